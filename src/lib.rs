@@ -1,0 +1,16 @@
+//! Brimline: from a product label, a tank and a floor to the amount of concentrate, the flow
+//! setting, the shift's fills and the cautions.
+//!
+//! The arrows between the layers point one way only:
+//!
+//! ```text
+//! units, number, limits, source, error, answer   what a quantity, a limit, a citation, a mistake and an answer are
+//!    -> trade, chemistry                         pure formulas and rules
+//!    -> site                                     the user's documents, as they were typed
+//!    -> form                                     from what was typed to an answer
+//!    -> words                                    codes and figures to a person's language
+//!    -> page (wasm32) | desk (native)            what a person meets
+//! ```
+
+#[cfg(not(target_arch = "wasm32"))]
+pub mod desk;
