@@ -1,0 +1,60 @@
+//! The desk tool: builds and serves the page, seals a build for offline use, runs every check.
+//!
+//! Native only. It knows nothing of floors or labels: it is the workbench around the page.
+
+mod build;
+mod child;
+mod digest;
+mod fault;
+mod fingerprint;
+mod lock;
+mod places;
+mod precache;
+mod serve;
+mod tools;
+
+use fault::Fault;
+use std::process::ExitCode;
+
+/// What `help` prints.
+const USAGE: &str = "\
+Brimline's desk tool
+
+  cargo run                              build the page if something changed, and serve it
+  cargo run -- serve [PORT]              the same, at this port (8087 or the next free one otherwise)
+      --no-build                         serve the last build as it is
+      --page FOLDER                      serve this folder as it is
+  cargo run -- precache                  list a build's files in its worker.js (Trunk calls this)
+  cargo run -- help                      this text
+";
+
+/// The exit code for a command line that says nothing this tool knows.
+const MISUSED: u8 = 2;
+
+/// Runs the command line `args` (without the program's own name) and gives the exit code:
+/// 0 when it went well, 1 when it failed, 2 when the words are unknown.
+pub fn run(args: impl Iterator<Item = String>) -> ExitCode {
+    let args: Vec<String> = args.collect();
+    let words: Vec<&str> = args.iter().map(String::as_str).collect();
+    let done = match words.as_slice() {
+        [] => serve::run(&[]),
+        ["serve", rest @ ..] => serve::run(rest),
+        ["precache"] => precache::run(),
+        ["help" | "--help" | "-h"] => {
+            print!("{USAGE}");
+            Ok(())
+        }
+        [word, ..] => Err(Fault::misuse(format!("This tool does not know \"{word}\"."))),
+    };
+    match done {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(fault) => {
+            eprintln!("\n{fault}");
+            if fault.is_misuse() {
+                eprint!("\n{USAGE}");
+                return ExitCode::from(MISUSED);
+            }
+            ExitCode::FAILURE
+        }
+    }
+}

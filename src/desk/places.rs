@@ -1,0 +1,77 @@
+//! Where things are: the checkout, the finished page, the user's cache.
+
+use super::fault::Fault;
+use std::env;
+use std::path::{Path, PathBuf};
+
+/// The folders that the desk tool works in.
+#[derive(Debug, Clone)]
+pub struct Places {
+    root: PathBuf,
+    cache: PathBuf,
+}
+
+impl Places {
+    /// Finds the checkout and the cache.
+    ///
+    /// # Errors
+    /// When this was started outside a checkout, or the user has no home folder.
+    pub fn find() -> Result<Self, Fault> {
+        Ok(Self { root: checkout()?, cache: cache()? })
+    }
+
+    /// The checkout: the folder with `Trunk.toml`.
+    pub fn root(&self) -> &Path {
+        &self.root
+    }
+
+    /// The finished page; the same folder that `Trunk.toml` names.
+    pub fn page(&self) -> PathBuf {
+        self.root.join("target/page")
+    }
+
+    /// What the finished page was made from; outside the page, so that it is not served.
+    pub fn stamp(&self) -> PathBuf {
+        self.root.join("target/page.stamp")
+    }
+
+    /// Where the browser tests run: a copy of `tests/browser` beside its Node packages, so that
+    /// the visible checkout stays clean.
+    pub fn browser(&self) -> PathBuf {
+        self.root.join("target/browser")
+    }
+
+    /// Build tools installed by this tool; shared by all checkouts of this user.
+    pub fn tools(&self) -> PathBuf {
+        self.cache.join("tools")
+    }
+
+    /// The Python environment of the tests that compare with Python libraries.
+    pub fn python(&self) -> PathBuf {
+        self.cache.join("python")
+    }
+}
+
+/// Cargo names the package folder to what it runs; otherwise the nearest one above counts.
+fn checkout() -> Result<PathBuf, Fault> {
+    let named = env::var_os("CARGO_MANIFEST_DIR").map(PathBuf::from);
+    let here = env::current_dir().unwrap_or_default();
+    named
+        .iter()
+        .map(PathBuf::as_path)
+        .chain(here.ancestors())
+        .find(|folder| folder.join("Trunk.toml").is_file())
+        .map(Path::to_path_buf)
+        .ok_or_else(|| Fault::new("This is not a checkout of Brimline: no Trunk.toml here or above."))
+}
+
+fn cache() -> Result<PathBuf, Fault> {
+    env::var_os("XDG_CACHE_HOME")
+        .map(PathBuf::from)
+        .filter(|folder| folder.is_absolute())
+        .or_else(|| env::home_dir().map(|home| home.join(".cache")))
+        .map(|caches| caches.join("brimline"))
+        .ok_or_else(|| {
+            Fault::new("No home folder is set: set XDG_CACHE_HOME to a folder for the build tools.")
+        })
+}

@@ -1,0 +1,108 @@
+//! Seals a build for offline use: writes the list of its real files, each with its digest, and a
+//! version made from them into the service worker.
+//!
+//! Trunk calls this after each build (the hook in `Trunk.toml`) with the build's folder in
+//! `TRUNK_STAGING_DIR`.
+
+use super::digest::{Pieces, integrity};
+use super::fault::Fault;
+use super::fingerprint::files;
+use super::places::Places;
+use std::collections::BTreeMap;
+use std::fmt::Write;
+use std::path::{Path, PathBuf};
+use std::{env, fs};
+
+/// The worker's source, relative to the checkout.
+const TEMPLATE: &str = "src/page/offline/worker.js";
+/// The worker's name in a build. It is not in its own list: the browser keeps it by itself.
+const WORKER: &str = "worker.js";
+/// What the template says where the version and the files go.
+const VERSION_MARK: &str = "__VERSION__";
+const FILES_MARK: &str = "/* __FILES__ */";
+/// A version's length: 64 bits of the digest are plenty to tell one build from the next.
+const VERSION_LENGTH: usize = 16;
+
+/// Seals the build that Trunk is about to finish.
+///
+/// # Errors
+/// When no build is named, or its files cannot be read or written.
+pub fn run() -> Result<(), Fault> {
+    let build = env::var_os("TRUNK_STAGING_DIR").map(PathBuf::from).ok_or_else(|| {
+        Fault::new("TRUNK_STAGING_DIR names no folder with a build in it.").by_hand("trunk build --release")
+    })?;
+    let template = Places::find()?.root().join(TEMPLATE);
+    let template = fs::read_to_string(&template).map_err(|error| Fault::file(&template, &error))?;
+    let worker = build.join(WORKER);
+    fs::write(&worker, seal(&template, &read(&build)?)?).map_err(|error| Fault::file(&worker, &error))
+}
+
+/// All files of a build by their address on the page.
+fn read(build: &Path) -> Result<BTreeMap<String, Vec<u8>>, Fault> {
+    let mut pages = BTreeMap::new();
+    for (name, path) in files(build, build)? {
+        let bytes = fs::read(&path).map_err(|error| Fault::file(&path, &error))?;
+        match name.as_str() {
+            WORKER => {}
+            // Asked for by the folder's address; some servers redirect the other one, and a
+            // browser refuses a redirected answer from a worker.
+            "index.html" => drop(pages.insert("./".to_owned(), bytes)),
+            _ => drop(pages.insert(name, bytes)),
+        }
+    }
+    Ok(pages)
+}
+
+/// The worker's text for these files.
+fn seal(template: &str, pages: &BTreeMap<String, Vec<u8>>) -> Result<String, Fault> {
+    let mut version = Pieces::default();
+    version.add(WORKER, template.as_bytes());
+    let mut list = String::new();
+    for (address, bytes) in pages {
+        version.add(address, bytes);
+        // Writing to a String cannot fail.
+        let _ = write!(list, "\n  {}: \"{}\",", quoted(address), integrity(bytes));
+    }
+    if !(template.contains(VERSION_MARK) && template.contains(FILES_MARK)) {
+        return Err(Fault::new(format!("{TEMPLATE} has no {VERSION_MARK} or no {FILES_MARK}.")));
+    }
+    let version = &version.hex()[..VERSION_LENGTH];
+    Ok(template.replace(VERSION_MARK, version).replace(FILES_MARK, &format!("{list}\n")))
+}
+
+/// A JSON string is a JavaScript string.
+fn quoted(text: &str) -> String {
+    serde_json::Value::from(text).to_string()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::seal;
+    use std::collections::BTreeMap;
+
+    const TEMPLATE: &str = "const V = \"__VERSION__\";\nconst F = {/* __FILES__ */};\n";
+
+    fn pages(script: &str) -> BTreeMap<String, Vec<u8>> {
+        [("./", "page"), ("app.js", script)].map(|(name, text)| (name.to_owned(), text.into())).into()
+    }
+
+    #[test]
+    fn lists_every_file_with_its_digest() {
+        let worker = seal(TEMPLATE, &pages("alert('Hello, world.');")).expect("the template has its marks");
+        let line = "\n  \"app.js\": \"sha256-qznLcsROx4GACP2dm0UCKCzCG+HiZ1guq6ZZDob/Tng=\",\n};";
+        assert!(worker.contains(line), "{worker}");
+        assert!(!worker.contains("__"), "{worker}");
+    }
+
+    #[test]
+    fn the_same_files_give_the_same_worker_and_others_another() {
+        let seal = |script| seal(TEMPLATE, &pages(script)).expect("the template has its marks");
+        assert_eq!(seal("a"), seal("a"));
+        assert_ne!(seal("a").lines().next(), seal("b").lines().next());
+    }
+
+    #[test]
+    fn a_template_without_its_marks_is_refused() {
+        assert!(seal("const V = 1;", &pages("a")).is_err());
+    }
+}

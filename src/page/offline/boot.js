@@ -1,0 +1,60 @@
+// Starts the page and keeps it usable without a network.
+//
+// The page's own code hears of a new version by the window event "brimline-update" (or, if it
+// was not listening yet, by `window.brimlineUpdate`), and answers with "brimline-accept-update".
+
+async function start() {
+  const waiting = document.getElementById("boot-wait");
+  try {
+    // Not a static import: a module that fails to load would take this message with it.
+    const { default: init } = await import("./brimline.js");
+    await init({ module_or_path: new URL("./brimline_bg.wasm", import.meta.url) });
+    waiting.hidden = true;
+  } catch (reason) {
+    waiting.hidden = true;
+    document.getElementById("boot-reason").textContent = String(reason);
+    document.getElementById("boot-failed").hidden = false;
+    throw reason;
+  }
+}
+
+function announceUpdate() {
+  window.brimlineUpdate = true;
+  window.dispatchEvent(new CustomEvent("brimline-update"));
+}
+
+// `active` tells an update from the first install: the first worker has no predecessor.
+function watch(registration) {
+  const fresh = registration.installing;
+  fresh?.addEventListener("statechange", () => {
+    if (fresh.state === "installed" && registration.active) announceUpdate();
+  });
+}
+
+function acceptUpdate(registration) {
+  if (!registration.waiting) {
+    // Another tab was quicker: the new worker already answers.
+    location.reload();
+    return;
+  }
+  navigator.serviceWorker.addEventListener("controllerchange", () => location.reload(), { once: true });
+  registration.waiting.postMessage("use-new-version");
+}
+
+async function keepOffline() {
+  // Missing where the address is neither https nor this machine: the page then needs its server.
+  if (!("serviceWorker" in navigator)) return;
+  const registration = await navigator.serviceWorker.register("./worker.js", { updateViaCache: "none" });
+  registration.addEventListener("updatefound", () => watch(registration));
+  watch(registration);
+  if (registration.waiting && registration.active) announceUpdate();
+  window.addEventListener("brimline-accept-update", () => acceptUpdate(registration), { once: true });
+}
+
+await start();
+try {
+  await keepOffline();
+} catch (reason) {
+  // The page works all the same, as long as its server answers.
+  console.warn(`Brimline is not kept for offline use: ${reason}`);
+}
