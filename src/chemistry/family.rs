@@ -1,0 +1,93 @@
+//! The chemical families a product can belong to, as far as a rule here depends on them.
+
+use serde::{Deserialize, Serialize};
+
+/// A family of products that behave alike with other products and on floors.
+///
+/// A product may belong to several: a chlorinated degreaser is a bleach and a strong alkali. None
+/// listed means nothing is known, never that nothing is wrong; a plain cleaner is `Neutral`.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Family {
+    /// Bleach: sodium hypochlorite and other releasers of chlorine.
+    HypochloriteBleach,
+    /// Acids as in vinegar, descalers and rust removers.
+    Acid,
+    /// Acids strong or concentrated enough to burn.
+    StrongAcid,
+    /// Alkaline builders: carbonates, phosphates, silicates.
+    Alkali,
+    /// Caustic strippers and heavy degreasers.
+    StrongAlkali,
+    /// Ammonia and ammoniated cleaners.
+    Ammonia,
+    /// Ethanol, isopropanol and their like.
+    Alcohol,
+    /// Hydrogen peroxide and cleaners built on it.
+    Peroxide,
+    /// Other oxidizers, such as percarbonate or peracetic acid.
+    Oxidiser,
+    /// Quaternary ammonium disinfectants.
+    Quat,
+    /// Soap and other anionic surfactants.
+    Soap,
+    /// Petroleum, citrus and glycol ether solvents, solvent wax.
+    Solvent,
+    /// A cleaner the label calls neutral.
+    Neutral,
+}
+
+impl Family {
+    /// Every family, in the order a list shows them.
+    pub const ALL: [Self; 13] = [
+        Self::Neutral,
+        Self::Soap,
+        Self::Alkali,
+        Self::StrongAlkali,
+        Self::Ammonia,
+        Self::Acid,
+        Self::StrongAcid,
+        Self::HypochloriteBleach,
+        Self::Peroxide,
+        Self::Oxidiser,
+        Self::Quat,
+        Self::Alcohol,
+        Self::Solvent,
+    ];
+
+    /// Whether a rule about `other` also holds for this family: a strong acid is an acid.
+    ///
+    /// ```
+    /// use brimline::chemistry::family::Family;
+    /// assert!(Family::StrongAcid.is_a(Family::Acid));
+    /// assert!(!Family::Acid.is_a(Family::StrongAcid));
+    /// ```
+    pub const fn is_a(self, other: Self) -> bool {
+        self as u8 == other as u8
+            || matches!((self, other), (Self::StrongAcid, Self::Acid) | (Self::StrongAlkali, Self::Alkali))
+    }
+
+    /// The word key.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::HypochloriteBleach => "family-hypochlorite-bleach",
+            Self::Acid => "family-acid",
+            Self::StrongAcid => "family-strong-acid",
+            Self::Alkali => "family-alkali",
+            Self::StrongAlkali => "family-strong-alkali",
+            Self::Ammonia => "family-ammonia",
+            Self::Alcohol => "family-alcohol",
+            Self::Peroxide => "family-peroxide",
+            Self::Oxidiser => "family-oxidiser",
+            Self::Quat => "family-quat",
+            Self::Soap => "family-soap",
+            Self::Solvent => "family-solvent",
+            Self::Neutral => "family-neutral",
+        }
+    }
+}
+
+/// The word keys of families.
+pub fn word_keys() -> impl Iterator<Item = String> {
+    Family::ALL.iter().map(|family| family.key().to_owned())
+}

@@ -1,0 +1,96 @@
+//! Foam and the vacuum of a scrubber: foam drawn into the vacuum motor shuts the machine off or
+//! ruins it.
+
+use serde::{Deserialize, Serialize};
+
+use crate::source::Source;
+
+/// How a product's use solution foams.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Foam {
+    /// The label says non-foaming, or the shake test leaves none.
+    NonFoaming,
+    /// The label says low foam or made for floor machines.
+    Low,
+    /// It foams: dish soap, hand soap, carpet shampoo.
+    Foaming,
+    /// Nobody has said or tested.
+    Unknown,
+}
+
+impl Foam {
+    /// Every class, least foam first.
+    pub const ALL: [Self; 4] = [Self::NonFoaming, Self::Low, Self::Foaming, Self::Unknown];
+
+    /// The word key.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::NonFoaming => "foam-class-non-foaming",
+            Self::Low => "foam-class-low",
+            Self::Foaming => "foam-class-foaming",
+            Self::Unknown => "foam-class-unknown",
+        }
+    }
+}
+
+/// Whether a product's foam and a machine go together.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum FoamVerdict {
+    /// No foam to fear in this machine.
+    Fits,
+    /// Not in this machine.
+    Refuse,
+    /// Not before a shake test: until then it counts as foaming.
+    TestFirst,
+}
+
+impl FoamVerdict {
+    /// Every verdict.
+    pub const ALL: [Self; 3] = [Self::Fits, Self::Refuse, Self::TestFirst];
+
+    /// The word key of what to do.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Fits => "foam-verdict-fits",
+            Self::Refuse => "foam-verdict-refuse",
+            Self::TestFirst => "foam-verdict-test-first",
+        }
+    }
+}
+
+/// Where the rule comes from.
+pub const SOURCE: Source = Source::COMMON_PRACTICE;
+
+/// The word key of the shake test's steps.
+pub const SHAKE_TEST: &str = "foam-shake-test";
+/// The word key of what a defoamer is and is not for.
+pub const DEFOAMER: &str = "foam-defoamer";
+/// The word key of what foam does to the vacuum.
+pub const WHY: &str = "foam-why";
+
+/// Whether a product goes in a machine, by its foam; `vacuum` says whether the machine picks its
+/// own solution up.
+///
+/// ```
+/// use brimline::chemistry::foam::{Foam, FoamVerdict, verdict};
+/// assert_eq!(verdict(Foam::Unknown, true), FoamVerdict::TestFirst);
+/// assert_eq!(verdict(Foam::Foaming, true), FoamVerdict::Refuse);
+/// ```
+pub const fn verdict(foam: Foam, vacuum: bool) -> FoamVerdict {
+    match (foam, vacuum) {
+        (Foam::NonFoaming | Foam::Low, _) | (_, false) => FoamVerdict::Fits,
+        (Foam::Foaming, true) => FoamVerdict::Refuse,
+        (Foam::Unknown, true) => FoamVerdict::TestFirst,
+    }
+}
+
+/// The word keys of foam.
+pub fn word_keys() -> impl Iterator<Item = String> {
+    Foam::ALL
+        .iter()
+        .map(|one| one.key())
+        .chain(FoamVerdict::ALL.iter().map(|one| one.key()))
+        .chain([SHAKE_TEST, DEFOAMER, WHY])
+        .map(str::to_owned)
+}
