@@ -11,6 +11,7 @@ mod lock;
 mod places;
 mod precache;
 mod serve;
+mod suite;
 mod tools;
 
 use fault::Fault;
@@ -24,6 +25,8 @@ Brimline's desk tool
   cargo run -- serve [PORT]              the same, at this port (8087 or the next free one otherwise)
       --no-build                         serve the last build as it is
       --page FOLDER                      serve this folder as it is
+  cargo run -- test [--only PART ...]    install what the checks need and run them all, or these parts:
+                                         lint, native, wasm, browser, reference
   cargo run -- precache                  list a build's files in its worker.js (Trunk calls this)
   cargo run -- help                      this text
 ";
@@ -36,25 +39,24 @@ const MISUSED: u8 = 2;
 pub fn run(args: impl Iterator<Item = String>) -> ExitCode {
     let args: Vec<String> = args.collect();
     let words: Vec<&str> = args.iter().map(String::as_str).collect();
-    let done = match words.as_slice() {
-        [] => serve::run(&[]),
-        ["serve", rest @ ..] => serve::run(rest),
-        ["precache"] => precache::run(),
-        ["help" | "--help" | "-h"] => {
-            print!("{USAGE}");
-            Ok(())
+    dispatch(&words).unwrap_or_else(|fault| {
+        eprintln!("\n{fault}");
+        if fault.is_misuse() {
+            eprint!("\n{USAGE}");
+            return ExitCode::from(MISUSED);
         }
-        [word, ..] => Err(Fault::misuse(format!("This tool does not know \"{word}\"."))),
-    };
-    match done {
-        Ok(()) => ExitCode::SUCCESS,
-        Err(fault) => {
-            eprintln!("\n{fault}");
-            if fault.is_misuse() {
-                eprint!("\n{USAGE}");
-                return ExitCode::from(MISUSED);
-            }
-            ExitCode::FAILURE
-        }
+        ExitCode::FAILURE
+    })
+}
+
+fn dispatch(words: &[&str]) -> Result<ExitCode, Fault> {
+    match words {
+        [] => serve::run(&[])?,
+        ["serve", rest @ ..] => serve::run(rest)?,
+        ["test", rest @ ..] => return suite::run(rest),
+        ["precache"] => precache::run()?,
+        ["help" | "--help" | "-h"] => print!("{USAGE}"),
+        [word, ..] => return Err(Fault::misuse(format!("This tool does not know \"{word}\"."))),
     }
+    Ok(ExitCode::SUCCESS)
 }

@@ -31,11 +31,13 @@ pub fn step(title: &str, command: &mut Command) -> Result<(), Fault> {
                 last.pop_front();
             }
             last.push_back(line);
+            Seen::Nothing
         }
         Event::Silence => {
             let latest = last.iter().rev().find(|line| !line.trim().is_empty());
             let latest: String = latest.map_or("", |line| line.trim()).chars().take(WIDTH).collect();
             println!("    {} s  {latest}", began.elapsed().as_secs());
+            Seen::Something
         }
     })?;
     if well {
@@ -59,8 +61,12 @@ pub fn stream(command: &mut Command, mut each: impl FnMut(&str)) -> Result<bool,
         Event::Line(line) => {
             println!("{line}");
             each(&line);
+            Seen::Something
         }
-        Event::Silence => println!("    {} s", began.elapsed().as_secs()),
+        Event::Silence => {
+            println!("    {} s", began.elapsed().as_secs());
+            Seen::Something
+        }
     })
 }
 
@@ -70,12 +76,22 @@ pub fn answer(command: &mut Command) -> Option<String> {
     Some(String::from_utf8_lossy(&output.stdout).trim().to_owned())
 }
 
+/// What a watched program does.
 enum Event {
     Line(String),
+    /// The person at the terminal has seen nothing for a while.
     Silence,
 }
 
-fn watch(command: &mut Command, mut tell: impl FnMut(Event)) -> Result<bool, Fault> {
+/// What the person saw of an event.
+#[derive(PartialEq)]
+enum Seen {
+    Something,
+    Nothing,
+}
+
+/// Runs `command`, tells of each line and each long silence, and gives whether it went well.
+fn watch(command: &mut Command, mut tell: impl FnMut(Event) -> Seen) -> Result<bool, Fault> {
     let cannot = |command: &Command, error: &dyn std::fmt::Display| {
         let program = command.get_program().display();
         Fault::new(format!("{program} could not be run: {error}.")).by_hand(by_hand(command))
@@ -91,13 +107,13 @@ fn watch(command: &mut Command, mut tell: impl FnMut(Event)) -> Result<bool, Fau
     }
     let mut beat = Instant::now() + BEAT;
     loop {
-        match lines.recv_timeout(beat.saturating_duration_since(Instant::now())) {
-            Ok(line) => tell(Event::Line(line)),
-            Err(RecvTimeoutError::Timeout) => {
-                tell(Event::Silence);
-                beat = Instant::now() + BEAT;
-            }
+        let event = match lines.recv_timeout(beat.saturating_duration_since(Instant::now())) {
+            Ok(line) => Event::Line(line),
+            Err(RecvTimeoutError::Timeout) => Event::Silence,
             Err(RecvTimeoutError::Disconnected) => break,
+        };
+        if tell(event) == Seen::Something {
+            beat = Instant::now() + BEAT;
         }
     }
     let status = child.wait().map_err(|error| cannot(command, &error))?;

@@ -3,6 +3,9 @@
 mod find;
 mod install;
 
+pub use find::on_path;
+pub use install::wasm_target;
+
 use super::fault::Fault;
 use super::lock;
 use super::places::Places;
@@ -52,7 +55,7 @@ impl Tools {
     /// # Errors
     /// When a tool can be neither found nor installed.
     pub fn ready(places: &Places) -> Result<Self, Fault> {
-        install::wasm_target()?;
+        wasm_target()?;
         let bindgen = lock::version_of(places.root(), "wasm-bindgen")?;
         let mut folders = Vec::new();
         let mut place = |name, fits| -> Result<PathBuf, Fault> {

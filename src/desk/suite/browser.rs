@@ -1,0 +1,82 @@
+//! `tests/browser`: the finished page, served by this tool, in a headless browser.
+
+use super::apt;
+use super::tally::Tally;
+use crate::desk::fault::Fault;
+use crate::desk::places::Places;
+use crate::desk::{build, child};
+use std::ffi::OsStr;
+use std::path::{Path, PathBuf};
+use std::process::Command;
+use std::{env, fs, io};
+
+/// Node's list of exact package versions.
+const LOCK: &str = "package-lock.json";
+
+/// Builds the page and runs every `*.test.mjs`.
+///
+/// # Errors
+/// When the page cannot be built, or Node's packages or the browser cannot be installed.
+pub fn run(places: &Places) -> Result<Tally, Fault> {
+    let browser = apt::browser()?;
+    build::page(places)?;
+    let folder = places.browser();
+    let tests = copy_tests(&places.root().join("tests/browser"), &folder)?;
+    install_packages(&folder)?;
+    let desk =
+        env::current_exe().map_err(|error| Fault::new(format!("This program has no path: {error}.")))?;
+    let mut node = Command::new("node");
+    node
+        // One file at a time: they measure, and share two cores with the browser.
+        .args(["--test", "--test-reporter=spec", "--test-concurrency=1"])
+        .args(tests)
+        .current_dir(&folder)
+        .env("BRIMLINE_ROOT", places.root())
+        .env("BRIMLINE_PAGE", places.page())
+        .env("BRIMLINE_DESK", desk)
+        .env("BRIMLINE_CHROMIUM", browser)
+        // Colours would hide the counts.
+        .env_remove("FORCE_COLOR");
+    Tally::of(&mut node)
+}
+
+/// Copies the files (not folders) of `from` to where Node finds its packages, and gives the names
+/// of the tests. Earlier copies go, so that a test deleted there does not run on.
+fn copy_tests(from: &Path, to: &Path) -> Result<Vec<PathBuf>, Fault> {
+    let copied = || -> io::Result<Vec<PathBuf>> {
+        fs::create_dir_all(to)?;
+        for old in fs::read_dir(to)? {
+            let old = old?.path();
+            if old.extension() == Some(OsStr::new("mjs")) {
+                fs::remove_file(old)?;
+            }
+        }
+        let mut names = Vec::new();
+        for entry in fs::read_dir(from)? {
+            let entry = entry?;
+            if entry.file_type()?.is_file() {
+                fs::copy(entry.path(), to.join(entry.file_name()))?;
+                names.push(PathBuf::from(entry.file_name()));
+            }
+        }
+        Ok(names)
+    };
+    let mut names = copied().map_err(|error| Fault::file(from, &error))?;
+    names.retain(|name| name.to_string_lossy().ends_with(".test.mjs"));
+    names.sort();
+    Ok(names)
+}
+
+/// Installs Node's packages unless the same list is installed already.
+fn install_packages(folder: &Path) -> Result<(), Fault> {
+    let lock = folder.join(LOCK);
+    let wanted = fs::read(&lock).map_err(|error| Fault::file(&lock, &error))?;
+    let stamp = folder.join("node_modules/installed-from.json");
+    if fs::read(&stamp).is_ok_and(|installed| installed == wanted) {
+        return Ok(());
+    }
+    let mut npm = Command::new("npm");
+    npm.args(["ci", "--no-audit", "--no-fund"]).current_dir(folder);
+    child::step("Installing the browser tests' Node packages", &mut npm)?;
+    fs::write(&stamp, wanted).map_err(|error| Fault::file(&stamp, &error))
+}
