@@ -70,7 +70,8 @@ fn push<T: PartialEq>(list: &mut Vec<T>, item: T) {
 /// assert_eq!(codes.unknown, ["H999"]);
 /// ```
 pub fn read(text: &str) -> Codes {
-    let chars: Vec<char> = text.chars().map(plain).collect();
+    let written: Vec<char> = text.chars().collect();
+    let chars: Vec<char> = written.iter().map(|one| plain(*one)).collect();
     let mut codes = Codes::default();
     let mut at = 0;
     let mut fresh = true; // a code may start here: nothing, or a whole code, stands before
@@ -81,8 +82,8 @@ pub fn read(text: &str) -> Codes {
                 at = end;
                 continue;
             }
-            fresh = !chars[at].is_alphanumeric();
             at += 1;
+            fresh = starts_word(&written, at);
             continue;
         };
         let letter = chars[at];
@@ -100,6 +101,15 @@ pub fn read(text: &str) -> Codes {
         }
     }
     codes
+}
+
+/// Whether a code may start here: after no letter or digit, or where a paste lost a space ("burnsH318"),
+/// but not inside "pH".
+fn starts_word(written: &[char], at: usize) -> bool {
+    let before = written[at - 1];
+    let glued =
+        before.is_lowercase() && before != 'p' && written.get(at).is_some_and(|one| one.is_uppercase());
+    !before.is_alphanumeric() || glued
 }
 
 /// One code in the text: `H314`, where it ends, and an ending that was not understood.
