@@ -1,0 +1,141 @@
+// The finished page loads, keeps itself for offline use, asks nobody else, and waits with updates.
+
+import assert from "node:assert/strict";
+import { spawnSync } from "node:child_process";
+import { appendFileSync, cpSync, mkdtempSync, readFileSync, readdirSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterEach, test } from "node:test";
+import { gzipSync } from "node:zlib";
+import { DESK, PAGE, ROOT, offlineReady, openStage, running } from "./harness.mjs";
+
+/** Bytes of the first load, all files compressed. */
+const FIRST_LOAD_LIMIT = 300_000;
+
+const stages = [];
+async function stageFor(options) {
+  const stage = await openStage(options);
+  stages.push(stage);
+  return stage;
+}
+afterEach(async () => {
+  await Promise.all(stages.splice(0).map((stage) => stage.close()));
+});
+
+const isFilled = (page) => page.evaluate(() => document.getElementById("app").childElementCount > 0);
+
+test("the page loads without a complaint and asks only its own server", async () => {
+  const stage = await stageFor();
+  const page = await stage.openPage();
+  await offlineReady(page);
+  assert.ok(await isFilled(page));
+  assert.deepEqual(stage.errors, []);
+  const elsewhere = stage.requests.filter(({ url }) => !url.startsWith(`${stage.origin}/`));
+  assert.deepEqual(elsewhere, []);
+  assert.ok(stage.requests.some(({ by }) => by === "worker"), "the worker's requests are recorded too");
+});
+
+test("the page reloads without its server", async () => {
+  const stage = await stageFor();
+  const page = await stage.openPage();
+  await offlineReady(page);
+  await stage.stopServer();
+  await page.reload();
+  await running(page);
+  assert.ok(await isFilled(page));
+  await page.goto(`${stage.origin}/?from=the-wall`);
+  await running(page);
+  assert.ok(await isFilled(page));
+});
+
+test("every file of the page is kept on the device", async () => {
+  const stage = await stageFor();
+  const page = await stage.openPage();
+  await offlineReady(page);
+  await stage.stopServer();
+  const files = filesOf(PAGE).filter((file) => file !== "worker.js");
+  const missing = await page.evaluate(async (names) => {
+    const fetched = await Promise.all(names.map((name) => fetch(name).then((answer) => answer.ok, () => false)));
+    return names.filter((_, index) => !fetched[index]);
+  }, files.map((file) => (file === "index.html" ? "./" : file)));
+  assert.deepEqual(missing, []);
+});
+
+test("the first visit announces no update", async () => {
+  const stage = await stageFor();
+  const page = await stage.openPage();
+  await offlineReady(page);
+  await page.reload();
+  await running(page);
+  // The browser's own look for a new worker comes at a time of its choosing: here it is over.
+  await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
+  assert.equal(await page.evaluate(() => window.brimlineUpdate), undefined);
+});
+
+test("an update waits until it is accepted, then replaces all of the old version", async () => {
+  const folder = mkdtempSync(join(tmpdir(), "brimline-page-"));
+  try {
+    cpSync(PAGE, folder, { recursive: true });
+    const stage = await stageFor({ folder });
+    const page = await stage.openPage();
+    await offlineReady(page);
+    const isNew = () => page.evaluate(() => document.getElementById("new-version") !== null);
+    const caches = () => page.evaluate(() => window.caches.keys());
+    const before = await caches();
+
+    appendFileSync(join(folder, "index.html"), '<i id="new-version"></i>');
+    seal(folder);
+    await page.reload();
+    await running(page);
+    await page.waitForFunction(() => window.brimlineUpdate === true);
+    assert.equal(await isNew(), false);
+    await page.reload();
+    await running(page);
+    assert.equal(await isNew(), false, "a reload alone does not bring the new version");
+    await page.waitForFunction(() => window.brimlineUpdate === true);
+
+    const reloaded = page.waitForEvent("load");
+    await page.evaluate(() => window.dispatchEvent(new CustomEvent("brimline-accept-update")));
+    await reloaded;
+    await running(page);
+    assert.equal(await isNew(), true);
+    await page.waitForFunction(async () => (await window.caches.keys()).length === 1);
+    assert.notDeepEqual(await caches(), before);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+});
+
+test("a page that cannot start says so", async () => {
+  const stage = await stageFor();
+  for (const file of ["brimline_bg.wasm", "brimline.js"]) {
+    const page = await stage.openPage({
+      serviceWorkers: "block",
+      before: (opening) => opening.route(`**/${file}`, (route) => route.fulfill({ status: 500, body: "" })),
+    });
+    assert.ok(await page.getByRole("alert").filter({ hasText: "did not start" }).isVisible(), file);
+    assert.notEqual(await page.locator("#boot-reason").textContent(), "", file);
+  }
+});
+
+test("the first load stays within its budget", () => {
+  const sizes = filesOf(PAGE).map((file) => [file, gzipSync(readFileSync(join(PAGE, file)), { level: 9 }).length]);
+  for (const [file, size] of sizes) console.log(`${String(size).padStart(8)}  ${file}`);
+  const sum = sizes.reduce((total, [, size]) => total + size, 0);
+  console.log(`${String(sum).padStart(8)}  all files, gzip, of ${FIRST_LOAD_LIMIT} allowed`);
+  assert.ok(sum <= FIRST_LOAD_LIMIT, `${sum} bytes`);
+});
+
+function filesOf(folder, prefix = "") {
+  return readdirSync(join(folder, prefix), { withFileTypes: true })
+    .filter((entry) => !entry.name.startsWith("."))
+    .flatMap((entry) => {
+      const name = prefix + entry.name;
+      return entry.isDirectory() ? filesOf(folder, `${name}/`) : [name];
+    });
+}
+
+function seal(folder) {
+  const sealed = spawnSync(DESK, ["precache"], { cwd: ROOT, env: { ...process.env, TRUNK_STAGING_DIR: folder } });
+  assert.equal(sealed.status, 0, String(sealed.stderr));
+}
