@@ -12,5 +12,17 @@
 //!    -> page (wasm32) | desk (native)            what a person meets
 //! ```
 
+pub mod answer;
+pub mod chemistry;
+pub mod error;
+pub mod form;
+pub mod limits;
+pub mod number;
+pub mod site;
+pub mod source;
+pub mod trade;
+pub mod units;
+pub mod words;
+
 #[cfg(not(target_arch = "wasm32"))]
 pub mod desk;

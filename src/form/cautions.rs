@@ -1,0 +1,98 @@
+//! What must be known about a product on a floor and in a machine before any amount is used.
+
+use super::Typed;
+use crate::answer::{Fact, Remark, Value, Weight};
+use crate::chemistry::advice::{Advice, advise};
+use crate::chemistry::floor::{self, FloorVerdict, PhRange, Reason};
+use crate::chemistry::foam::{self, FoamVerdict};
+use crate::chemistry::ghs::{Codes, Knowledge, LabelElements, SignalWord, codes, elements};
+use crate::chemistry::pairs::{Pair, never_with};
+use crate::number::{self, Marks};
+use crate::site::{Floor, Product};
+use crate::units::Kind;
+
+/// The cautions of one product.
+#[derive(Clone, Debug)]
+pub struct Panel {
+    /// Signal word, pictograms and hazard statements, the most serious first.
+    pub elements: LabelElements,
+    /// The codes as they were read: precautions, and what no table has.
+    pub codes: Codes,
+    /// Whether the label was read in full.
+    pub knowledge: Knowledge,
+    /// PPE, first aid, spill, storage, disposal.
+    pub advice: Advice,
+    /// What must never meet it.
+    pub never: Vec<&'static Pair>,
+}
+
+/// Reads a product's cautions.
+pub fn panel(product: &Product) -> Panel {
+    let codes = codes::read(&product.codes);
+    // A product without hazard codes is cleared only by a person who said that its label has none.
+    let read = product.signal != SignalWord::Unknown && codes.unknown.is_empty();
+    let contradicts = product.signal != SignalWord::None && codes.hazards.is_empty();
+    let knowledge = if read && !contradicts { Knowledge::Full } else { Knowledge::Partial };
+    let mut elements = elements(&codes.hazards, knowledge);
+    elements.signal = elements.signal.max(product.signal);
+    let advice = advise(&codes.hazards, knowledge);
+    Panel { elements, codes, knowledge, advice, never: never_with(&product.families) }
+}
+
+/// Whether the product may be used on the floor.
+pub fn on_floor(product: &Product, floor: &Floor, marks: Marks) -> FloorVerdict {
+    floor::verdict(floor.surface, &product.families, ph(product, marks))
+}
+
+/// The maker's pH of the use solution, where it is a pH.
+pub fn ph(product: &Product, marks: Marks) -> Option<PhRange> {
+    let ph = number::read(&product.ph, marks).ok().filter(|ph| (0.0..=14.0).contains(ph))?;
+    Some(PhRange { low: ph, high: ph })
+}
+
+/// Whether a pH was typed that is none.
+pub fn ph_is_wrong(product: &Product, marks: Marks) -> bool {
+    !product.ph.trim().is_empty() && ph(product, marks).is_none()
+}
+
+/// The remarks that belong beside every amount: foam in this machine, harm to this floor, a label
+/// that nobody has read.
+pub fn remarks(typed: &Typed, marks: Marks) -> Vec<Remark> {
+    let (Some(product), Some(machine), Some(floor)) = (typed.product(), typed.machine(), typed.floor()) else {
+        return Vec::new();
+    };
+    let mut out = Vec::new();
+    // Foam stands in the way of the amount until its warning was read, and stays beside it after.
+    let foam_weight = if typed.ask.foam_read { Weight::Warn } else { Weight::Stop };
+    match foam::verdict(product.foam, machine.vacuum) {
+        FoamVerdict::Fits => {}
+        FoamVerdict::Refuse => out.push(Remark::new("remark-foam-refuse", foam_weight)),
+        FoamVerdict::TestFirst => out.push(Remark::new("remark-foam-test-first", foam_weight)),
+    }
+    match on_floor(product, floor, marks) {
+        FloorVerdict::Fits => {}
+        FloorVerdict::DoesNotFit { reasons } => {
+            out.extend(reasons.iter().map(|reason| {
+                let remark = Remark::new("remark-floor-does-not-fit", Weight::Warn)
+                    .with("floor", Fact::Text(floor.name.clone()))
+                    .with("why", Fact::Key(reason.key().to_owned()));
+                match reason {
+                    Reason::Family(_) => remark,
+                    Reason::TooAcid(window) | Reason::TooAlkaline(window) => remark
+                        .value("low", Value::plain(window.low, Kind::Ph))
+                        .value("high", Value::plain(window.high, Kind::Ph)),
+                }
+            }));
+        }
+        FloorVerdict::Unknown { missing } => {
+            let first = missing.first().map(|missing| missing.key().to_owned()).unwrap_or_default();
+            let floor = Fact::Text(floor.name.clone());
+            let remark = Remark::new("remark-floor-unknown", Weight::Assumed);
+            out.push(remark.with("floor", floor).with("what", Fact::Key(first)));
+        }
+    }
+    if panel(product).knowledge == Knowledge::Partial {
+        out.push(Remark::new("remark-hazards-unknown", Weight::Warn));
+    }
+    out
+}

@@ -1,0 +1,64 @@
+//! The stable names of every computed figure: `data-answer` on the page, keys in a saved answer.
+
+macro_rules! names {
+    ($($(#[$doc:meta])* $name:ident = $text:literal;)*) => {
+        $($(#[$doc])* pub const $name: &str = $text;)*
+        /// All names.
+        pub const ALL: &[&str] = &[$($text),*];
+    };
+}
+
+names! {
+    /// Use solution in this fill, m³.
+    FILL_TOTAL = "fill.total";
+    /// Water in this fill, m³.
+    FILL_WATER = "fill.water";
+    /// Concentrate for this fill, m³.
+    FILL_DOSE = "fill.dose";
+    /// Concentrate as a volume fraction of the use solution.
+    FILL_STRENGTH = "fill.strength";
+    /// Parts of water to one part of concentrate.
+    FILL_RATIO = "fill.ratio";
+    /// Whole graduations, strokes or caps.
+    FILL_COUNT = "fill.count";
+    /// Concentrate rounded to the measure, m³.
+    FILL_ROUNDED = "fill.rounded";
+    /// Parts of water to one that the rounded dose makes.
+    FILL_ROUNDED_RATIO = "fill.rounded_ratio";
+    /// The least that the label asks for this fill, m³.
+    LABEL_LOW = "fill.label_low";
+    /// The most that the label asks for this fill, m³.
+    LABEL_HIGH = "fill.label_high";
+    /// The least that the machine takes for this fill, m³.
+    MACHINE_LOW = "fill.machine_low";
+    /// The most that the machine takes for this fill, m³.
+    MACHINE_HIGH = "fill.machine_high";
+    /// Floor area passed a time, m²/s.
+    FLOW_PASSING = "flow.passing";
+    /// The number of the setting.
+    FLOW_SETTING = "flow.setting";
+    /// Its flow, m³/s.
+    FLOW_FLOW = "flow.flow";
+    /// Its application rate, m³/m².
+    FLOW_RATE = "flow.rate";
+    /// Run time of a full tank, s.
+    FLOW_TANK_TIME = "flow.tank_time";
+    /// Floor area of a full tank, m².
+    FLOW_TANK_AREA = "flow.tank_area";
+    /// The speed at which the setting would meet the target, m/s.
+    FLOW_SPEED = "flow.speed";
+    /// Floor area of the shift, m².
+    SHIFT_AREA = "shift.area";
+    /// Time at the floor, s.
+    SHIFT_RUN_TIME = "shift.run_time";
+    /// With refills, s.
+    SHIFT_TOTAL_TIME = "shift.total_time";
+    /// Use solution, m³.
+    SHIFT_SOLUTION = "shift.solution";
+    /// Water, m³.
+    SHIFT_WATER = "shift.water";
+    /// Concentrate, m³.
+    SHIFT_CONCENTRATE = "shift.concentrate";
+    /// Fills of the tank.
+    SHIFT_FILLS = "shift.fills";
+}

@@ -1,0 +1,90 @@
+//! What a view gets back: an answer, and what stands in its way, each at its field.
+
+use super::{Field, Typed};
+use crate::answer::Answer;
+use crate::error::Mistake;
+use crate::number::Marks;
+use crate::trade::label::LabelMistake;
+use crate::units::Quantity;
+
+/// What is wrong.
+#[derive(Clone, Debug, PartialEq)]
+pub enum What {
+    /// With a number and its unit.
+    Number(Mistake),
+    /// With the label.
+    Label(LabelMistake),
+    /// More is filled than the tank holds.
+    AboveTank,
+    /// The tank has no room for the concentrate on top of the water.
+    NoRoom,
+    /// A product used neat cannot be added to water.
+    Neat,
+    /// The least is more than the most.
+    LeastAboveMost,
+    /// The overlap takes the whole path.
+    OverlapTakesPath,
+    /// The site has none of it yet.
+    NoRecord,
+    /// No area is chosen.
+    NoArea,
+    /// The tank is far too small for the floor.
+    TooManyFills,
+}
+
+/// A mistake and the name of the input it belongs to.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Trouble {
+    /// The input's name on the page.
+    pub name: String,
+    /// What is wrong.
+    pub what: What,
+}
+
+/// An answer as far as it goes, and what is in the way of the rest.
+#[derive(Clone, Debug, Default)]
+pub struct Outcome {
+    /// The answer.
+    pub answer: Answer,
+    /// Mistakes, in the order of the fields.
+    pub troubles: Vec<Trouble>,
+}
+
+impl Outcome {
+    /// Notes a mistake at an input.
+    pub fn trouble(&mut self, name: impl Into<String>, what: What) {
+        self.troubles.push(Trouble { name: name.into(), what });
+    }
+
+    /// Reads a field that the answer needs; a mistake is noted.
+    pub fn need<Q: Quantity>(&mut self, typed: &Typed, field: Field, marks: Marks) -> Option<Q> {
+        let Some(entry) = field.entry(typed) else {
+            self.trouble(field.name(), What::NoRecord);
+            return None;
+        };
+        match entry.read(field.limit(), marks) {
+            Ok(quantity) => Some(quantity),
+            Err(mistake) => {
+                self.trouble(field.name(), What::Number(mistake));
+                None
+            }
+        }
+    }
+
+    /// Reads a field that may be empty. The outer `None` is a mistake, which is noted.
+    #[allow(clippy::option_option, reason = "left empty and mistyped are two things")]
+    pub fn may<Q: Quantity>(&mut self, typed: &Typed, field: Field, marks: Marks) -> Option<Option<Q>> {
+        match field.entry(typed)?.read_optional(field.limit(), marks) {
+            Ok(quantity) => Some(quantity),
+            Err(mistake) => {
+                self.trouble(field.name(), What::Number(mistake));
+                None
+            }
+        }
+    }
+
+    /// The mistake at an input.
+    pub fn at(&self, name: &str) -> Option<&What> {
+        self.troubles.iter().find(|trouble| trouble.name == name).map(|trouble| &trouble.what)
+    }
+}

@@ -1,0 +1,168 @@
+//! An answer on its own: a file that anyone can work out again.
+
+use super::typed::{SCHEMA, Typed};
+use super::{fill, flow, shift};
+use crate::answer::Answer;
+use crate::number::Marks;
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
+
+/// What the first field of a file says.
+const KIND: &str = "brimline answer";
+
+/// The view that an answer comes from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum View {
+    /// The fill.
+    Fill,
+    /// The flow setting.
+    Flow,
+    /// The shift.
+    Shift,
+}
+
+impl View {
+    /// The stable name.
+    pub fn code(self) -> &'static str {
+        match self {
+            Self::Fill => "fill",
+            Self::Flow => "flow",
+            Self::Shift => "shift",
+        }
+    }
+
+    /// Works the view's answer out.
+    pub fn answer(self, typed: &Typed, marks: Marks) -> Answer {
+        match self {
+            Self::Fill => fill::work(typed, marks).outcome.answer,
+            Self::Flow => flow::work(typed, marks).outcome.answer,
+            Self::Shift => shift::work(typed, marks).outcome.answer,
+        }
+    }
+}
+
+/// A saved answer.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Saved {
+    kind: String,
+    schema: u32,
+    view: View,
+    /// The decimal mark that the texts were typed with.
+    decimal: char,
+    /// Checksum of `input`, to tell a changed input from a wrong answer.
+    check: String,
+    input: Typed,
+    /// Figures by name, SI.
+    figures: BTreeMap<String, f64>,
+    remarks: Vec<String>,
+}
+
+/// Why a file does not stand.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Doubt {
+    /// It is not a saved answer; the reader's own words say where it stops making sense.
+    Unreadable(String),
+    /// It was written by a later version.
+    Later(u32),
+    /// What was typed is not what the answer was saved with.
+    InputChanged,
+    /// A figure is not what the same input gives.
+    Differs {
+        /// Its name.
+        name: String,
+        /// In the file, SI.
+        saved: Option<f64>,
+        /// Worked out now, SI.
+        now: Option<f64>,
+    },
+    /// The warnings are not those that the same input gives.
+    Remarks,
+}
+
+/// What was compared.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Agreement {
+    /// The view.
+    pub view: View,
+    /// How many figures agree.
+    pub figures: usize,
+}
+
+/// The answer of a view as the text of a file.
+///
+/// ```
+/// use brimline::form::{Typed, saved::{View, recompute, save}};
+/// use brimline::number::Marks;
+/// let file = save(View::Fill, &Typed::default(), Marks::POINT);
+/// assert!(recompute(&file).is_ok());
+/// assert!(recompute(&file.replace("1:64", "1:65")).is_err());
+/// ```
+pub fn save(view: View, typed: &Typed, marks: Marks) -> String {
+    let (figures, remarks) = content(&view.answer(typed, marks));
+    let saved = Saved {
+        kind: KIND.to_owned(),
+        schema: SCHEMA,
+        view,
+        decimal: marks.decimal,
+        check: checksum(typed),
+        input: typed.clone(),
+        figures,
+        remarks,
+    };
+    serde_json::to_string_pretty(&saved).unwrap_or_default()
+}
+
+/// Works a saved answer out again and compares.
+///
+/// Figures agree within 10⁻¹² of their size: less than any printed digit, more than the difference
+/// between two processors.
+///
+/// # Errors
+/// The first [`Doubt`].
+pub fn recompute(file: &str) -> Result<Agreement, Doubt> {
+    #[derive(Deserialize)]
+    struct Head {
+        kind: String,
+        schema: u32,
+    }
+    let unreadable = |error: serde_json::Error| Doubt::Unreadable(error.to_string());
+    let head: Head = serde_json::from_str(file).map_err(unreadable)?;
+    if head.kind != KIND {
+        return Err(Doubt::Unreadable(format!("kind: {}", head.kind)));
+    }
+    if head.schema > SCHEMA {
+        return Err(Doubt::Later(head.schema));
+    }
+    let saved: Saved = serde_json::from_str(file).map_err(unreadable)?;
+    if checksum(&saved.input) != saved.check {
+        return Err(Doubt::InputChanged);
+    }
+    let marks = if saved.decimal == ',' { Marks::COMMA } else { Marks::POINT };
+    let (figures, remarks) = content(&saved.view.answer(&saved.input, marks));
+    let names = figures.keys().chain(saved.figures.keys());
+    for name in names {
+        let (then, now) = (saved.figures.get(name).copied(), figures.get(name).copied());
+        if !matches!((then, now), (Some(a), Some(b)) if (a - b).abs() <= 1e-12 * a.abs().max(b.abs())) {
+            return Err(Doubt::Differs { name: name.clone(), saved: then, now });
+        }
+    }
+    if remarks != saved.remarks {
+        return Err(Doubt::Remarks);
+    }
+    Ok(Agreement { view: saved.view, figures: figures.len() })
+}
+
+fn content(answer: &Answer) -> (BTreeMap<String, f64>, Vec<String>) {
+    let figures = answer.figures.iter().map(|figure| (figure.name.to_owned(), figure.value.si)).collect();
+    let remarks = answer.remarks.iter().map(|remark| remark.code.to_owned()).collect();
+    (figures, remarks)
+}
+
+/// FNV-1a, 64 bit, over the compact JSON of what was typed. It finds a slip, not a forger.
+fn checksum(typed: &Typed) -> String {
+    let text = serde_json::to_string(typed).unwrap_or_default();
+    let step = |hash: u64, byte: u8| (hash ^ u64::from(byte)).wrapping_mul(0x0000_0100_0000_01b3);
+    format!("{:016x}", text.bytes().fold(0xcbf2_9ce4_8422_2325, step))
+}

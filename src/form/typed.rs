@@ -1,0 +1,150 @@
+//! Everything that was typed, in one value that is kept on the device and saved with an answer.
+
+use crate::site::{Area, Entry, Floor, Machine, Measure, Product, Record, Site, demo};
+use crate::trade::governing::Aim;
+use crate::units::System;
+use serde::{Deserialize, Serialize};
+
+/// The version of [`Typed`] as it is written now.
+pub const SCHEMA: u32 = 1;
+
+/// How the tank is filled.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Filling {
+    /// Water and concentrate together reach the mark.
+    #[default]
+    MadeUp,
+    /// The volume is water; the concentrate comes on top.
+    OnTop,
+}
+
+impl Filling {
+    /// Both, in the order shown.
+    pub const ALL: [Self; 2] = [Self::MadeUp, Self::OnTop];
+
+    /// The stable name in files and word keys.
+    pub fn code(self) -> &'static str {
+        match self {
+            Self::MadeUp => "made_up",
+            Self::OnTop => "on_top",
+        }
+    }
+
+    /// The one from its stable name.
+    pub fn from_code(code: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|filling| filling.code() == code)
+    }
+}
+
+/// The question asked now.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Ask {
+    /// The id of the machine.
+    pub machine: String,
+    /// The id of the product.
+    pub product: String,
+    /// The id of the floor.
+    pub floor: String,
+    /// The id of the measure.
+    pub measure: String,
+    /// How full, as a share of the tank or as a volume.
+    pub level: Entry,
+    /// What that volume is.
+    pub filling: Filling,
+    /// Where in the label's range.
+    pub aim: Aim,
+    /// Whether the foam warning for this machine and product was read.
+    pub foam_read: bool,
+    /// The time of one drain, rinse and refill.
+    pub refill: Entry,
+}
+
+/// Everything that was typed.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Typed {
+    /// [`SCHEMA`] when it was written.
+    pub schema: u32,
+    /// The units that figures are shown in, and that a bare "gal" means.
+    pub system: System,
+    /// The site.
+    pub site: Site,
+    /// The question.
+    pub ask: Ask,
+}
+
+impl Default for Typed {
+    fn default() -> Self {
+        let site = demo();
+        let first = |ids: Option<&str>| ids.unwrap_or_default().to_owned();
+        let ask = Ask {
+            machine: first(site.machines.first().map(Record::id)),
+            product: first(site.products.first().map(Record::id)),
+            floor: first(site.floors.first().map(Record::id)),
+            measure: first(site.measures.first().map(Record::id)),
+            level: Entry::new("100", "percent"),
+            refill: Entry::new("10", "min"),
+            ..Ask::default()
+        };
+        Self { schema: SCHEMA, system: System::default(), site, ask }
+    }
+}
+
+/// The record with this id, or the first one: a question always has one where the site has any.
+fn pick<'a, T: Record>(all: &'a [T], id: &str) -> Option<&'a T> {
+    all.iter().find(|record| record.id() == id).or_else(|| all.first())
+}
+
+fn pick_mut<'a, T: Record>(all: &'a mut [T], id: &str) -> Option<&'a mut T> {
+    let index = all.iter().position(|record| record.id() == id).unwrap_or(0);
+    all.get_mut(index)
+}
+
+impl Typed {
+    /// The machine asked about.
+    pub fn machine(&self) -> Option<&Machine> {
+        pick(&self.site.machines, &self.ask.machine)
+    }
+
+    /// The product asked about.
+    pub fn product(&self) -> Option<&Product> {
+        pick(&self.site.products, &self.ask.product)
+    }
+
+    /// The floor asked about.
+    pub fn floor(&self) -> Option<&Floor> {
+        pick(&self.site.floors, &self.ask.floor)
+    }
+
+    /// The measure asked about.
+    pub fn measure(&self) -> Option<&Measure> {
+        pick(&self.site.measures, &self.ask.measure)
+    }
+
+    /// The floor of an area.
+    pub fn floor_of(&self, area: &Area) -> Option<&Floor> {
+        pick(&self.site.floors, &area.floor)
+    }
+
+    /// The machine asked about, to change.
+    pub fn machine_mut(&mut self) -> Option<&mut Machine> {
+        pick_mut(&mut self.site.machines, &self.ask.machine)
+    }
+
+    /// The product asked about, to change.
+    pub fn product_mut(&mut self) -> Option<&mut Product> {
+        pick_mut(&mut self.site.products, &self.ask.product)
+    }
+
+    /// The floor asked about, to change.
+    pub fn floor_mut(&mut self) -> Option<&mut Floor> {
+        pick_mut(&mut self.site.floors, &self.ask.floor)
+    }
+
+    /// The measure asked about, to change.
+    pub fn measure_mut(&mut self) -> Option<&mut Measure> {
+        pick_mut(&mut self.site.measures, &self.ask.measure)
+    }
+}

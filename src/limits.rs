@@ -1,0 +1,122 @@
+//! Every limit on what can be typed, one row each: the check, the hint, the message and the test
+//! generators all read these rows.
+
+use crate::source::Source;
+use crate::units::{
+    ApplicationRate, Area, Dimension, Duration, Flow, Length, Quantity, Speed, Volume, VolumeFraction,
+};
+
+/// One row: the least and the greatest value accepted, both in SI units and both included.
+#[derive(Debug)]
+pub struct Limit {
+    /// The stable name.
+    pub name: &'static str,
+    /// What it limits.
+    pub dimension: Dimension,
+    /// Least value accepted, SI.
+    pub low: f64,
+    /// Greatest value accepted, SI.
+    pub high: f64,
+    /// Why these values.
+    pub reason: &'static str,
+    /// Where they come from.
+    pub source: Source,
+}
+
+/// Which side of a limit was passed.
+#[derive(Clone, Copy, Debug)]
+pub enum OutOfRange {
+    /// Less than the least value.
+    Below(&'static Limit),
+    /// More than the greatest value.
+    Above(&'static Limit),
+}
+
+impl PartialEq for OutOfRange {
+    fn eq(&self, other: &Self) -> bool {
+        match (self, other) {
+            (Self::Below(a), Self::Below(b)) | (Self::Above(a), Self::Above(b)) => a.name == b.name,
+            _ => false,
+        }
+    }
+}
+
+impl Limit {
+    const fn row(
+        name: &'static str,
+        dimension: Dimension,
+        low: f64,
+        high: f64,
+        reason: &'static str,
+    ) -> Self {
+        Self { name, dimension, low, high, reason, source: Source::COMMON_PRACTICE }
+    }
+
+    /// The value itself when it lies within.
+    ///
+    /// # Errors
+    /// The side that was passed. A value that is not a number counts as below.
+    ///
+    /// ```
+    /// use brimline::limits::{OutOfRange, TANK};
+    /// use brimline::units::Volume;
+    /// assert_eq!(TANK.check(Volume::new(0.04)), Ok(Volume::new(0.04)));
+    /// assert_eq!(TANK.check(Volume::new(9.0)), Err(OutOfRange::Above(&TANK)));
+    /// ```
+    pub fn check<Q: Quantity>(&'static self, quantity: Q) -> Result<Q, OutOfRange> {
+        debug_assert_eq!(Q::DIMENSION, self.dimension, "{} limits another quantity", self.name);
+        // Typed units convert with one rounding: a value typed exactly at the limit is within it.
+        let slack = 1e-12;
+        if quantity.si() > self.high * (1.0 + slack) {
+            Err(OutOfRange::Above(self))
+        } else if quantity.si() >= self.low * (1.0 - slack) {
+            Ok(quantity)
+        } else {
+            Err(OutOfRange::Below(self))
+        }
+    }
+}
+
+const LITRE: f64 = 1e-3;
+const MILLILITRE: f64 = 1e-6;
+
+macro_rules! limits {
+    ($($(#[$doc:meta])* $name:ident: $quantity:ident, $code:literal, $low:expr, $high:expr, $reason:literal;)*) => {
+        $($(#[$doc])* pub static $name: Limit = Limit::row($code, <$quantity as Quantity>::DIMENSION, $low, $high, $reason);)*
+        /// All rows.
+        pub static ALL: &[&Limit] = &[$(&$name),*];
+    };
+}
+
+limits! {
+    /// A solution tank.
+    TANK: Volume, "tank", 0.5 * LITRE, 2_000.0 * LITRE, "from a hand spray bottle to twice the largest ride-on";
+    /// The volume filled now.
+    LEVEL: Volume, "level", 0.1 * LITRE, 2_000.0 * LITRE, "a tenth of a litre is the least a tank mark shows";
+    /// How full, as a share of the tank.
+    LEVEL_SHARE: VolumeFraction, "level-share", 0.01, 1.0, "a tank holds no more than itself";
+    /// A machine's own least or greatest amount of concentrate for a full tank.
+    MACHINE_DOSE: Volume, "machine-dose", MILLILITRE, 20.0 * LITRE, "one millilitre to a canister";
+    /// A graduation, a pump stroke or a cap.
+    MEASURE: Volume, "measure", 0.1 * MILLILITRE, 20.0 * LITRE, "a pipette graduation to a canister";
+    /// Concentrate in the use solution.
+    STRENGTH: VolumeFraction, "strength", 0.000_01, 1.0, "1 to 100,000 is weaker than any label, neat is the strongest";
+    /// The flow of one setting.
+    FLOW: Flow, "flow", 0.01 * LITRE / 60.0, 60.0 * LITRE / 60.0, "a dripping valve to a garden hose";
+    /// The width cleaned in one pass.
+    PATH: Length, "path", 0.1, 4.0, "a hand scrubber to the widest industrial rider";
+    /// The width that two passes share.
+    OVERLAP: Length, "overlap", 0.0, 1.0, "a metre is more than any pass shares";
+    /// Travel speed.
+    SPEED: Speed, "speed", 0.05, 5.0, "slower is standing, faster than 18 km/h no scrubber goes";
+    /// Solution that a floor should get.
+    RATE: ApplicationRate, "rate", MILLILITRE, 2_000.0 * MILLILITRE, "a damp mist to two millimetres of water";
+    /// The size of an area.
+    AREA: Area, "area", 0.1, 1_000_000.0, "a door mat to a hundred hectares";
+    /// Time at work in the time spent.
+    EFFICIENCY: VolumeFraction, "efficiency", 0.05, 1.0, "turning and waiting take the rest";
+    /// Solution that a machine filters and uses again.
+    REUSE: VolumeFraction, "reuse", 0.0, 0.95, "the floor, the filter and the dump always take some";
+    /// The time of one drain, rinse and refill.
+    REFILL_TIME: Duration, "refill-time", 0.0, 14_400.0, "four hours is half a shift";
+}

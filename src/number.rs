@@ -1,0 +1,187 @@
+//! Numbers as people write them: read with a decimal point or comma, fractions and mixed numbers;
+//! written with the digits that can be measured.
+
+/// The decimal mark and the grouping mark of a language.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Marks {
+    /// Between whole and tenths.
+    pub decimal: char,
+    /// Between thousands.
+    pub group: char,
+}
+
+impl Marks {
+    /// `1,234.5`
+    pub const POINT: Self = Self { decimal: '.', group: ',' };
+    /// `1.234,5`
+    pub const COMMA: Self = Self { decimal: ',', group: '.' };
+}
+
+/// Why a text is not one number.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum NumberMistake {
+    /// Nothing is written.
+    Empty,
+    /// It is not a number.
+    NotANumber,
+    /// One mark before three digits: thousands or decimals, and nothing says which.
+    TwoReadings {
+        /// With the mark as the decimal mark.
+        decimal: f64,
+        /// With the mark between thousands.
+        grouped: f64,
+    },
+}
+
+/// Vulgar fractions that stand as one character (Unicode, Number Forms and Latin-1).
+const VULGAR: [(char, f64, f64); 15] = [
+    ('½', 1.0, 2.0),
+    ('⅓', 1.0, 3.0),
+    ('⅔', 2.0, 3.0),
+    ('¼', 1.0, 4.0),
+    ('¾', 3.0, 4.0),
+    ('⅕', 1.0, 5.0),
+    ('⅖', 2.0, 5.0),
+    ('⅗', 3.0, 5.0),
+    ('⅘', 4.0, 5.0),
+    ('⅙', 1.0, 6.0),
+    ('⅚', 5.0, 6.0),
+    ('⅛', 1.0, 8.0),
+    ('⅜', 3.0, 8.0),
+    ('⅝', 5.0, 8.0),
+    ('⅞', 7.0, 8.0),
+];
+
+/// The value of a vulgar fraction character.
+pub fn vulgar(character: char) -> Option<f64> {
+    VULGAR.iter().find(|(sign, ..)| *sign == character).map(|(_, above, below)| above / below)
+}
+
+/// Reads what stands in a number field: `12`, `1,5`, `1.5`, `12,500`, `½`, `1 1/2`, `1½`, `3/4`.
+///
+/// `marks` decides whether `12,500` is twelve and a half or twelve thousand five hundred.
+///
+/// # Errors
+/// [`NumberMistake::Empty`] for white space, otherwise [`NumberMistake::NotANumber`].
+///
+/// ```
+/// use brimline::number::{Marks, read};
+/// assert_eq!(read("1 1/2", Marks::POINT), Ok(1.5));
+/// assert_eq!(read("12,500", Marks::POINT), Ok(12_500.0));
+/// assert_eq!(read("1,5", Marks::POINT), Ok(1.5));
+/// ```
+pub fn read(text: &str, marks: Marks) -> Result<f64, NumberMistake> {
+    let text = text.trim();
+    let (sign, text) = match text.strip_prefix(['-', '−']) {
+        Some(rest) => (-1.0, rest.trim_start()),
+        None => (1.0, text.strip_prefix('+').unwrap_or(text)),
+    };
+    if text.is_empty() {
+        return Err(NumberMistake::Empty);
+    }
+    if let Some((last, character)) = text.char_indices().next_back()
+        && let Some(fraction) = vulgar(character)
+    {
+        let whole = text[..last].trim_end();
+        return Ok(sign * (fraction + if whole.is_empty() { 0.0 } else { digits(whole)? }));
+    }
+    if let Some((above, below)) = text.split_once(['/', '⁄']) {
+        let (whole, above) = match above.trim_end().rsplit_once(char::is_whitespace) {
+            Some((whole, above)) => (digits(whole.trim_end())?, above),
+            None => (0.0, above.trim_end()),
+        };
+        let below = digits(below.trim_start())?;
+        return if below > 0.0 { Ok(sign * (whole + digits(above)? / below)) } else { Err(NumberMistake::NotANumber) };
+    }
+    decimal(&text.replace([' ', '\u{a0}', '\u{202f}', '\u{2009}'], ""), Some(marks)).map(|value| sign * value)
+}
+
+fn digits(text: &str) -> Result<f64, NumberMistake> {
+    let plain = (1..=9).contains(&text.len()) && text.bytes().all(|byte| byte.is_ascii_digit());
+    if plain { text.parse().map_err(|_| NumberMistake::NotANumber) } else { Err(NumberMistake::NotANumber) }
+}
+
+/// Reads a run of digits and marks. Without `marks` nothing decides between thousands and decimals,
+/// and a text with both readings is refused.
+///
+/// # Errors
+/// [`NumberMistake::NotANumber`], or [`NumberMistake::TwoReadings`] when `marks` is `None`.
+///
+/// ```
+/// use brimline::number::{NumberMistake, decimal};
+/// assert_eq!(decimal("0,5", None), Ok(0.5));
+/// assert_eq!(decimal("1,000", None), Err(NumberMistake::TwoReadings { decimal: 1.0, grouped: 1_000.0 }));
+/// ```
+pub fn decimal(text: &str, marks: Option<Marks>) -> Result<f64, NumberMistake> {
+    let wrong = NumberMistake::NotANumber;
+    if !text.bytes().all(|byte| byte.is_ascii_digit() || matches!(byte, b'.' | b',')) || text.len() > 24 {
+        return Err(wrong);
+    }
+    let Some(at) = text.rfind(['.', ',']) else { return text.parse().map_err(|_| wrong) };
+    let (whole, tail) = (&text[..at], &text[at + 1..]);
+    let mark = char::from(text.as_bytes()[at]);
+    let as_decimal = || format!("{}.{tail}", whole.replace(['.', ','], "")).parse::<f64>().map_err(|_| wrong);
+    let as_grouped = || text.replace(mark, "").parse::<f64>().map_err(|_| wrong);
+    if tail.is_empty() || (whole.is_empty() && marks.is_none() && tail.contains(mark)) {
+        return Err(wrong);
+    }
+    let grouped_shape = |text: &str, by: char| {
+        let mut groups = text.split(by);
+        groups.next().is_some_and(|first| (1..=3).contains(&first.len()) && !first.starts_with('0'))
+            && groups.all(|group| group.len() == 3)
+    };
+    match whole.chars().find(|character| matches!(character, '.' | ',')) {
+        Some(other) if other == mark => {
+            if grouped_shape(text, mark) { as_grouped() } else { Err(wrong) }
+        }
+        Some(other) => {
+            if grouped_shape(whole, other) { as_decimal() } else { Err(wrong) }
+        }
+        None if grouped_shape(text, mark) => match marks {
+            Some(marks) if mark == marks.group => as_grouped(),
+            Some(_) => as_decimal(),
+            None => Err(NumberMistake::TwoReadings { decimal: as_decimal()?, grouped: as_grouped()? }),
+        },
+        None => as_decimal(),
+    }
+}
+
+/// Writes a value with `significant` digits, never rounding whole units away, without trailing
+/// zeros.
+///
+/// ```
+/// use brimline::number::{Marks, write};
+/// assert_eq!(write(39.384_615, 3, Marks::POINT), "39.4");
+/// assert_eq!(write(27_456.2, 3, Marks::POINT), "27,456");
+/// assert_eq!(write(0.5, 3, Marks::COMMA), "0,5");
+/// ```
+pub fn write(value: f64, significant: i32, marks: Marks) -> String {
+    if !value.is_finite() {
+        return "–".to_owned();
+    }
+    let magnitude = if value == 0.0 { 0 } else { floor_log10(value.abs()) };
+    let places = usize::try_from((significant - 1 - magnitude).clamp(0, 12)).unwrap_or(0);
+    let plain = format!("{:.places$}", value.abs());
+    let (whole, tail) = plain.split_once('.').unwrap_or((&plain, ""));
+    let tail = tail.trim_end_matches('0');
+    let mut out = String::with_capacity(plain.len() + 6);
+    if value < 0.0 && plain.bytes().any(|byte| (b'1'..=b'9').contains(&byte)) {
+        out.push('−');
+    }
+    for (index, digit) in whole.chars().enumerate() {
+        if index > 0 && (whole.len() - index).is_multiple_of(3) {
+            out.push(marks.group);
+        }
+        out.push(digit);
+    }
+    if !tail.is_empty() {
+        out.push(marks.decimal);
+        out.push_str(tail);
+    }
+    out
+}
+
+#[allow(clippy::cast_possible_truncation, reason = "the logarithm of a finite f64 lies within ±324")]
+fn floor_log10(value: f64) -> i32 {
+    value.log10().floor() as i32
+}

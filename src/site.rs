@@ -1,0 +1,12 @@
+//! The user's documents: machines, products, floors, areas and measures of a site.
+//!
+//! A document holds what was typed, text and unit, and nothing computed: a half-typed number is
+//! kept as it stands, and what is written out is what comes back. [`crate::form`] reads the texts.
+
+mod demo;
+mod entry;
+mod record;
+
+pub use demo::demo;
+pub use entry::Entry;
+pub use record::{Area, Dispenser, Floor, Machine, Measure, Product, Record, Site};

@@ -1,0 +1,52 @@
+//! A number field as it was typed.
+
+use crate::error::Mistake;
+use crate::limits::Limit;
+use crate::number::{self, Marks};
+use crate::units::{Quantity, unit};
+use serde::{Deserialize, Serialize};
+
+/// A text and the code of the unit that stands beside it.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Entry {
+    /// What was typed.
+    pub text: String,
+    /// The stable code of the unit.
+    pub unit: String,
+}
+
+impl Entry {
+    /// A text in a unit.
+    pub fn new(text: impl Into<String>, unit: &str) -> Self {
+        Self { text: text.into(), unit: unit.to_owned() }
+    }
+
+    /// Reads it as a quantity within a limit.
+    ///
+    /// # Errors
+    /// [`Mistake`]: nothing typed, not a number, a unit of something else, or outside the limit.
+    ///
+    /// ```
+    /// use brimline::{limits, number::Marks, site::Entry, units::{Quantity, Volume}};
+    /// let tank: Volume = Entry::new("10", "gal_us").read(&limits::TANK, Marks::POINT).unwrap();
+    /// assert_eq!(tank.si(), 0.037_854_117_84);
+    /// ```
+    pub fn read<Q: Quantity>(&self, limit: &'static Limit, marks: Marks) -> Result<Q, Mistake> {
+        let value = number::read(&self.text, marks)?;
+        let unit = unit(&self.unit).ok_or(Mistake::Unit)?;
+        let quantity = Q::of(value, unit).ok_or(Mistake::Unit)?;
+        Ok(limit.check(quantity)?)
+    }
+
+    /// Reads it where it may be left empty.
+    ///
+    /// # Errors
+    /// As [`Entry::read`], but nothing typed is `None`.
+    pub fn read_optional<Q: Quantity>(&self, limit: &'static Limit, marks: Marks) -> Result<Option<Q>, Mistake> {
+        match self.read(limit, marks) {
+            Err(Mistake::Missing) => Ok(None),
+            other => other.map(Some),
+        }
+    }
+}

@@ -1,0 +1,43 @@
+//! The formulas that the workings show, one row each. The functions beside them compute them.
+
+use crate::answer::Formula;
+use crate::source::Source;
+
+macro_rules! formulas {
+    ($($name:ident: $code:literal, $result:literal = $equation:literal, $source:expr;)*) => {
+        $(#[doc = concat!("`", $result, " = ", $equation, "`")]
+        pub static $name: Formula = Formula { code: $code, equation: $equation, result: $result, source: $source };)*
+        /// All rows.
+        pub static ALL: &[&Formula] = &[$(&$name),*];
+    };
+}
+
+const BY_DEFINITION: Source = Source::DEFINITION;
+const CUSTOM: Source = Source::COMMON_PRACTICE;
+
+formulas! {
+    PLUS_WATER: "formula-plus-water", "r" = "1 / (1 + n)", CUSTOM;
+    OF_TOTAL: "formula-of-total", "r" = "1 / n", BY_DEFINITION;
+    PER_WATER: "formula-per-water", "r" = "x / (1 + x)", BY_DEFINITION;
+    MADE_UP: "formula-made-up", "r" = "x", BY_DEFINITION;
+    PERCENT: "formula-percent", "r" = "p / 100", BY_DEFINITION;
+    PER_TANK: "formula-per-tank", "c" = "x × V / T", BY_DEFINITION;
+    FILL_LEVEL: "formula-fill-level", "V" = "s × T", BY_DEFINITION;
+    DOSE: "formula-dose", "c" = "r × V", BY_DEFINITION;
+    DOSE_ON_TOP: "formula-dose-on-top", "c" = "W × r / (1 − r)", BY_DEFINITION;
+    WATER: "formula-water", "W" = "V − c", BY_DEFINITION;
+    MACHINE_WINDOW: "formula-machine-window", "m" = "M × V / T", BY_DEFINITION;
+    GOVERN: "formula-govern", "c" = "min(label, machine)", CUSTOM;
+    ROUND: "formula-round", "k" = "round(c / s)", CUSTOM;
+    TRUE_RATIO: "formula-true-ratio", "n" = "W / (k × s)", BY_DEFINITION;
+    PASSING: "formula-passing", "P" = "v × (w − o)", BY_DEFINITION;
+    RATE: "formula-rate", "a" = "Q / P", BY_DEFINITION;
+    TANK_TIME: "formula-tank-time", "t" = "T / (Q × (1 − u))", BY_DEFINITION;
+    TANK_AREA: "formula-tank-area", "A" = "T / (a × (1 − u))", BY_DEFINITION;
+    SPEED_FOR: "formula-speed-for", "v" = "Q / (a × (w − o))", BY_DEFINITION;
+    PRODUCTIVITY: "formula-productivity", "P" = "v × (w − o) × e", BY_DEFINITION;
+    RUN_TIME: "formula-run-time", "t" = "Σ A / P", BY_DEFINITION;
+    SOLUTION: "formula-solution", "S" = "Σ a × A × (1 − u)", BY_DEFINITION;
+    FILLS: "formula-fills", "N" = "ceil(S / T)", BY_DEFINITION;
+    CONCENTRATE: "formula-concentrate", "C" = "r × S", BY_DEFINITION;
+}

@@ -1,0 +1,101 @@
+//! Which rule governs the dose: the label or the machine.
+
+use super::label::Window;
+use crate::units::Volume;
+use serde::{Deserialize, Serialize};
+
+/// Where in a label's range to aim.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Aim {
+    /// The least that the label allows: light soil.
+    #[default]
+    Low,
+    /// Half way.
+    Middle,
+    /// The most that the label allows: heavy soil.
+    High,
+}
+
+impl Aim {
+    /// All three, in the order shown.
+    pub const ALL: [Self; 3] = [Self::Low, Self::Middle, Self::High];
+
+    /// The stable name in files and word keys.
+    pub fn code(self) -> &'static str {
+        match self {
+            Self::Low => "low",
+            Self::Middle => "middle",
+            Self::High => "high",
+        }
+    }
+
+    /// The one from its stable name.
+    pub fn from_code(code: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|aim| aim.code() == code)
+    }
+}
+
+/// Which rule decides the amount.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Governs {
+    /// The product label.
+    Label,
+    /// The machine's own window.
+    Machine,
+}
+
+/// The amount, the window it must stay in, and which rule set them.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Governed {
+    /// Concentrate to aim for, m³.
+    pub dose: Volume,
+    /// What the governing rules allow, m³.
+    pub window: Window<Volume>,
+    /// The rule that decided.
+    pub governs: Governs,
+    /// The two rules have no amount in common.
+    pub clash: bool,
+}
+
+/// Holds a label's window for this fill against the machine's.
+///
+/// Where they overlap the dose is the aim within the label, moved into the overlap. Where they have
+/// nothing in common the rule with the smaller amount governs, and `clash` says so: less concentrate
+/// foams, marks and burns less, and the other number must be shown beside it.
+///
+/// * `label`: what the label asks for this fill, m³.
+/// * `machine`: what the machine takes for this fill, m³, if it has a window.
+/// * `aim`: where in the label's range.
+///
+/// Source: common practice (the tighter rule wins).
+///
+/// ```
+/// use brimline::trade::governing::{Aim, Governs, govern};
+/// use brimline::trade::label::Window;
+/// use brimline::units::Volume;
+/// let ounces = |low, high| Window { low: Volume::new(low), high: Volume::new(high) };
+/// let clash = govern(ounces(20.0, 20.0), Some(ounces(3.0, 6.0)), Aim::Low);
+/// assert!(clash.clash && clash.governs == Governs::Machine && clash.dose == Volume::new(6.0));
+/// ```
+pub fn govern(label: Window<Volume>, machine: Option<Window<Volume>>, aim: Aim) -> Governed {
+    let share = match aim {
+        Aim::Low => 0.0,
+        Aim::Middle => 0.5,
+        Aim::High => 1.0,
+    };
+    let aimed = label.low + (label.high - label.low) * share;
+    let Some(machine) = machine else {
+        return Governed { dose: aimed, window: label, governs: Governs::Label, clash: false };
+    };
+    if label.low > machine.high {
+        Governed { dose: machine.high, window: machine, governs: Governs::Machine, clash: true }
+    } else if label.high < machine.low {
+        Governed { dose: label.high, window: label, governs: Governs::Label, clash: true }
+    } else {
+        let window = Window { low: label.low.max(machine.low), high: label.high.min(machine.high) };
+        let dose = aimed.max(window.low).min(window.high);
+        let governs = if dose == aimed { Governs::Label } else { Governs::Machine };
+        Governed { dose, window, governs, clash: false }
+    }
+}

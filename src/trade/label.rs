@@ -1,0 +1,239 @@
+//! Labels as the trade writes them, read into a strength or an amount a tank.
+//!
+//! | written | read as | r |
+//! |---|---|---|
+//! | `1:64`, `1 to 64`, `64:1`, `1+64` | 1 part plus 64 parts water | 1/65 |
+//! | `1 in 65`, `1/65` | 1 part in 65 parts total | 1/65 |
+//! | `2 oz/gal`, `15 mL/L` | added to that much water | x/(1+x) |
+//! | `2 oz makes 1 gal` | in that much finished solution | x |
+//! | `0.5 %` | of the finished solution | 0.005 |
+//! | `3 to 6 oz per tank` | that much for a full tank | |
+//!
+//! The convention that was read is kept in [`Label::basis`], and the other one that people mean by
+//! the same words stands in [`Label::others`]. What has two readings of equal right is refused with
+//! both: a guess here is an overdose there.
+
+mod amounts;
+mod grammar;
+mod lexer;
+mod vocabulary;
+
+use crate::limits::OutOfRange;
+use crate::units::{System, Volume, VolumeFraction};
+
+/// What the numbers of a label are parts of.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Basis {
+    /// 1 part concentrate plus n parts water.
+    PlusWater,
+    /// 1 part in n parts of finished solution.
+    OfTotal,
+    /// An amount added to each volume of water.
+    PerWater,
+    /// An amount in each volume of finished solution.
+    MadeUp,
+    /// A share of the finished solution.
+    Percent,
+    /// An amount for a full tank, whatever its size.
+    PerTank,
+}
+
+impl Basis {
+    /// The stable name and word key.
+    pub fn code(self) -> &'static str {
+        match self {
+            Self::PlusWater => "basis-plus-water",
+            Self::OfTotal => "basis-of-total",
+            Self::PerWater => "basis-per-water",
+            Self::MadeUp => "basis-made-up",
+            Self::Percent => "basis-percent",
+            Self::PerTank => "basis-per-tank",
+        }
+    }
+}
+
+/// The least and the greatest that a rule allows; both are the same where it gives one number.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Window<T> {
+    /// Least.
+    pub low: T,
+    /// Greatest.
+    pub high: T,
+}
+
+impl<T: PartialEq> Window<T> {
+    /// Whether it is one number.
+    pub fn is_point(&self) -> bool {
+        self.low == self.high
+    }
+}
+
+/// What the label asks for.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Rule {
+    /// Concentrate as a volume fraction of the use solution.
+    Strength(Window<VolumeFraction>),
+    /// Concentrate for a full tank.
+    PerTank(Window<Volume>),
+}
+
+/// What the reader took for granted.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Note {
+    /// `64:1` is the maker's order for 1 to 64.
+    ReversedOrder,
+    /// "oz" was read as fluid ounces, not as a weight.
+    FluidOunce,
+    /// Gallons or ounces were read as US.
+    UsMeasure,
+    /// Gallons or ounces were read as imperial.
+    ImperialMeasure,
+}
+
+impl Note {
+    /// The stable name and word key.
+    pub fn code(self) -> &'static str {
+        match self {
+            Self::ReversedOrder => "note-reversed-order",
+            Self::FluidOunce => "note-fluid-ounce",
+            Self::UsMeasure => "note-us-measure",
+            Self::ImperialMeasure => "note-imperial-measure",
+        }
+    }
+}
+
+/// A label that was read.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Label {
+    /// The convention.
+    pub basis: Basis,
+    /// What it asks for.
+    pub rule: Rule,
+    /// What was taken for granted.
+    pub notes: Vec<Note>,
+    /// Label texts for the other things that people mean by the same words.
+    pub others: Vec<String>,
+}
+
+/// Why a label was not read.
+#[derive(Clone, Debug, PartialEq)]
+pub enum LabelMistake {
+    /// Nothing is written.
+    Empty,
+    /// Longer than a dilution can be.
+    TooLong,
+    /// A word or sign that no dilution uses.
+    Unknown {
+        /// It.
+        word: String,
+    },
+    /// Two readings of equal right, each as a label text that has one reading.
+    Ambiguous {
+        /// The readings.
+        readings: Vec<String>,
+    },
+    /// A number without "1 to", a unit or a percent sign.
+    NoUnit,
+    /// An amount, but not for how much water; the likely ways to go on.
+    NoPer {
+        /// The readings.
+        readings: Vec<String>,
+    },
+    /// An amount of powder by weight, or parts per million, which needs more than a label says.
+    Weight,
+    /// A part of zero.
+    Zero,
+    /// A range that runs from more to less.
+    Backwards {
+        /// The range the right way round.
+        reading: String,
+    },
+    /// More concentrate than solution.
+    MoreThanWhole,
+    /// Two statements on one label that do not agree.
+    TwoRules {
+        /// The statements.
+        readings: Vec<String>,
+    },
+    /// Stronger or weaker than any label.
+    Range(OutOfRange),
+    /// The words are known and make no dilution.
+    Shape,
+}
+
+impl LabelMistake {
+    /// The stable name and word key.
+    pub fn code(&self) -> &'static str {
+        match self {
+            Self::Empty => "label-empty",
+            Self::TooLong => "label-too-long",
+            Self::Unknown { .. } => "label-unknown",
+            Self::Ambiguous { .. } => "label-ambiguous",
+            Self::NoUnit => "label-no-unit",
+            Self::NoPer { .. } => "label-no-per",
+            Self::Weight => "label-weight",
+            Self::Zero => "label-zero",
+            Self::Backwards { .. } => "label-backwards",
+            Self::MoreThanWhole => "label-more-than-whole",
+            Self::TwoRules { .. } => "label-two-rules",
+            Self::Range(_) => "label-range",
+            Self::Shape => "label-shape",
+        }
+    }
+
+    /// Label texts that the user can choose from instead.
+    pub fn readings(&self) -> &[String] {
+        match self {
+            Self::Ambiguous { readings } | Self::NoPer { readings } | Self::TwoRules { readings } => readings,
+            Self::Backwards { reading } => std::slice::from_ref(reading),
+            _ => &[],
+        }
+    }
+}
+
+/// The longest text that is read as a label.
+pub const LONGEST: usize = 120;
+
+/// Reads a label. `system` decides what a bare "gal" or "oz" is; in a metric site nothing does, and
+/// both readings are offered.
+///
+/// # Errors
+/// [`LabelMistake`], with the readings to choose from where there are any.
+///
+/// ```
+/// use brimline::trade::label::{self, Basis, LabelMistake, Rule};
+/// use brimline::units::{Quantity, System};
+/// let label = label::read("1:64", System::Us).unwrap();
+/// assert_eq!(label.basis, Basis::PlusWater);
+/// let Rule::Strength(window) = label.rule else { unreachable!() };
+/// assert_eq!(window.low.si(), 1.0 / 65.0);
+/// let refused = label::read("2:5", System::Us).unwrap_err();
+/// assert_eq!(refused, LabelMistake::Ambiguous { readings: vec!["2+5".into(), "5+2".into()] });
+/// ```
+pub fn read(text: &str, system: System) -> Result<Label, LabelMistake> {
+    if text.trim().is_empty() {
+        return Err(LabelMistake::Empty);
+    }
+    if text.chars().count() > LONGEST {
+        return Err(LabelMistake::TooLong);
+    }
+    let statements: Vec<&str> = text.split(['(', ')', '[', ']']).map(str::trim).filter(|s| !s.is_empty()).collect();
+    let [first, rest @ ..] = statements.as_slice() else { return Err(LabelMistake::Empty) };
+    let label = grammar::statement(first, system)?;
+    for other in rest {
+        if !agree(&label.rule, &grammar::statement(other, system)?.rule) {
+            return Err(LabelMistake::TwoRules { readings: statements.iter().map(ToString::to_string).collect() });
+        }
+    }
+    Ok(label)
+}
+
+/// Labels often print one dilution twice, rounded: within two in a hundred they agree.
+fn agree(a: &Rule, b: &Rule) -> bool {
+    let close = |a: f64, b: f64| (a - b).abs() <= 0.02 * a.max(b);
+    match (a, b) {
+        (Rule::Strength(a), Rule::Strength(b)) => close(a.low / b.low, 1.0) && close(a.high / b.high, 1.0),
+        (Rule::PerTank(a), Rule::PerTank(b)) => close(a.low / b.low, 1.0) && close(a.high / b.high, 1.0),
+        _ => false,
+    }
+}

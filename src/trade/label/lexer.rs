@@ -1,0 +1,114 @@
+//! From characters to numbers, signs and words.
+
+use super::LabelMistake;
+use super::vocabulary::{Word, word};
+use crate::number::{self, Marks, NumberMistake};
+
+/// A piece of a label.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) enum Token {
+    Number(f64),
+    Colon,
+    Plus,
+    Slash,
+    Dash,
+    Word(Word),
+}
+
+/// Cuts a label into tokens.
+pub(super) fn tokens(text: &str) -> Result<Vec<Token>, LabelMistake> {
+    let mut out: Vec<Token> = Vec::new();
+    let mut rest = text;
+    while let Some(first) = rest.chars().next() {
+        let (token, length) = if first.is_whitespace() || matches!(first, ';' | '*' | '~' | '≈') {
+            (None, first.len_utf8())
+        } else if first.is_ascii_digit() || starts_decimal(rest) {
+            let run = number_run(rest);
+            (Some(Token::Number(number_at(text, rest, run)?)), run.len())
+        } else if let Some(fraction) = number::vulgar(first) {
+            // "1½" and "1 ½" are one number.
+            let whole = match out.last() {
+                Some(Token::Number(whole)) if whole.fract() == 0.0 => *whole,
+                _ => 0.0,
+            };
+            if whole > 0.0 {
+                out.pop();
+            }
+            (Some(Token::Number(whole + fraction)), first.len_utf8())
+        } else if first.is_alphabetic() {
+            let run = word_run(rest);
+            let lower = run.trim_end_matches('.').to_lowercase();
+            let meaning = word(&lower).ok_or_else(|| LabelMistake::Unknown { word: run.to_owned() })?;
+            ((meaning != Word::Filler).then_some(Token::Word(meaning)), run.len())
+        } else {
+            let token = match first {
+                ':' | '∶' => Token::Colon,
+                '+' => Token::Plus,
+                '/' | '⁄' => Token::Slash,
+                '-' | '–' | '—' | '−' | '‑' => Token::Dash,
+                '%' => Token::Word(Word::Percent),
+                other => return Err(LabelMistake::Unknown { word: other.to_string() }),
+            };
+            (Some(token), first.len_utf8())
+        };
+        out.extend(token);
+        rest = &rest[length..];
+    }
+    Ok(join_fluid_ounce(out))
+}
+
+/// ".5" is a number; a comma there is punctuation between words and is refused as unknown.
+fn starts_decimal(rest: &str) -> bool {
+    let mut characters = rest.chars();
+    characters.next() == Some('.') && characters.next().is_some_and(|second| second.is_ascii_digit())
+}
+
+fn number_run(rest: &str) -> &str {
+    let end = rest.find(|c: char| !(c.is_ascii_digit() || matches!(c, '.' | ','))).unwrap_or(rest.len());
+    rest[..end].trim_end_matches(['.', ','])
+}
+
+fn word_run(rest: &str) -> &str {
+    if let Some(share) = rest.get(..3)
+        && ["v/v", "w/v", "w/w"].contains(&share.to_ascii_lowercase().as_str())
+    {
+        return share;
+    }
+    let end = rest.find(|c: char| !(c.is_alphabetic() || c == '.')).unwrap_or(rest.len());
+    &rest[..end]
+}
+
+fn number_at(text: &str, rest: &str, run: &str) -> Result<f64, LabelMistake> {
+    number::decimal(run, None).map_err(|mistake| match mistake {
+        NumberMistake::TwoReadings { decimal, grouped } => {
+            let start = text.len() - rest.len();
+            let plain = |value: f64| {
+                let number = number::write(value, 12, Marks { group: '\u{0}', ..Marks::POINT }).replace('\u{0}', "");
+                format!("{}{number}{}", &text[..start], &rest[run.len()..])
+            };
+            LabelMistake::Ambiguous { readings: vec![plain(decimal), plain(grouped)] }
+        }
+        _ => LabelMistake::Unknown { word: run.to_owned() },
+    })
+}
+
+/// "fl oz" is one word, and "fluid" alone says nothing.
+fn join_fluid_ounce(tokens: Vec<Token>) -> Vec<Token> {
+    use super::vocabulary::{Customary, Measure};
+    let mut out: Vec<Token> = Vec::with_capacity(tokens.len());
+    let mut fluid = false;
+    for token in tokens {
+        match token {
+            Token::Word(Word::Fluid) => fluid = true,
+            Token::Word(Word::Measure(Measure::BareOunce)) if fluid => {
+                out.push(Token::Word(Word::Measure(Measure::Customary(Customary::FluidOunce))));
+                fluid = false;
+            }
+            other => {
+                out.push(other);
+                fluid = false;
+            }
+        }
+    }
+    out
+}

@@ -1,0 +1,93 @@
+//! The words that labels are made of.
+
+use crate::units::{System, UNITS, Unit, unit};
+
+/// A measure whose size the word alone does not tell.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Customary {
+    FluidOunce,
+    Pint,
+    Quart,
+    Gallon,
+}
+
+impl Customary {
+    pub(super) fn in_system(self, system: System) -> Option<&'static Unit> {
+        let (us, imperial) = match self {
+            Self::FluidOunce => ("floz_us", "floz_imp"),
+            Self::Pint => ("pt_us", "pt_imp"),
+            Self::Quart => ("qt_us", "qt_imp"),
+            Self::Gallon => ("gal_us", "gal_imp"),
+        };
+        match system {
+            System::Us => unit(us),
+            System::Imperial => unit(imperial),
+            System::Metric => None,
+        }
+    }
+}
+
+/// A volume unit on a label.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Measure {
+    Known(&'static Unit),
+    Customary(Customary),
+    /// "oz" alone: fluid on a liquid's label.
+    BareOunce,
+}
+
+/// What a word says.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Word {
+    Measure(Measure),
+    Fluid,
+    To,
+    In,
+    Per,
+    Water,
+    MadeUp,
+    Tank,
+    System(System),
+    Percent,
+    Weight,
+    /// Says nothing about the amount.
+    Filler,
+}
+
+#[rustfmt::skip]
+const WORDS: &[(&[&str], Word)] = &[
+    (&["to", "bis"], Word::To),
+    (&["in"], Word::In),
+    (&["per", "for", "each", "every"], Word::Per),
+    (&["water"], Word::Water),
+    (&["makes", "make", "made", "total", "finished", "solution", "mixed", "dilute", "diluted"], Word::MadeUp),
+    (&["tank", "tanks", "tankful", "fill"], Word::Tank),
+    (&["us", "u.s", "usa", "american"], Word::System(System::Us)),
+    (&["imp", "imperial", "uk", "u.k", "british"], Word::System(System::Imperial)),
+    (&["percent", "pct"], Word::Percent),
+    (&["fl", "fluid", "liquid"], Word::Fluid),
+    (&["floz", "flozs"], Word::Measure(Measure::Customary(Customary::FluidOunce))),
+    (&["oz", "ozs", "ounce", "ounces"], Word::Measure(Measure::BareOunce)),
+    (&["pt", "pts", "pint", "pints"], Word::Measure(Measure::Customary(Customary::Pint))),
+    (&["qt", "qts", "quart", "quarts"], Word::Measure(Measure::Customary(Customary::Quart))),
+    (&["gal", "gals", "gall", "gallon", "gallons"], Word::Measure(Measure::Customary(Customary::Gallon))),
+    (&["g", "gram", "grams", "gm", "kg", "kilogram", "kilograms", "lb", "lbs", "pound", "pounds", "wt", "weight", "w/v", "w/w", "mg", "ppm"], Word::Weight),
+    (&["part", "parts", "concentrate", "product", "chemical", "cleaner", "of", "up", "with", "the", "a", "an", "full", "v/v", "vol", "volume", "by", "use", "dilution", "ratio", "add", "mix", "at", "cold", "clean"], Word::Filler),
+];
+
+/// The meaning of a lower-case word.
+pub(super) fn word(text: &str) -> Option<Word> {
+    let listed = WORDS.iter().find(|(forms, _)| forms.contains(&text)).map(|(_, word)| *word);
+    listed.or_else(|| {
+        let named = |row: &&Unit| row.dimension == crate::units::Dimension::Volume && row.aliases.contains(&text);
+        UNITS.iter().find(named).map(|row| Word::Measure(Measure::Known(row)))
+    })
+}
+
+/// How a reading names a unit, so that it has one meaning.
+pub(super) fn plain_name(unit: &Unit) -> String {
+    match unit.system {
+        Some(System::Us) => format!("US {}", unit.symbol),
+        _ => unit.symbol.to_owned(),
+    }
+}

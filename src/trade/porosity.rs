@@ -1,0 +1,70 @@
+//! How much of the solution a floor drinks, and what it should get.
+
+use super::label::Window;
+use crate::source::Source;
+use crate::units::{ApplicationRate, Quantity, unit};
+use serde::{Deserialize, Serialize};
+
+/// Porosity class of a floor, from a film that lies on top to a surface that drinks.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Porosity {
+    /// Sealed, finished or impervious: vinyl with finish, glazed tile, coated wood.
+    #[default]
+    Sealed,
+    /// Hardly any: polished terrazzo, vitreous tile, sealed concrete.
+    Low,
+    /// Some: quarry tile, textured tile with open grout, honed stone.
+    Medium,
+    /// Much: bare concrete, unsealed stone.
+    High,
+}
+
+impl Porosity {
+    /// All, from the least porous to the most.
+    pub const ALL: [Self; 4] = [Self::Sealed, Self::Low, Self::Medium, Self::High];
+
+    /// The stable name in files and word keys.
+    pub fn code(self) -> &'static str {
+        match self {
+            Self::Sealed => "sealed",
+            Self::Low => "low",
+            Self::Medium => "medium",
+            Self::High => "high",
+        }
+    }
+
+    /// The one from its stable name.
+    pub fn from_code(code: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|porosity| porosity.code() == code)
+    }
+
+    /// Where the default targets come from.
+    pub const SOURCE: Source = Source::COMMON_PRACTICE;
+
+    /// The default target in US gallons per 1000 ft²: a start that a site replaces by its own.
+    ///
+    /// The whole range, 0.3 to 2.0, is common practice; no publication sets it.
+    pub fn usual_target(self) -> (f64, f64) {
+        match self {
+            Self::Sealed => (0.3, 0.6),
+            Self::Low => (0.5, 0.9),
+            Self::Medium => (0.8, 1.3),
+            Self::High => (1.2, 2.0),
+        }
+    }
+
+    /// The default target as a window, m³/m².
+    ///
+    /// ```
+    /// use brimline::trade::porosity::Porosity;
+    /// assert!(Porosity::High.target().low > Porosity::Sealed.target().high);
+    /// ```
+    pub fn target(self) -> Window<ApplicationRate> {
+        let (low, high) = self.usual_target();
+        let rate = |gallons: f64| {
+            unit("gal_us_per_1000ft2").and_then(|unit| ApplicationRate::of(gallons, unit)).unwrap_or(ApplicationRate::ZERO)
+        };
+        Window { low: rate(low), high: rate(high) }
+    }
+}

@@ -1,0 +1,105 @@
+//! Which unit a figure is shown in: by the reader's system and by what the figure is.
+
+use super::{Dimension, Unit, unit};
+use serde::{Deserialize, Serialize};
+
+/// The units that a site works in.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum System {
+    /// US customary: US gallons and US fluid ounces.
+    #[default]
+    Us,
+    /// Litres, millilitres, metres.
+    Metric,
+    /// Imperial gallons and imperial fluid ounces.
+    Imperial,
+}
+
+impl System {
+    /// All three, in the order shown.
+    pub const ALL: [Self; 3] = [Self::Us, Self::Metric, Self::Imperial];
+
+    /// The stable name in files and word keys.
+    pub fn code(self) -> &'static str {
+        match self {
+            Self::Us => "us",
+            Self::Metric => "metric",
+            Self::Imperial => "imperial",
+        }
+    }
+
+    /// The one from its stable name.
+    pub fn from_code(code: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|system| system.code() == code)
+    }
+}
+
+/// What a figure is on the floor: a dose and a tank are both volumes, shown in different units.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Kind {
+    /// An amount of concentrate to measure out.
+    Dose,
+    /// A volume of water or use solution.
+    Fill,
+    /// A flow of solution.
+    Flow,
+    /// A floor area.
+    Area,
+    /// A width.
+    Width,
+    /// Travel speed.
+    Speed,
+    /// A time.
+    Time,
+    /// Solution a floor area.
+    Rate,
+    /// Floor area a time.
+    Productivity,
+    /// A volume fraction, shown as a percentage.
+    Percent,
+    /// The n of "1 to n".
+    Ratio,
+    /// A number of whole things.
+    Count,
+    /// A pH.
+    Ph,
+}
+
+impl Kind {
+    /// The unit that `system` shows it in; `None` for plain numbers.
+    pub fn unit(self, system: System) -> Option<&'static Unit> {
+        use System::{Imperial, Metric, Us};
+        let code = match (self, system) {
+            (Self::Dose, Us) => "floz_us",
+            (Self::Dose, Metric) => "ml",
+            (Self::Dose, Imperial) => "floz_imp",
+            (Self::Fill, Us) => "gal_us",
+            (Self::Fill, Metric) => "l",
+            (Self::Fill, Imperial) => "gal_imp",
+            (Self::Flow, Us) => "gal_us_per_min",
+            (Self::Flow, Metric) => "l_per_min",
+            (Self::Flow, Imperial) => "gal_imp_per_min",
+            (Self::Area, Metric) => "m2",
+            (Self::Area, _) => "ft2",
+            (Self::Width, Metric) => "cm",
+            (Self::Width, _) => "in",
+            (Self::Speed, Metric) => "km_per_h",
+            (Self::Speed, _) => "mph",
+            (Self::Time, _) => "min",
+            (Self::Rate, Us) => "gal_us_per_1000ft2",
+            (Self::Rate, Metric) => "ml_per_m2",
+            (Self::Rate, Imperial) => "gal_imp_per_1000ft2",
+            (Self::Productivity, Metric) => "m2_per_h",
+            (Self::Productivity, _) => "ft2_per_h",
+            (Self::Percent, _) => "percent",
+            (Self::Ratio | Self::Count | Self::Ph, _) => return None,
+        };
+        unit(code)
+    }
+
+    /// The dimension of its figures; `None` for plain numbers.
+    pub fn dimension(self) -> Option<Dimension> {
+        self.unit(System::Metric).map(|unit| unit.dimension)
+    }
+}

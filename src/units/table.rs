@@ -1,0 +1,103 @@
+//! Every unit that Brimline reads or writes, one row each.
+
+use super::System::{Imperial, Metric, Us};
+use super::{Dimension, Exact, System, Unit};
+use crate::source::Source;
+
+const SP811: Source = Source::published("NIST SP 811 (2008), Appendix B: inch 0.0254 m, US gallon 231 in³");
+const UK1995: Source = Source::published("UK Units of Measurement Regulations 1995: gallon 4.546 09 L, pint 1/8 gallon");
+const SI: Source = Source::published("BIPM SI Brochure, 9th edition (2019), tables 2, 7 and 8");
+
+const ONE: Exact = Exact::new(1, 1);
+const MINUTE: Exact = Exact::new(60, 1);
+const HOUR: Exact = Exact::new(3_600, 1);
+const LITRE: Exact = Exact::new(1, 1_000);
+const MILLILITRE: Exact = Exact::new(1, 1_000_000);
+const INCH: Exact = Exact::new(254, 10_000);
+const FOOT: Exact = Exact::new(3_048, 10_000);
+const FOOT2: Exact = FOOT.times(FOOT);
+const FOOT2_1000: Exact = FOOT2.times(Exact::new(1_000, 1));
+const GAL_US: Exact = Exact::new(231, 1).times(INCH).times(INCH).times(INCH);
+const GAL_IMP: Exact = Exact::new(454_609, 100_000_000);
+
+const fn part(whole: Exact, parts: u64) -> Exact {
+    whole.over(Exact::new(parts, 1))
+}
+
+const fn row(
+    code: &'static str,
+    dimension: Dimension,
+    exact: Exact,
+    symbol: &'static str,
+    aliases: &'static [&'static str],
+    system: Option<System>,
+    source: Source,
+) -> Unit {
+    Unit { code, dimension, exact, symbol, aliases, system, source }
+}
+
+/// The table. Names that both the US and the imperial system use (gallon, ounce) stand in no row:
+/// the label reader decides them by what the label or the reader's system says.
+#[rustfmt::skip]
+pub static UNITS: &[Unit] = &[
+    row("ml", Dimension::Volume, MILLILITRE, "mL", &["ml", "mls", "cc", "milliliter", "milliliters", "millilitre", "millilitres"], Some(Metric), SI),
+    row("cl", Dimension::Volume, part(LITRE, 100), "cL", &["cl", "centiliter", "centiliters", "centilitre", "centilitres"], Some(Metric), SI),
+    row("l", Dimension::Volume, LITRE, "L", &["l", "lt", "ltr", "liter", "liters", "litre", "litres"], Some(Metric), SI),
+    row("floz_us", Dimension::Volume, part(GAL_US, 128), "fl oz", &[], Some(Us), SP811),
+    row("tsp_us", Dimension::Volume, part(GAL_US, 768), "tsp", &["tsp", "teaspoon", "teaspoons"], Some(Us), SP811),
+    row("tbsp_us", Dimension::Volume, part(GAL_US, 256), "tbsp", &["tbsp", "tablespoon", "tablespoons"], Some(Us), SP811),
+    row("cup_us", Dimension::Volume, part(GAL_US, 16), "cup", &["cup", "cups"], Some(Us), SP811),
+    row("pt_us", Dimension::Volume, part(GAL_US, 8), "pt", &[], Some(Us), SP811),
+    row("qt_us", Dimension::Volume, part(GAL_US, 4), "qt", &[], Some(Us), SP811),
+    row("gal_us", Dimension::Volume, GAL_US, "gal", &[], Some(Us), SP811),
+    row("floz_imp", Dimension::Volume, part(GAL_IMP, 160), "imp fl oz", &[], Some(Imperial), UK1995),
+    row("pt_imp", Dimension::Volume, part(GAL_IMP, 8), "imp pt", &[], Some(Imperial), UK1995),
+    row("qt_imp", Dimension::Volume, part(GAL_IMP, 4), "imp qt", &[], Some(Imperial), UK1995),
+    row("gal_imp", Dimension::Volume, GAL_IMP, "imp gal", &[], Some(Imperial), UK1995),
+
+    row("l_per_min", Dimension::Flow, LITRE.over(MINUTE), "L/min", &[], Some(Metric), SI),
+    row("ml_per_min", Dimension::Flow, MILLILITRE.over(MINUTE), "mL/min", &[], Some(Metric), SI),
+    row("gal_us_per_min", Dimension::Flow, GAL_US.over(MINUTE), "gal/min", &[], Some(Us), SP811),
+    row("floz_us_per_min", Dimension::Flow, part(GAL_US, 128).over(MINUTE), "fl oz/min", &[], Some(Us), SP811),
+    row("gal_imp_per_min", Dimension::Flow, GAL_IMP.over(MINUTE), "imp gal/min", &[], Some(Imperial), UK1995),
+
+    row("m2", Dimension::Area, ONE, "m²", &[], Some(Metric), SI),
+    row("ft2", Dimension::Area, FOOT2, "ft²", &[], Some(Us), SP811),
+
+    row("cm", Dimension::Length, Exact::new(1, 100), "cm", &[], Some(Metric), SI),
+    row("mm", Dimension::Length, Exact::new(1, 1_000), "mm", &[], Some(Metric), SI),
+    row("m", Dimension::Length, ONE, "m", &[], Some(Metric), SI),
+    row("in", Dimension::Length, INCH, "in", &[], Some(Us), SP811),
+    row("ft", Dimension::Length, FOOT, "ft", &[], Some(Us), SP811),
+
+    row("km_per_h", Dimension::Speed, Exact::new(1_000, 1).over(HOUR), "km/h", &[], Some(Metric), SI),
+    row("m_per_min", Dimension::Speed, ONE.over(MINUTE), "m/min", &[], Some(Metric), SI),
+    row("m_per_s", Dimension::Speed, ONE, "m/s", &[], Some(Metric), SI),
+    row("mph", Dimension::Speed, Exact::new(44_704, 100_000), "mph", &[], Some(Us), SP811),
+    row("ft_per_min", Dimension::Speed, FOOT.over(MINUTE), "ft/min", &[], Some(Us), SP811),
+
+    row("s", Dimension::Duration, ONE, "s", &[], None, SI),
+    row("min", Dimension::Duration, MINUTE, "min", &[], None, SI),
+    row("h", Dimension::Duration, HOUR, "h", &[], None, SI),
+
+    row("ml_per_m2", Dimension::ApplicationRate, MILLILITRE, "mL/m²", &[], Some(Metric), SI),
+    row("gal_us_per_1000ft2", Dimension::ApplicationRate, GAL_US.over(FOOT2_1000), "gal/1000 ft²", &[], Some(Us), SP811),
+    row("gal_imp_per_1000ft2", Dimension::ApplicationRate, GAL_IMP.over(FOOT2_1000), "imp gal/1000 ft²", &[], Some(Imperial), UK1995),
+
+    row("m2_per_h", Dimension::Productivity, ONE.over(HOUR), "m²/h", &[], Some(Metric), SI),
+    row("ft2_per_h", Dimension::Productivity, FOOT2.over(HOUR), "ft²/h", &[], Some(Us), SP811),
+
+    row("percent", Dimension::VolumeFraction, Exact::new(1, 100), "%", &["%", "percent"], None, SI),
+];
+
+/// The unit with this stable code.
+///
+/// ```
+/// use brimline::units::{Quantity, Volume, unit};
+/// let gallon = unit("gal_us").unwrap();
+/// assert_eq!(Volume::of(1.0, gallon).unwrap().si(), 0.003_785_411_784);
+/// assert!(unit("firkin").is_none());
+/// ```
+pub fn unit(code: &str) -> Option<&'static Unit> {
+    UNITS.iter().find(|unit| unit.code == code)
+}
