@@ -91,7 +91,11 @@ pub fn read(text: &str, marks: Marks) -> Result<f64, NumberMistake> {
             None => (0.0, above.trim_end()),
         };
         let below = digits(below.trim_start())?;
-        return if below > 0.0 { Ok(sign * (whole + digits(above)? / below)) } else { Err(NumberMistake::NotANumber) };
+        return if below > 0.0 {
+            Ok(sign * (whole + digits(above)? / below))
+        } else {
+            Err(NumberMistake::NotANumber)
+        };
     }
     decimal(&text.replace([' ', '\u{a0}', '\u{202f}', '\u{2009}'], ""), Some(marks)).map(|value| sign * value)
 }
@@ -132,10 +136,18 @@ pub fn decimal(text: &str, marks: Option<Marks>) -> Result<f64, NumberMistake> {
     };
     match whole.chars().find(|character| matches!(character, '.' | ',')) {
         Some(other) if other == mark => {
-            if grouped_shape(text, mark) { as_grouped() } else { Err(wrong) }
+            if grouped_shape(text, mark) {
+                as_grouped()
+            } else {
+                Err(wrong)
+            }
         }
         Some(other) => {
-            if grouped_shape(whole, other) { as_decimal() } else { Err(wrong) }
+            if grouped_shape(whole, other) {
+                as_decimal()
+            } else {
+                Err(wrong)
+            }
         }
         None if grouped_shape(text, mark) => match marks {
             Some(marks) if mark == marks.group => as_grouped(),

@@ -212,7 +212,8 @@ fn fresh_id<T: Record>(all: &[T]) -> String {
 /// Adds a blank record in the site's units and chooses it.
 fn add(typed: &mut Typed, shelf: Shelf) {
     let blank = |field: Field| {
-        let fits = |code: &&&str| crate::units::unit(code).is_some_and(|unit| unit.system == Some(typed.system));
+        let fits =
+            |code: &&&str| crate::units::unit(code).is_some_and(|unit| unit.system == Some(typed.system));
         let code = field.units().iter().find(fits).or_else(|| field.units().first());
         Entry::new("", code.copied().unwrap_or_default())
     };
@@ -254,7 +255,11 @@ fn add(typed: &mut Typed, shelf: Shelf) {
             typed.site.floors.push(floor);
         }
         Shelf::Measure => {
-            let measure = Measure { id: fresh_id(&site.measures), step: blank(Field::MeasureStep), ..Measure::default() };
+            let measure = Measure {
+                id: fresh_id(&site.measures),
+                step: blank(Field::MeasureStep),
+                ..Measure::default()
+            };
             typed.ask.measure.clone_from(&measure.id);
             typed.site.measures.push(measure);
         }

@@ -58,7 +58,8 @@ pub fn ph_is_wrong(product: &Product, marks: Marks) -> bool {
 /// The remarks that belong beside every amount: foam in this machine, harm to this floor, a label
 /// that nobody has read.
 pub fn remarks(typed: &Typed, marks: Marks) -> Vec<Remark> {
-    let (Some(product), Some(machine), Some(floor)) = (typed.product(), typed.machine(), typed.floor()) else {
+    let (Some(product), Some(machine), Some(floor)) = (typed.product(), typed.machine(), typed.floor())
+    else {
         return Vec::new();
     };
     let mut out = Vec::new();

@@ -98,7 +98,9 @@ impl Field {
             Self::Reuse | Self::Efficiency => &["percent"],
             Self::Path | Self::Overlap => &["in", "cm", "mm"],
             Self::Speed => &["mph", "ft_per_min", "km_per_h", "m_per_min"],
-            Self::Setting(_) => &["gal_us_per_min", "l_per_min", "gal_imp_per_min", "floz_us_per_min", "ml_per_min"],
+            Self::Setting(_) => {
+                &["gal_us_per_min", "l_per_min", "gal_imp_per_min", "floz_us_per_min", "ml_per_min"]
+            }
             Self::TargetLow | Self::TargetHigh => &["gal_us_per_1000ft2", "ml_per_m2", "gal_imp_per_1000ft2"],
             Self::AreaSize(_) => &["ft2", "m2"],
             Self::Refill => &["min", "s"],

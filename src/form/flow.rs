@@ -9,7 +9,8 @@ use crate::trade::formula;
 use crate::trade::label::Window;
 use crate::trade::setting::{Choice, Fit, choose, fit};
 use crate::units::{
-    ApplicationRate, Area, Duration, Flow as FlowRate, Kind, Length, Productivity, Speed, Volume, VolumeFraction,
+    ApplicationRate, Area, Duration, Flow as FlowRate, Kind, Length, Productivity, Speed, Volume,
+    VolumeFraction,
 };
 
 /// One flow setting on this floor.

@@ -69,8 +69,8 @@ pub fn work(typed: &Typed, marks: Marks) -> Shift {
     let (Some(tank), Some(strength), Some(refill)) = (tank, strength, refill) else { return view };
 
     let speed = productivity(motion.passing, efficiency);
-    let task = |row: &Row| Task { size: row.size, spent: row.rate * motion.spent, productivity: speed };
-    let tasks: Vec<Task> = view.rows.iter().map(task).collect();
+    let as_task = |row: &Row| Task { size: row.size, spent: row.rate * motion.spent, productivity: speed };
+    let tasks: Vec<Task> = view.rows.iter().map(as_task).collect();
     let means = Means { tank, strength, refill: refill.unwrap_or(Duration::ZERO) };
     match plan(&tasks, means) {
         Some(plan) => {
@@ -165,7 +165,9 @@ fn figures(out: &mut Outcome, rows: &[Row], plan: &Plan, means: Means) {
 /// Foam stands before the amounts; each floor of the shift is held against the product.
 fn remarks(out: &mut Outcome, typed: &Typed, rows: &[Row], marks: Marks) {
     let about_floor = |remark: &Remark| remark.code.starts_with("remark-floor-");
-    out.answer.remarks.extend(cautions::remarks(typed, marks).into_iter().filter(|remark| !about_floor(remark)));
+    out.answer
+        .remarks
+        .extend(cautions::remarks(typed, marks).into_iter().filter(|remark| !about_floor(remark)));
     let Some(product) = typed.product() else { return };
     for row in rows {
         let area = &typed.site.areas[row.area];

@@ -43,7 +43,11 @@ impl Entry {
     ///
     /// # Errors
     /// As [`Entry::read`], but nothing typed is `None`.
-    pub fn read_optional<Q: Quantity>(&self, limit: &'static Limit, marks: Marks) -> Result<Option<Q>, Mistake> {
+    pub fn read_optional<Q: Quantity>(
+        &self,
+        limit: &'static Limit,
+        marks: Marks,
+    ) -> Result<Option<Q>, Mistake> {
         match self.read(limit, marks) {
             Err(Mistake::Missing) => Ok(None),
             other => other.map(Some),

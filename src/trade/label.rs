@@ -13,6 +13,8 @@
 //! the same words stands in [`Label::others`]. What has two readings of equal right is refused with
 //! both: a guess here is an overdose there.
 
+#![allow(clippy::float_cmp, reason = "a number on a label is 1, or it is not: nothing was computed yet")]
+
 mod amounts;
 mod grammar;
 mod lexer;
@@ -217,12 +219,15 @@ pub fn read(text: &str, system: System) -> Result<Label, LabelMistake> {
     if text.chars().count() > LONGEST {
         return Err(LabelMistake::TooLong);
     }
-    let statements: Vec<&str> = text.split(['(', ')', '[', ']']).map(str::trim).filter(|s| !s.is_empty()).collect();
+    let statements: Vec<&str> =
+        text.split(['(', ')', '[', ']']).map(str::trim).filter(|s| !s.is_empty()).collect();
     let [first, rest @ ..] = statements.as_slice() else { return Err(LabelMistake::Empty) };
     let label = grammar::statement(first, system)?;
     for other in rest {
         if !agree(&label.rule, &grammar::statement(other, system)?.rule) {
-            return Err(LabelMistake::TwoRules { readings: statements.iter().map(ToString::to_string).collect() });
+            return Err(LabelMistake::TwoRules {
+                readings: statements.iter().map(ToString::to_string).collect(),
+            });
         }
     }
     Ok(label)

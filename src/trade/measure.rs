@@ -39,7 +39,8 @@ pub fn round_to(dose: Volume, step: Volume, window: Window<Volume>) -> Rounded {
     let holds = |count: f64| {
         let slack = 1e-9;
         let volume = step * count;
-        volume / window.low.max(Volume::new(f64::MIN_POSITIVE)) >= 1.0 - slack && volume / window.high <= 1.0 + slack
+        volume / window.low.max(Volume::new(f64::MIN_POSITIVE)) >= 1.0 - slack
+            && volume / window.high <= 1.0 + slack
     };
     let nearest = steps.round().max(1.0);
     let other = if nearest > steps { nearest - 1.0 } else { nearest + 1.0 };

@@ -63,7 +63,9 @@ impl Porosity {
     pub fn target(self) -> Window<ApplicationRate> {
         let (low, high) = self.usual_target();
         let rate = |gallons: f64| {
-            unit("gal_us_per_1000ft2").and_then(|unit| ApplicationRate::of(gallons, unit)).unwrap_or(ApplicationRate::ZERO)
+            unit("gal_us_per_1000ft2")
+                .and_then(|unit| ApplicationRate::of(gallons, unit))
+                .unwrap_or(ApplicationRate::ZERO)
         };
         Window { low: rate(low), high: rate(high) }
     }

@@ -59,11 +59,17 @@ pub struct Choice {
 /// let choice = choose(&flows, target, Speed::new(1.0), Length::new(1.0)).unwrap();
 /// assert_eq!((choice.index, choice.fit), (1, Fit::Meets));
 /// ```
-pub fn choose(flows: &[Flow], target: Window<ApplicationRate>, speed: Speed, width: Length) -> Option<Choice> {
+pub fn choose(
+    flows: &[Flow],
+    target: Window<ApplicationRate>,
+    speed: Speed,
+    width: Length,
+) -> Option<Choice> {
     let rate = |flow: Flow| flow / (speed * width);
     let reaching = flows.iter().position(|flow| fit(rate(*flow), target) != Fit::Short);
     let index = reaching.or_else(|| {
-        let greatest = |a: &usize, b: &usize| flows[*a].partial_cmp(&flows[*b]).unwrap_or(std::cmp::Ordering::Equal);
+        let greatest =
+            |a: &usize, b: &usize| flows[*a].partial_cmp(&flows[*b]).unwrap_or(std::cmp::Ordering::Equal);
         (0..flows.len()).max_by(greatest)
     })?;
     let fit = fit(rate(flows[index]), target);

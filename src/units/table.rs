@@ -5,7 +5,8 @@ use super::{Dimension, Exact, System, Unit};
 use crate::source::Source;
 
 const SP811: Source = Source::published("NIST SP 811 (2008), Appendix B: inch 0.0254 m, US gallon 231 in³");
-const UK1995: Source = Source::published("UK Units of Measurement Regulations 1995: gallon 4.546 09 L, pint 1/8 gallon");
+const UK1995: Source =
+    Source::published("UK Units of Measurement Regulations 1995: gallon 4.546 09 L, pint 1/8 gallon");
 const SI: Source = Source::published("BIPM SI Brochure, 9th edition (2019), tables 2, 7 and 8");
 
 const ONE: Exact = Exact::new(1, 1);

@@ -34,6 +34,7 @@ impl Exact {
     }
 
     /// The product.
+    #[must_use]
     pub const fn times(self, by: Self) -> Self {
         Self::lowest(
             self.numerator as u128 * by.numerator as u128,
@@ -42,6 +43,7 @@ impl Exact {
     }
 
     /// The quotient.
+    #[must_use]
     pub const fn over(self, by: Self) -> Self {
         self.times(Self { numerator: by.denominator, denominator: by.numerator })
     }

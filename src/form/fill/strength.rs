@@ -54,7 +54,9 @@ fn reading(basis: Basis, strength: VolumeFraction) -> (&'static Formula, &'stati
     let parts = strength.parts_of_water();
     match basis {
         Basis::OfTotal => (&formula::OF_TOTAL, "n", Value::plain(parts + 1.0, Kind::Ratio)),
-        Basis::PerWater => (&formula::PER_WATER, "x", Value::new(VolumeFraction::new(1.0 / parts), Kind::Percent)),
+        Basis::PerWater => {
+            (&formula::PER_WATER, "x", Value::new(VolumeFraction::new(1.0 / parts), Kind::Percent))
+        }
         Basis::MadeUp => (&formula::MADE_UP, "x", Value::new(strength, Kind::Percent)),
         Basis::Percent => (&formula::PERCENT, "p", Value::plain(strength.percent(), Kind::Ratio)),
         Basis::PlusWater | Basis::PerTank => (&formula::PLUS_WATER, "n", Value::plain(parts, Kind::Ratio)),

@@ -50,7 +50,13 @@ fn percent(low: f64, high: f64) -> Result<Label, LabelMistake> {
     label(Basis::Percent, window, Vec::new(), Vec::new())
 }
 
-fn per_volume(low: f64, high: f64, measure: Measure, rest: &[Token], said: Said) -> Result<Label, LabelMistake> {
+fn per_volume(
+    low: f64,
+    high: f64,
+    measure: Measure,
+    rest: &[Token],
+    said: Said,
+) -> Result<Label, LabelMistake> {
     let (count, per) = match *rest {
         [PER | Slash | IN, TANK] | [TANK] => return per_tank(low, high, measure, said),
         [PER | Slash | TO | IN, Token::Word(Word::Measure(per))] => (1.0, per),
@@ -66,9 +72,8 @@ fn per_volume(low: f64, high: f64, measure: Measure, rest: &[Token], said: Said)
         let count = if count == 1.0 { String::new() } else { format!("{} ", plain(count)) };
         format!("{} {} per {count}{}", range_text(low, high), plain_name(first), plain_name(second))
     };
-    let (dose, volume) = match (known(measure, said), known(per, said)) {
-        (Some(dose), Some(volume)) => (dose, volume),
-        _ => return Err(both_systems(|system| Some(both(in_system(measure, system)?, in_system(per, system)?))))
+    let (Some(dose), Some(volume)) = (known(measure, said), known(per, said)) else {
+        return Err(both_systems(|system| Some(both(in_system(measure, system)?, in_system(per, system)?))));
     };
     let text = both(dose, volume);
     in_order(low, high, text.strip_prefix(&range_text(low, high)).unwrap_or_default())?;
@@ -104,7 +109,9 @@ fn per_tank(low: f64, high: f64, measure: Measure, said: Said) -> Result<Label, 
 /// "2 oz" says nothing about the water: the likely ways to go on are offered.
 fn no_per(low: f64, high: f64, measure: Measure, said: Said) -> Result<Label, LabelMistake> {
     let Some(dose) = known(measure, said) else {
-        let text = |system| Some(format!("{} {} per tank", range_text(low, high), plain_name(in_system(measure, system)?)));
+        let text = |system| {
+            Some(format!("{} {} per tank", range_text(low, high), plain_name(in_system(measure, system)?)))
+        };
         return Err(both_systems(text));
     };
     let per = match dose.system {
@@ -112,7 +119,8 @@ fn no_per(low: f64, high: f64, measure: Measure, said: Said) -> Result<Label, La
         other => Customary::Gallon.in_system(other.unwrap_or_default()),
     };
     let start = format!("{} {} per", range_text(low, high), plain_name(dose));
-    let readings = per.map(|per| format!("{start} {}", plain_name(per))).into_iter().chain([format!("{start} tank")]);
+    let readings =
+        per.map(|per| format!("{start} {}", plain_name(per))).into_iter().chain([format!("{start} tank")]);
     Err(LabelMistake::NoPer { readings: readings.collect() })
 }
 
@@ -129,7 +137,9 @@ fn known(measure: Measure, said: Said) -> Option<&'static Unit> {
 }
 
 fn both_systems(text: impl Fn(System) -> Option<String>) -> LabelMistake {
-    LabelMistake::Ambiguous { readings: [System::Us, System::Imperial].into_iter().filter_map(text).collect() }
+    LabelMistake::Ambiguous {
+        readings: [System::Us, System::Imperial].into_iter().filter_map(text).collect(),
+    }
 }
 
 fn notes(measures: &[Measure], said: Said) -> Vec<Note> {

@@ -80,7 +80,9 @@ fn join_fractions(pieces: &[Token]) -> Vec<Token> {
     loop {
         rest = match rest {
             [] => return out,
-            [Number(n), Number(a), Slash, Number(b), tail @ ..] if whole(*n) && whole(*a) && whole(*b) && a < b => {
+            [Number(n), Number(a), Slash, Number(b), tail @ ..]
+                if whole(*n) && whole(*a) && whole(*b) && a < b =>
+            {
                 out.push(Number(n + a / b));
                 tail
             }
@@ -101,7 +103,12 @@ pub(super) fn plain(value: f64) -> String {
     number::write(value, 6, Marks { group: '\u{0}', ..Marks::POINT }).replace('\u{0}', "")
 }
 
-pub(super) fn label(basis: Basis, window: Window<VolumeFraction>, notes: Vec<Note>, others: Vec<String>) -> Result<Label, LabelMistake> {
+pub(super) fn label(
+    basis: Basis,
+    window: Window<VolumeFraction>,
+    notes: Vec<Note>,
+    others: Vec<String>,
+) -> Result<Label, LabelMistake> {
     for strength in [window.low, window.high] {
         STRENGTH.check(strength).map_err(LabelMistake::Range)?;
     }
@@ -115,13 +122,7 @@ fn ratio(pieces: &[Token], said: Said) -> Result<Label, LabelMistake> {
         [Number(a), Colon | TO | Plus, Number(b)] => ordered(a, b),
         [Number(a), Slash | IN, Number(b)] => of_total(a, b),
         [Number(a), Colon, Number(b), Dash | TO, Number(c), Colon, Number(d)] => {
-            let (first, second) = (ordered(a, b)?, ordered(c, d)?);
-            let (Rule::Strength(x), Rule::Strength(y)) = (first.rule, second.rule) else {
-                return Err(LabelMistake::Shape);
-            };
-            // A label may start its range at either end: the weaker dilution is the low one.
-            let window = Window { low: x.low.min(y.low), high: x.high.max(y.high) };
-            label(Basis::PlusWater, window, first.notes, Vec::new())
+            ratio_range(ordered(a, b)?, &ordered(c, d)?)
         }
         [Number(a), Dash, Number(b)] => {
             let per = match said.site {
@@ -135,6 +136,15 @@ fn ratio(pieces: &[Token], said: Said) -> Result<Label, LabelMistake> {
         [Number(_)] | [Number(_), Number(_)] => Err(LabelMistake::NoUnit),
         _ => Err(LabelMistake::Shape),
     }
+}
+
+/// "1:64 to 1:128". A label may start its range at either end: the weaker dilution is the low one.
+fn ratio_range(first: Label, second: &Label) -> Result<Label, LabelMistake> {
+    let (Rule::Strength(one), Rule::Strength(other)) = (&first.rule, &second.rule) else {
+        return Err(LabelMistake::Shape);
+    };
+    let window = Window { low: one.low.min(other.low), high: one.high.max(other.high) };
+    label(Basis::PlusWater, window, first.notes, Vec::new())
 }
 
 /// Which of two numbers is the concentrate: the one that is 1, or less.
@@ -156,7 +166,11 @@ fn plus_water(concentrate: f64, water: f64, notes: Vec<Note>) -> Result<Label, L
         return Err(LabelMistake::Zero);
     }
     let strength = VolumeFraction::from_parts_of_water(water / concentrate);
-    let others = if water > concentrate { vec![format!("{} in {}", plain(concentrate), plain(water))] } else { Vec::new() };
+    let others = if water > concentrate {
+        vec![format!("{} in {}", plain(concentrate), plain(water))]
+    } else {
+        Vec::new()
+    };
     label(Basis::PlusWater, Window { low: strength, high: strength }, notes, others)
 }
 
@@ -171,4 +185,3 @@ fn of_total(part: f64, total: f64) -> Result<Label, LabelMistake> {
     let others = if part < total { vec![format!("{}+{}", plain(part), plain(total))] } else { Vec::new() };
     label(Basis::OfTotal, Window { low: strength, high: strength }, Vec::new(), others)
 }
-

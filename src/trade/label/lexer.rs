@@ -83,7 +83,8 @@ fn number_at(text: &str, rest: &str, run: &str) -> Result<f64, LabelMistake> {
         NumberMistake::TwoReadings { decimal, grouped } => {
             let start = text.len() - rest.len();
             let plain = |value: f64| {
-                let number = number::write(value, 12, Marks { group: '\u{0}', ..Marks::POINT }).replace('\u{0}', "");
+                let number =
+                    number::write(value, 12, Marks { group: '\u{0}', ..Marks::POINT }).replace('\u{0}', "");
                 format!("{}{number}{}", &text[..start], &rest[run.len()..])
             };
             LabelMistake::Ambiguous { readings: vec![plain(decimal), plain(grouped)] }

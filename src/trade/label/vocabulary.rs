@@ -79,7 +79,8 @@ const WORDS: &[(&[&str], Word)] = &[
 pub(super) fn word(text: &str) -> Option<Word> {
     let listed = WORDS.iter().find(|(forms, _)| forms.contains(&text)).map(|(_, word)| *word);
     listed.or_else(|| {
-        let named = |row: &&Unit| row.dimension == crate::units::Dimension::Volume && row.aliases.contains(&text);
+        let named =
+            |row: &&Unit| row.dimension == crate::units::Dimension::Volume && row.aliases.contains(&text);
         UNITS.iter().find(named).map(|row| Word::Measure(Measure::Known(row)))
     })
 }
