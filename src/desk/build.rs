@@ -1,10 +1,10 @@
 //! Builds the page, if its sources changed since the last build.
 
-use super::child;
+use super::child::{self, Background};
 use super::fault::Fault;
 use super::fingerprint;
 use super::places::Places;
-use super::tools::Tools;
+use super::tools::{self, Tools};
 use std::fs;
 use std::process::Command;
 
@@ -20,7 +20,10 @@ pub fn page(places: &Places) -> Result<(), Fault> {
         println!("The page is up to date.");
         return Ok(());
     }
-    let tools = Tools::ready(places)?;
+    let tools = Tools::of(places)?;
+    // Kept until Trunk is done: its own call of cargo waits for this one and finds the rest made.
+    let _early = if tools.are_here() { None } else { Some(compile_early(places)?) };
+    tools.install()?;
     let mut trunk = Command::new("trunk");
     trunk
         .args(["build", "--release"])
@@ -33,4 +36,15 @@ pub fn page(places: &Places) -> Result<(), Fault> {
     child::step("Building the page", &mut trunk)?;
     // Written last: a build that was interrupted is done again.
     fs::write(&stamp, sources).map_err(|error| Fault::file(&stamp, &error))
+}
+
+/// Compiles the page while the tools are being installed, which leaves a core idle half of the
+/// time. If this fails, Trunk meets the same error and says so.
+fn compile_early(places: &Places) -> Result<Background, Fault> {
+    tools::wasm_target()?;
+    let mut cargo = Command::new("cargo");
+    cargo
+        .args(["build", "--release", "--target", "wasm32-unknown-unknown", "--bin", "brimline"])
+        .current_dir(places.root());
+    Background::start(&mut cargo)
 }

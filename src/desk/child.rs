@@ -3,8 +3,8 @@
 use super::fault::Fault;
 use std::collections::VecDeque;
 use std::ffi::OsStr;
-use std::io::{BufRead, BufReader, Read};
-use std::process::{Command, Stdio};
+use std::io::{self, BufRead, BufReader, Read};
+use std::process::{Child, Command, Stdio};
 use std::sync::mpsc::{self, RecvTimeoutError, Sender};
 use std::time::{Duration, Instant};
 use std::{env, iter, thread};
@@ -76,6 +76,28 @@ pub fn answer(command: &mut Command) -> Option<String> {
     Some(String::from_utf8_lossy(&output.stdout).trim().to_owned())
 }
 
+/// A program that runs unheard beside others, and is ended when this is dropped.
+pub struct Background(Child);
+
+impl Background {
+    /// Starts `command`.
+    ///
+    /// # Errors
+    /// When the program cannot be started.
+    pub fn start(command: &mut Command) -> Result<Self, Fault> {
+        let started = command.stdin(Stdio::null()).stdout(Stdio::null()).stderr(Stdio::null()).spawn();
+        started.map(Self).map_err(|error| cannot(command, &error))
+    }
+}
+
+impl Drop for Background {
+    fn drop(&mut self) {
+        // Either fails only if it has ended already.
+        let _ = self.0.kill();
+        let _ = self.0.wait();
+    }
+}
+
 /// What a watched program does.
 enum Event {
     Line(String),
@@ -92,10 +114,6 @@ enum Seen {
 
 /// Runs `command`, tells of each line and each long silence, and gives whether it went well.
 fn watch(command: &mut Command, mut tell: impl FnMut(Event) -> Seen) -> Result<bool, Fault> {
-    let cannot = |command: &Command, error: &dyn std::fmt::Display| {
-        let program = command.get_program().display();
-        Fault::new(format!("{program} could not be run: {error}.")).by_hand(by_hand(command))
-    };
     let started = command.stdin(Stdio::null()).stdout(Stdio::piped()).stderr(Stdio::piped()).spawn();
     let mut child = started.map_err(|error| cannot(command, &error))?;
     let (sender, lines) = mpsc::channel();
@@ -118,6 +136,11 @@ fn watch(command: &mut Command, mut tell: impl FnMut(Event) -> Seen) -> Result<b
     }
     let status = child.wait().map_err(|error| cannot(command, &error))?;
     Ok(status.success())
+}
+
+fn cannot(command: &Command, error: &io::Error) -> Fault {
+    let program = command.get_program().display();
+    Fault::new(format!("{program} could not be run: {error}.")).by_hand(by_hand(command))
 }
 
 /// Sends each line as it comes; bytes that are no text are shown as such, never an error.

@@ -75,3 +75,17 @@ fn cache() -> Result<PathBuf, Fault> {
             Fault::new("No home folder is set: set XDG_CACHE_HOME to a folder for the build tools.")
         })
 }
+
+#[cfg(test)]
+mod tests {
+    use super::Places;
+
+    #[test]
+    fn the_page_is_where_trunk_puts_it() {
+        let places = Places::find().expect("tests run in a checkout");
+        let trunk = std::fs::read_to_string(places.root().join("Trunk.toml")).expect("Trunk.toml is there");
+        let page = places.page();
+        let page = page.strip_prefix(places.root()).expect("the page is in the checkout");
+        assert!(trunk.lines().any(|line| line == format!("dist = \"{}\"", page.display())));
+    }
+}

@@ -1,134 +1,134 @@
-//! The build tools: found on PATH or in the user's cache, installed there otherwise.
+//! The build tools: found in the user's cache or on PATH, installed into the cache otherwise.
 
-mod find;
+mod fits;
 mod install;
 
-pub use find::on_path;
 pub use install::wasm_target;
 
+use super::child;
 use super::fault::Fault;
 use super::lock;
 use super::places::Places;
+use fits::Fits;
 use std::env;
-use std::ffi::OsString;
+use std::ffi::{OsStr, OsString};
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
-/// A build tool and the versions of it that serve.
-#[derive(Debug)]
-struct Tool {
-    name: &'static str,
-    fits: Fits,
+/// A build tool.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Tool {
+    Trunk,
+    WasmBindgen,
+    TestRunner,
+    WasmOpt,
 }
 
-/// Which versions serve.
-#[derive(Debug)]
-enum Fits {
-    /// Any of this series, as `0.21`.
-    Series(&'static str),
-    /// This one only, as `0.2.100`.
-    Exactly(String),
-    /// A plain number that is at least this.
-    AtLeast(u32),
-}
+impl Tool {
+    const ALL: [Self; 4] = [Self::Trunk, Self::WasmBindgen, Self::TestRunner, Self::WasmOpt];
 
-impl Fits {
-    fn accepts(&self, version: &str) -> bool {
+    fn name(self) -> &'static str {
         match self {
-            Self::Series(series) => version.strip_prefix(series).is_some_and(|rest| rest.starts_with('.')),
-            Self::Exactly(wanted) => version == wanted,
-            Self::AtLeast(least) => version.parse::<u32>().is_ok_and(|number| number >= *least),
+            Self::Trunk => "trunk",
+            Self::WasmBindgen => "wasm-bindgen",
+            Self::TestRunner => "wasm-bindgen-test-runner",
+            Self::WasmOpt => "wasm-opt",
         }
     }
 }
 
-/// The tools, ready to use.
+/// Where the checkout's tools are, or will be.
 #[derive(Debug)]
-pub struct Tools {
-    folders: Vec<PathBuf>,
-    test_runner: PathBuf,
+pub struct Tools<'a> {
+    places: &'a Places,
+    /// The exact wasm-bindgen that the page's code needs.
+    bindgen: String,
+    path: OsString,
 }
 
-impl Tools {
-    /// Finds every tool, and installs those that are missing.
+impl<'a> Tools<'a> {
+    /// The tools that the checkout at `places` needs; nothing is looked for yet.
     ///
     /// # Errors
-    /// When a tool can be neither found nor installed.
-    pub fn ready(places: &Places) -> Result<Self, Fault> {
-        wasm_target()?;
+    /// When Cargo.lock does not say which versions are needed.
+    pub fn of(places: &'a Places) -> Result<Self, Fault> {
         let bindgen = lock::version_of(places.root(), "wasm-bindgen")?;
-        let mut folders = Vec::new();
-        let mut place = |name, fits| -> Result<PathBuf, Fault> {
-            let tool = Tool { name, fits };
-            let found = find_or_install(&tool, places, &bindgen)?;
-            folders.extend(found.parent().map(Path::to_path_buf));
-            Ok(found)
-        };
-        place("trunk", Fits::Series("0.21"))?;
-        place("wasm-bindgen", Fits::Exactly(bindgen.clone()))?;
-        let test_runner = place("wasm-bindgen-test-runner", Fits::Exactly(bindgen.clone()))?;
-        place("wasm-opt", Fits::AtLeast(116))?;
-        install::tidy(places);
-        folders.dedup();
-        Ok(Self { folders, test_runner })
-    }
-
-    /// PATH with these tools before any other of the same name: Trunk would otherwise try to
-    /// download its own.
-    pub fn path(&self) -> OsString {
+        let cache = places.tools();
+        // The cache comes first: Trunk takes the first of each name, and downloads its own if that
+        // has the wrong version.
+        let cached = [cache.join("bin"), cache.join("binaryen/node_modules/.bin")];
         let usual = env::var_os("PATH").unwrap_or_default();
-        let all = self.folders.iter().cloned().chain(env::split_paths(&usual));
-        // A folder name with the separator in it cannot stand in PATH; it did not come from there.
-        env::join_paths(all).unwrap_or(usual)
+        let path = env::join_paths(cached.into_iter().chain(env::split_paths(&usual)))
+            .map_err(|error| Fault::new(format!("{} cannot stand in PATH: {error}.", cache.display())))?;
+        Ok(Self { places, bindgen, path })
     }
 
-    /// What runs a compiled WebAssembly test in a browser.
-    pub fn test_runner(&self) -> &Path {
-        &self.test_runner
+    /// Whether every tool is here already.
+    pub fn are_here(&self) -> bool {
+        Tool::ALL.into_iter().all(|tool| self.find(tool).is_some())
+    }
+
+    /// Installs the tools that are missing.
+    ///
+    /// # Errors
+    /// When one cannot be installed.
+    pub fn install(&self) -> Result<(), Fault> {
+        wasm_target()?;
+        for tool in Tool::ALL {
+            if self.find(tool).is_some() {
+                continue;
+            }
+            match tool {
+                Tool::Trunk => install::trunk(self.places)?,
+                Tool::WasmBindgen | Tool::TestRunner => install::wasm_bindgen(self.places, &self.bindgen)?,
+                Tool::WasmOpt => install::wasm_opt(self.places)?,
+            }
+            if self.find(tool).is_none() {
+                let folder = self.places.tools();
+                let name = tool.name();
+                return Err(Fault::new(format!("{name} was installed in {} but does not run.", folder.display())));
+            }
+        }
+        install::tidy(self.places);
+        Ok(())
+    }
+
+    /// PATH with the tools in it.
+    pub fn path(&self) -> &OsStr {
+        &self.path
+    }
+
+    /// What runs a compiled WebAssembly test in a browser, once it is installed.
+    pub fn test_runner(&self) -> Option<PathBuf> {
+        self.find(Tool::TestRunner)
+    }
+
+    /// The first program of the tool's name, if its version serves.
+    fn find(&self, tool: Tool) -> Option<PathBuf> {
+        let fits = match tool {
+            Tool::Trunk => Fits::Series("0.21"),
+            Tool::WasmBindgen | Tool::TestRunner => Fits::Exactly(&self.bindgen),
+            Tool::WasmOpt => Fits::AtLeast(116),
+        };
+        let program = first(&[tool.name()], &self.path)?;
+        fits.accepts(&version_of(&program)?).then_some(program)
     }
 }
 
-fn find_or_install(tool: &Tool, places: &Places, bindgen: &str) -> Result<PathBuf, Fault> {
-    if let Some(found) = find::fitting(tool, places) {
-        return Ok(found);
-    }
-    match tool.name {
-        "trunk" => install::trunk(places)?,
-        "wasm-opt" => install::wasm_opt(places)?,
-        _ => install::wasm_bindgen(places, bindgen)?,
-    }
-    find::fitting(tool, places).ok_or_else(|| {
-        let folder = places.tools();
-        Fault::new(format!(
-            "{} was installed into {} but does not run from there.",
-            tool.name,
-            folder.display()
-        ))
-    })
+/// The first program on PATH that has one of these names; earlier names are preferred.
+pub fn on_path(names: &[&str]) -> Option<PathBuf> {
+    first(names, &env::var_os("PATH")?)
+}
+
+fn first(names: &[&str], path: &OsStr) -> Option<PathBuf> {
+    let files = names.iter().map(|name| format!("{name}{}", env::consts::EXE_SUFFIX));
+    files
+        .flat_map(|file| env::split_paths(path).map(move |folder| folder.join(&file)))
+        .find(|program| program.is_file())
 }
 
 /// Runs `program --version` and gives the first word of its answer that starts with a digit.
 fn version_of(program: &Path) -> Option<String> {
-    let text = super::child::answer(Command::new(program).arg("--version"))?;
+    let text = child::answer(Command::new(program).arg("--version"))?;
     text.split_whitespace().find(|word| word.starts_with(|c: char| c.is_ascii_digit())).map(str::to_owned)
-}
-
-#[cfg(test)]
-mod tests {
-    use super::Fits;
-
-    #[test]
-    fn a_series_ends_at_a_dot() {
-        assert!(Fits::Series("0.21").accepts("0.21.14"));
-        assert!(!Fits::Series("0.21").accepts("0.210.0"));
-        assert!(!Fits::Series("0.21").accepts("0.20.3"));
-    }
-
-    #[test]
-    fn a_least_number_and_an_exact_version() {
-        assert!(Fits::AtLeast(116).accepts("132"));
-        assert!(!Fits::AtLeast(116).accepts("108"));
-        assert!(Fits::Exactly("0.2.9".to_owned()).accepts("0.2.9"));
-        assert!(!Fits::Exactly("0.2.9".to_owned()).accepts("0.2.90"));
-    }
 }

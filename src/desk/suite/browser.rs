@@ -10,6 +10,8 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 use std::{env, fs, io};
 
+/// The oldest Node that serves.
+const OLDEST_NODE: u32 = 20;
 /// Node's list of exact package versions.
 const LOCK: &str = "package-lock.json";
 
@@ -19,6 +21,7 @@ const LOCK: &str = "package-lock.json";
 /// When the page cannot be built, or Node's packages or the browser cannot be installed.
 pub fn run(places: &Places) -> Result<Tally, Fault> {
     let browser = apt::browser()?;
+    recent_node()?;
     build::page(places)?;
     let folder = places.browser();
     let tests = copy_tests(&places.root().join("tests/browser"), &folder)?;
@@ -38,6 +41,16 @@ pub fn run(places: &Places) -> Result<Tally, Fault> {
         // Colours would hide the counts.
         .env_remove("FORCE_COLOR");
     Tally::of(&mut node)
+}
+
+/// Playwright runs on no older Node; said first, because its own complaint is hard to read.
+fn recent_node() -> Result<(), Fault> {
+    let version = child::answer(Command::new("node").arg("--version")).unwrap_or_else(|| "none".to_owned());
+    let major = version.trim_start_matches('v').split('.').next().and_then(|major| major.parse::<u32>().ok());
+    if major.is_some_and(|major| major >= OLDEST_NODE) {
+        return Ok(());
+    }
+    Err(Fault::new(format!("The browser tests need Node {OLDEST_NODE} or newer; on PATH is {version}.")))
 }
 
 /// Copies the files (not folders) of `from` to where Node finds its packages, and gives the names

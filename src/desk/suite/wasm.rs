@@ -17,12 +17,14 @@ const PATIENCE: &str = "180";
 pub fn run(places: &Places) -> Result<Tally, Fault> {
     apt::browser()?;
     let driver = apt::driver()?;
-    let tools = Tools::ready(places)?;
+    let tools = Tools::of(places)?;
+    tools.install()?;
+    let runner = tools.test_runner().ok_or_else(|| Fault::new("The WebAssembly test runner is missing."))?;
     let mut cargo = Command::new("cargo");
     cargo
         .args(["test", "--target", "wasm32-unknown-unknown", "--test", "wasm"])
         .current_dir(places.root())
-        .env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUNNER", tools.test_runner())
+        .env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUNNER", runner)
         .env("CHROMEDRIVER", driver)
         .env("WASM_BINDGEN_TEST_TIMEOUT", PATIENCE);
     Tally::of(&mut cargo)
