@@ -74,7 +74,7 @@ pub fn read(text: &str, marks: Marks) -> Result<f64, NumberMistake> {
     let text = text.trim();
     let (sign, text) = match text.strip_prefix(['-', '−']) {
         Some(rest) => (-1.0, rest.trim_start()),
-        None => (1.0, text.strip_prefix('+').unwrap_or(text)),
+        None => (1.0, text.strip_prefix('+').map_or(text, str::trim_start)),
     };
     if text.is_empty() {
         return Err(NumberMistake::Empty);
@@ -97,7 +97,20 @@ pub fn read(text: &str, marks: Marks) -> Result<f64, NumberMistake> {
             Err(NumberMistake::NotANumber)
         };
     }
-    decimal(&text.replace([' ', '\u{a0}', '\u{202f}', '\u{2009}'], ""), Some(marks)).map(|value| sign * value)
+    decimal(&without_spaces(text)?, Some(marks)).map(|value| sign * value)
+}
+
+/// "12 500" without its space: one that does not stand between thousands parts two numbers.
+fn without_spaces(text: &str) -> Result<String, NumberMistake> {
+    let space = |character: char| matches!(character, ' ' | '\u{a0}' | '\u{202f}' | '\u{2009}');
+    let (whole, tail) = text.split_at(text.find(['.', ',']).unwrap_or(text.len()));
+    let mut groups = whole.split(space);
+    let first = groups.next().unwrap_or_default();
+    let mut spaced = groups.clone().peekable();
+    if spaced.peek().is_some() && !(1..=3).contains(&first.len()) || groups.any(|group| group.len() != 3) {
+        return Err(NumberMistake::NotANumber);
+    }
+    Ok(whole.replace(space, "") + tail)
 }
 
 fn digits(text: &str) -> Result<f64, NumberMistake> {
@@ -126,7 +139,7 @@ pub fn decimal(text: &str, marks: Option<Marks>) -> Result<f64, NumberMistake> {
     let mark = char::from(text.as_bytes()[at]);
     let as_decimal = || format!("{}.{tail}", whole.replace(['.', ','], "")).parse::<f64>().map_err(|_| wrong);
     let as_grouped = || text.replace(mark, "").parse::<f64>().map_err(|_| wrong);
-    if tail.is_empty() || (whole.is_empty() && marks.is_none() && tail.contains(mark)) {
+    if tail.is_empty() {
         return Err(wrong);
     }
     let grouped_shape = |text: &str, by: char| {

@@ -79,23 +79,34 @@ pub struct Governed {
 /// assert!(clash.clash && clash.governs == Governs::Machine && clash.dose == Volume::new(6.0));
 /// ```
 pub fn govern(label: Window<Volume>, machine: Option<Window<Volume>>, aim: Aim) -> Governed {
-    let share = match aim {
-        Aim::Low => 0.0,
-        Aim::Middle => 0.5,
-        Aim::High => 1.0,
+    let aimed = match aim {
+        Aim::Low => label.low,
+        Aim::Middle => label.low + (label.high - label.low) * 0.5,
+        Aim::High => label.high,
     };
-    let aimed = label.low + (label.high - label.low) * share;
     let Some(machine) = machine else {
         return Governed { dose: aimed, window: label, governs: Governs::Label, clash: false };
     };
-    if label.low > machine.high {
+    if above(label.low, machine.high) {
         Governed { dose: machine.high, window: machine, governs: Governs::Machine, clash: true }
-    } else if label.high < machine.low {
+    } else if above(machine.low, label.high) {
         Governed { dose: label.high, window: label, governs: Governs::Label, clash: true }
     } else {
-        let window = Window { low: label.low.max(machine.low), high: label.high.min(machine.high) };
+        let high = label.high.min(machine.high);
+        let window = Window { low: label.low.max(machine.low).min(high), high };
         let dose = aimed.max(window.low).min(window.high);
-        let governs = if dose == aimed { Governs::Label } else { Governs::Machine };
-        Governed { dose, window, governs, clash: false }
+        let moved = above(dose, aimed) || above(aimed, dose);
+        Governed {
+            dose,
+            window,
+            governs: if moved { Governs::Machine } else { Governs::Label },
+            clash: false,
+        }
     }
+}
+
+/// Whether `a` is more than `b` by more than rounding: 20 fl oz from a ratio and 20 fl oz as typed
+/// are one amount.
+fn above(a: Volume, b: Volume) -> bool {
+    a > b * (1.0 + 1e-9)
 }

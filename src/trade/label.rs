@@ -213,14 +213,55 @@ pub const LONGEST: usize = 120;
 /// assert_eq!(refused, LabelMistake::Ambiguous { readings: vec!["2+5".into(), "5+2".into()] });
 /// ```
 pub fn read(text: &str, system: System) -> Result<Label, LabelMistake> {
+    read_once(text, system).map_err(|mistake| settled(mistake, system, 3))
+}
+
+/// A mistake whose readings each have one meaning: a reading that has two gives way to those, and
+/// one that makes no dilution is not offered. Where none is left, what is wrong with the first is told.
+fn settled(mistake: LabelMistake, system: System, depth: usize) -> LabelMistake {
+    let mut standing: Vec<String> = Vec::new();
+    let mut fallen = None;
+    for reading in mistake.readings() {
+        match read_once(reading, system) {
+            Ok(_) => standing.push(reading.clone()),
+            Err(inner) if depth > 0 => {
+                let inner = settled(inner, system, depth - 1);
+                standing.extend(inner.readings().iter().cloned());
+                fallen = fallen.or(Some(inner));
+            }
+            Err(_) => {}
+        }
+    }
+    if standing.is_empty() {
+        return fallen.unwrap_or(mistake);
+    }
+    let mut seen = Vec::new();
+    standing.retain(|reading| {
+        !seen.contains(reading) && {
+            seen.push(reading.clone());
+            true
+        }
+    });
+    match mistake {
+        LabelMistake::NoPer { .. } => LabelMistake::NoPer { readings: standing },
+        LabelMistake::TwoRules { .. } => LabelMistake::TwoRules { readings: standing },
+        LabelMistake::Backwards { .. } => LabelMistake::Backwards { reading: standing.swap_remove(0) },
+        _ => LabelMistake::Ambiguous { readings: standing },
+    }
+}
+
+fn read_once(text: &str, system: System) -> Result<Label, LabelMistake> {
     if text.trim().is_empty() {
         return Err(LabelMistake::Empty);
     }
     if text.chars().count() > LONGEST {
         return Err(LabelMistake::TooLong);
     }
-    let statements: Vec<&str> =
-        text.split(['(', ')', '[', ']']).map(str::trim).filter(|s| !s.is_empty()).collect();
+    let statements: Vec<&str> = text
+        .split(['(', ')', '[', ']'])
+        .map(|statement| statement.trim_end_matches(['.', ',', ';', ' ']).trim())
+        .filter(|statement| !statement.is_empty())
+        .collect();
     let [first, rest @ ..] = statements.as_slice() else { return Err(LabelMistake::Empty) };
     let label = grammar::statement(first, system)?;
     for other in rest {

@@ -101,11 +101,11 @@ pub const MOST_FILLS: usize = 10_000;
 pub fn plan(tasks: &[Task], means: Means) -> Option<Plan> {
     let spent: Vec<Volume> = tasks.iter().map(|task| task.spent * task.size).collect();
     let run: Vec<Duration> = tasks.iter().map(|task| task.size / task.productivity).collect();
-    let need: Volume = spent.iter().copied().sum();
+    let mut need: Volume = spent.iter().copied().sum();
     // A rest of a billionth of the tank is rounding, not a fill.
     let crumb = means.tank * 1e-9;
     let mut fills: Vec<Fill> = Vec::new();
-    let (mut left, mut filled, mut clock) = (Volume::ZERO, Volume::ZERO, Duration::ZERO);
+    let (mut left, mut clock) = (Volume::ZERO, Duration::ZERO);
     for (index, task) in tasks.iter().enumerate() {
         let mut done = Area::ZERO;
         let mut wanted = spent[index];
@@ -117,10 +117,9 @@ pub fn plan(tasks: &[Task], means: Means) -> Option<Plan> {
                 if !fills.is_empty() {
                     clock += means.refill;
                 }
-                let solution = means.tank.min(need - filled);
+                let solution = means.tank.min(need);
                 let concentrate = means.strength * solution;
                 fills.push(Fill { task: index, after: done, at: clock, solution, concentrate });
-                filled += solution;
                 left = solution;
             }
             let used = left.min(wanted);
@@ -129,6 +128,7 @@ pub fn plan(tasks: &[Task], means: Means) -> Option<Plan> {
             done += cleaned;
             left = left - used;
             wanted = wanted - used;
+            need = need - used;
         }
     }
     Some(Plan { fills, run, spent, total: clock })

@@ -29,16 +29,13 @@ pub(super) fn amount(pieces: &[Token], said: Said) -> Result<Label, LabelMistake
     }
 }
 
-fn range_text(low: f64, high: f64) -> String {
-    if low == high { plain(low) } else { format!("{} to {}", plain(low), plain(high)) }
+/// One number, or the range from less to more.
+fn range_text(a: f64, b: f64) -> String {
+    if a == b { plain(a) } else { format!("{} to {}", plain(a.min(b)), plain(a.max(b))) }
 }
 
 fn in_order(low: f64, high: f64, tail: &str) -> Result<(), LabelMistake> {
-    if low <= high {
-        Ok(())
-    } else {
-        Err(LabelMistake::Backwards { reading: format!("{}{tail}", range_text(high, low)) })
-    }
+    if low <= high { Ok(()) } else { Err(LabelMistake::Backwards { reading: range_text(low, high) + tail }) }
 }
 
 fn percent(low: f64, high: f64) -> Result<Label, LabelMistake> {
@@ -68,15 +65,18 @@ fn per_volume(
     if count == 0.0 {
         return Err(LabelMistake::Zero);
     }
-    let both = |first: &Unit, second: &Unit| {
+    let tail = |first: &Unit, second: &Unit, of: &str| {
         let count = if count == 1.0 { String::new() } else { format!("{} ", plain(count)) };
-        format!("{} {} per {count}{}", range_text(low, high), plain_name(first), plain_name(second))
+        format!(" {} per {count}{}{of}", plain_name(first), plain_name(second))
     };
+    let text = |first: &Unit, second: &Unit, of: &str| range_text(low, high) + &tail(first, second, of);
+    let of = if said.made_up { " made up" } else { "" };
     let (Some(dose), Some(volume)) = (known(measure, said), known(per, said)) else {
-        return Err(both_systems(|system| Some(both(in_system(measure, system)?, in_system(per, system)?))));
+        return Err(both_systems(|system| {
+            Some(text(in_system(measure, system)?, in_system(per, system)?, of))
+        }));
     };
-    let text = both(dose, volume);
-    in_order(low, high, text.strip_prefix(&range_text(low, high)).unwrap_or_default())?;
+    in_order(low, high, &tail(dose, volume, of))?;
     let share = |amount: f64| dose.to_si(amount) / volume.to_si(count);
     let notes = notes(&[measure, per], said);
     if said.made_up {
@@ -84,10 +84,10 @@ fn per_volume(
             return Err(LabelMistake::MoreThanWhole);
         }
         let window = Window { low: VolumeFraction::new(share(low)), high: VolumeFraction::new(share(high)) };
-        label(Basis::MadeUp, window, notes, vec![format!("{text} water")])
+        label(Basis::MadeUp, window, notes, vec![text(dose, volume, " water")])
     } else {
         let strength = |amount: f64| VolumeFraction::new(share(amount) / (1.0 + share(amount)));
-        let others = if share(high) <= 1.0 { vec![format!("{text} made up")] } else { Vec::new() };
+        let others = if share(high) <= 1.0 { vec![text(dose, volume, " made up")] } else { Vec::new() };
         label(Basis::PerWater, Window { low: strength(low), high: strength(high) }, notes, others)
     }
 }

@@ -2,11 +2,10 @@
 
 use super::amounts::amount;
 use super::lexer::Token::{self, Colon, Dash, Number, Plus, Slash};
-use super::lexer::tokens;
+use super::lexer::{self, tokens};
 use super::vocabulary::{Customary, Measure, Word};
 use super::{Basis, Label, LabelMistake, Note, Rule, Window};
 use crate::limits::STRENGTH;
-use crate::number::{self, Marks};
 use crate::units::{System, VolumeFraction};
 
 pub(super) const TO: Token = Token::Word(Word::To);
@@ -27,12 +26,16 @@ pub(super) fn statement(text: &str, system: System) -> Result<Label, LabelMistak
             Token::Word(Word::System(system)) => Some(*system),
             _ => None,
         }),
+        water_first: water_first(&pieces),
         site: system,
     };
     let systems = pieces.iter().filter(|token| matches!(token, Token::Word(Word::System(_)))).count();
     pieces = resolve_systems(pieces, said, systems);
     let has_unit = pieces.iter().any(|t| matches!(t, Token::Word(Word::Measure(_) | Word::Percent)));
     if has_unit {
+        if said.water_first {
+            return Err(LabelMistake::Shape);
+        }
         pieces = join_fractions(&pieces);
         amount(&pieces, said)
     } else {
@@ -44,8 +47,17 @@ pub(super) fn statement(text: &str, system: System) -> Result<Label, LabelMistak
 #[derive(Clone, Copy)]
 pub(super) struct Said {
     pub made_up: bool,
+    /// The first number is the water's: "64 parts water to 1 part cleaner".
+    pub water_first: bool,
     pub system: Option<System>,
     pub site: System,
+}
+
+fn water_first(pieces: &[Token]) -> bool {
+    let number = |token: &Token| matches!(token, Number(_));
+    let water = pieces.iter().position(|token| *token == Token::Word(Word::Water));
+    let (first, last) = (pieces.iter().position(number), pieces.iter().rposition(number));
+    water.is_some() && first < water && water < last
 }
 
 /// "US gal" becomes the US gallon; the words that [`Said`] keeps are taken out. Where the label names
@@ -72,7 +84,7 @@ fn resolve_systems(pieces: Vec<Token>, said: Said, systems: usize) -> Vec<Token>
     out
 }
 
-/// "1/2 oz" and "1 1/2 oz": in an amount with a unit, whole numbers around a slash are a fraction.
+/// "1/2 oz", "1 1/2 oz" and "1-1/2 oz" (a range would run from more to less): in an amount with a unit, whole numbers around a slash are a fraction.
 fn join_fractions(pieces: &[Token]) -> Vec<Token> {
     let mut out = Vec::with_capacity(pieces.len());
     let mut rest = pieces;
@@ -81,6 +93,7 @@ fn join_fractions(pieces: &[Token]) -> Vec<Token> {
         rest = match rest {
             [] => return out,
             [Number(n), Number(a), Slash, Number(b), tail @ ..]
+            | [Number(n), Dash, Number(a), Slash, Number(b), tail @ ..]
                 if whole(*n) && whole(*a) && whole(*b) && a < b =>
             {
                 out.push(Number(n + a / b));
@@ -98,9 +111,9 @@ fn join_fractions(pieces: &[Token]) -> Vec<Token> {
     }
 }
 
-/// A plain number in a reading, without grouping marks.
+/// A number in a reading.
 pub(super) fn plain(value: f64) -> String {
-    number::write(value, 6, Marks { group: '\u{0}', ..Marks::POINT }).replace('\u{0}', "")
+    lexer::plain(value, 6)
 }
 
 pub(super) fn label(
@@ -117,12 +130,17 @@ pub(super) fn label(
 
 fn ratio(pieces: &[Token], said: Said) -> Result<Label, LabelMistake> {
     match *pieces {
+        [Number(a), Colon | TO | Plus, Number(b)] if said.water_first => {
+            plus_water(b, a, vec![Note::ReversedOrder])
+        }
+        _ if said.water_first => Err(LabelMistake::Shape),
         [Number(a), Colon | TO | Plus, Number(b)] if said.made_up => of_total(a, b),
         [Number(a), Plus, Number(b)] if b != 1.0 || a <= 1.0 => plus_water(a, b, Vec::new()),
         [Number(a), Colon | TO | Plus, Number(b)] => ordered(a, b),
         [Number(a), Slash | IN, Number(b)] => of_total(a, b),
         [Number(a), Colon, Number(b), Dash | TO, Number(c), Colon, Number(d)] => {
-            ratio_range(ordered(a, b)?, &ordered(c, d)?)
+            let read = if said.made_up { of_total } else { ordered };
+            ratio_range(read(a, b)?, &read(c, d)?)
         }
         [Number(a), Dash, Number(b)] => {
             let per = match said.site {
@@ -144,7 +162,7 @@ fn ratio_range(first: Label, second: &Label) -> Result<Label, LabelMistake> {
         return Err(LabelMistake::Shape);
     };
     let window = Window { low: one.low.min(other.low), high: one.high.max(other.high) };
-    label(Basis::PlusWater, window, first.notes, Vec::new())
+    label(first.basis, window, first.notes, Vec::new())
 }
 
 /// Which of two numbers is the concentrate: the one that is 1, or less.

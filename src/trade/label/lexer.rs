@@ -24,16 +24,15 @@ pub(super) fn tokens(text: &str) -> Result<Vec<Token>, LabelMistake> {
             (None, first.len_utf8())
         } else if first.is_ascii_digit() || starts_decimal(rest) {
             let run = number_run(rest);
-            (Some(Token::Number(number_at(text, rest, run)?)), run.len())
+            (Some(Token::Number(number_at(text, run)?)), run.len())
         } else if let Some(fraction) = number::vulgar(first) {
-            // "1½" and "1 ½" are one number.
-            let whole = match out.last() {
-                Some(Token::Number(whole)) if whole.fract() == 0.0 => *whole,
-                _ => 0.0,
+            // "1½", "1 ½" and "1-½" are one number: a range would run from more to less.
+            let (whole, taken) = match *out {
+                [.., Token::Number(whole)] if whole.fract() == 0.0 => (whole, 1),
+                [.., Token::Number(whole), Token::Dash] if whole.fract() == 0.0 && whole > 0.0 => (whole, 2),
+                _ => (0.0, 0),
             };
-            if whole > 0.0 {
-                out.pop();
-            }
+            out.truncate(out.len() - taken);
             (Some(Token::Number(whole + fraction)), first.len_utf8())
         } else if first.is_alphabetic() {
             let run = word_run(rest);
@@ -78,19 +77,40 @@ fn word_run(rest: &str) -> &str {
     &rest[..end]
 }
 
-fn number_at(text: &str, rest: &str, run: &str) -> Result<f64, LabelMistake> {
+fn number_at(text: &str, run: &str) -> Result<f64, LabelMistake> {
     number::decimal(run, None).map_err(|mistake| match mistake {
-        NumberMistake::TwoReadings { decimal, grouped } => {
-            let start = text.len() - rest.len();
-            let plain = |value: f64| {
-                let number =
-                    number::write(value, 12, Marks { group: '\u{0}', ..Marks::POINT }).replace('\u{0}', "");
-                format!("{}{number}{}", &text[..start], &rest[run.len()..])
-            };
-            LabelMistake::Ambiguous { readings: vec![plain(decimal), plain(grouped)] }
+        NumberMistake::TwoReadings { .. } => {
+            let (first, second) =
+                if run.contains(',') { (Marks::COMMA, Marks::POINT) } else { (Marks::POINT, Marks::COMMA) };
+            LabelMistake::Ambiguous { readings: vec![rewritten(text, first), rewritten(text, second)] }
         }
         _ => LabelMistake::Unknown { word: run.to_owned() },
     })
+}
+
+/// The text with every number of two readings written in the one that `marks` gives it: a label
+/// uses its marks in one way.
+fn rewritten(text: &str, marks: Marks) -> String {
+    let mut out = String::with_capacity(text.len());
+    let mut rest = text;
+    while let Some(first) = rest.chars().next() {
+        let run = if first.is_ascii_digit() { number_run(rest) } else { &rest[..first.len_utf8()] };
+        match number::decimal(run, None) {
+            Err(NumberMistake::TwoReadings { .. }) => {
+                out.push_str(&number::decimal(run, Some(marks)).map_or(run.to_owned(), |n| plain(n, 12)));
+            }
+            _ => out.push_str(run),
+        }
+        rest = &rest[run.len()..];
+    }
+    out
+}
+
+/// A number that has one reading: without grouping marks, and never three digits after the mark.
+pub(super) fn plain(value: f64, significant: i32) -> String {
+    let text =
+        number::write(value, significant, Marks { group: '\u{0}', ..Marks::POINT }).replace('\u{0}', "");
+    if number::decimal(&text, None).is_ok() { text } else { text + "0" }
 }
 
 /// "fl oz" is one word, and "fluid" alone says nothing.

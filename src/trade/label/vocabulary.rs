@@ -60,7 +60,7 @@ const WORDS: &[(&[&str], Word)] = &[
     (&["in"], Word::In),
     (&["per", "for", "each", "every"], Word::Per),
     (&["water"], Word::Water),
-    (&["makes", "make", "made", "total", "finished", "solution", "mixed", "dilute", "diluted"], Word::MadeUp),
+    (&["makes", "make", "made", "total", "finished", "solution"], Word::MadeUp),
     (&["tank", "tanks", "tankful", "fill"], Word::Tank),
     (&["us", "u.s", "usa", "american"], Word::System(System::Us)),
     (&["imp", "imperial", "uk", "u.k", "british"], Word::System(System::Imperial)),
@@ -72,7 +72,7 @@ const WORDS: &[(&[&str], Word)] = &[
     (&["qt", "qts", "quart", "quarts"], Word::Measure(Measure::Customary(Customary::Quart))),
     (&["gal", "gals", "gall", "gallon", "gallons"], Word::Measure(Measure::Customary(Customary::Gallon))),
     (&["g", "gram", "grams", "gm", "kg", "kilogram", "kilograms", "lb", "lbs", "pound", "pounds", "wt", "weight", "w/v", "w/w", "mg", "ppm"], Word::Weight),
-    (&["part", "parts", "concentrate", "product", "chemical", "cleaner", "of", "up", "with", "the", "a", "an", "full", "v/v", "vol", "volume", "by", "use", "dilution", "ratio", "add", "mix", "at", "cold", "clean"], Word::Filler),
+    (&["part", "parts", "concentrate", "product", "chemical", "cleaner", "of", "up", "with", "the", "a", "an", "full", "v/v", "vol", "volume", "by", "use", "dilution", "ratio", "add", "mix", "mixed", "dilute", "diluted", "at", "cold", "clean"], Word::Filler),
 ];
 
 /// The meaning of a lower-case word.
