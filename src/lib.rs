@@ -26,3 +26,6 @@ pub mod words;
 
 #[cfg(not(target_arch = "wasm32"))]
 pub mod desk;
+
+#[cfg(target_arch = "wasm32")]
+pub mod page;

@@ -171,8 +171,8 @@ pub fn decimal(text: &str, marks: Option<Marks>) -> Result<f64, NumberMistake> {
     }
 }
 
-/// Writes a value with `significant` digits, never rounding whole units away, without trailing
-/// zeros.
+/// Writes a value with `significant` digits, never rounding whole units away, with twelve decimals
+/// at most and without trailing zeros.
 ///
 /// ```
 /// use brimline::number::{Marks, write};

@@ -1,1 +1,78 @@
-//! stub
+//! From codes and figures to a person's language.
+//!
+//! Every word that a person reads stands in one resource file a language, `words/en.ftl` for
+//! English, in the Fluent syntax that translators' tools know. The page reads the part of that
+//! syntax that it needs with [`message`]: the reference reader costs 57 kB gzip of wasm, and a test
+//! holds ours against it, message by message.
+
+mod message;
+mod speak;
+
+pub use message::{Argument, Flaw, Message};
+
+use crate::number::Marks;
+use std::collections::BTreeMap;
+
+/// The words of one language.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Words {
+    messages: BTreeMap<String, Message>,
+    marks: Marks,
+}
+
+/// The English resource file.
+pub const ENGLISH: &str = include_str!("words/en.ftl");
+
+impl Words {
+    /// English.
+    ///
+    /// # Panics
+    /// Never: a test reads the file.
+    pub fn english() -> Self {
+        Self::read(ENGLISH).expect("the English words are part of the build")
+    }
+
+    /// Reads a resource file.
+    ///
+    /// # Errors
+    /// The first line that is not understood.
+    ///
+    /// ```
+    /// use brimline::words::{Argument, Words};
+    /// let words = Words::read("fills = { $n ->\n    [one] { $n } fill\n   *[other] { $n } fills\n }").unwrap();
+    /// assert_eq!(words.tell("fills", &[("n", Argument::number(1.0, "1"))]), "1 fill");
+    /// ```
+    pub fn read(resource: &str) -> Result<Self, Flaw> {
+        let messages = message::read(resource)?;
+        let mark = |key: &str, usual: char| {
+            messages.get(key).and_then(|message| message.format(&[]).chars().next()).unwrap_or(usual)
+        };
+        let marks = Marks { decimal: mark("number-decimal", '.'), group: mark("number-group", ',') };
+        Ok(Self { messages, marks })
+    }
+
+    /// The decimal and grouping marks of the language.
+    pub fn marks(&self) -> Marks {
+        self.marks
+    }
+
+    /// The keys, in order.
+    pub fn keys(&self) -> impl Iterator<Item = &str> {
+        self.messages.keys().map(String::as_str)
+    }
+
+    /// The message of a key; the key itself where the language lacks it, so that nothing is hidden.
+    pub fn say(&self, key: &str) -> String {
+        self.tell(key, &[])
+    }
+
+    /// The message of a key with its placeholders filled.
+    pub fn tell(&self, key: &str, arguments: &[(&str, Argument)]) -> String {
+        self.messages.get(key).map_or_else(|| key.to_owned(), |message| message.format(arguments))
+    }
+
+    /// The message of a key, where the language has it.
+    pub fn find(&self, key: &str) -> Option<String> {
+        self.messages.get(key).map(|message| message.format(&[]))
+    }
+}

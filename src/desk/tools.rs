@@ -86,7 +86,10 @@ impl<'a> Tools<'a> {
             if self.find(tool).is_none() {
                 let folder = self.places.tools();
                 let name = tool.name();
-                return Err(Fault::new(format!("{name} was installed in {} but does not run.", folder.display())));
+                return Err(Fault::new(format!(
+                    "{name} was installed in {} but does not run.",
+                    folder.display()
+                )));
             }
         }
         install::tidy(self.places);

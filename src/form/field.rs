@@ -40,6 +40,23 @@ pub enum Field {
 }
 
 impl Field {
+    /// Those of which there is one.
+    pub const SINGLE: [Self; 13] = [
+        Self::Tank,
+        Self::Least,
+        Self::Most,
+        Self::Reuse,
+        Self::Path,
+        Self::Overlap,
+        Self::Speed,
+        Self::Efficiency,
+        Self::Level,
+        Self::MeasureStep,
+        Self::TargetLow,
+        Self::TargetHigh,
+        Self::Refill,
+    ];
+
     /// The stable name: the input's `name` on the page, and the word key of its label.
     pub fn name(self) -> String {
         match self {

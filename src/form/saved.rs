@@ -122,6 +122,38 @@ pub fn save(view: View, typed: &Typed, marks: Marks) -> String {
 /// # Errors
 /// The first [`Doubt`].
 pub fn recompute(file: &str) -> Result<Agreement, Doubt> {
+    let saved = parse(file)?;
+    let marks = if saved.decimal == ',' { Marks::COMMA } else { Marks::POINT };
+    let (figures, remarks) = content(&saved.view.answer(&saved.input, marks));
+    let names = figures.keys().chain(saved.figures.keys());
+    for name in names {
+        let (then, now) = (saved.figures.get(name).copied(), figures.get(name).copied());
+        if !matches!((then, now), (Some(a), Some(b)) if (a - b).abs() <= 1e-12 * a.abs().max(b.abs())) {
+            return Err(Doubt::Differs { name: name.clone(), saved: then, now });
+        }
+    }
+    if remarks != saved.remarks {
+        return Err(Doubt::Remarks);
+    }
+    Ok(Agreement { view: saved.view, figures: figures.len() })
+}
+
+/// The view and what was typed, from a saved answer.
+///
+/// # Errors
+/// The [`Doubt`] that keeps the file from being read, or that its input was changed.
+///
+/// ```
+/// use brimline::form::{Typed, saved::{View, open, save}};
+/// use brimline::number::Marks;
+/// let typed = Typed::default();
+/// assert_eq!(open(&save(View::Shift, &typed, Marks::POINT)), Ok((View::Shift, typed)));
+/// ```
+pub fn open(file: &str) -> Result<(View, Typed), Doubt> {
+    parse(file).map(|saved| (saved.view, saved.input))
+}
+
+fn parse(file: &str) -> Result<Saved, Doubt> {
     #[derive(Deserialize)]
     struct Head {
         kind: String,
@@ -136,22 +168,7 @@ pub fn recompute(file: &str) -> Result<Agreement, Doubt> {
         return Err(Doubt::Later(head.schema));
     }
     let saved: Saved = serde_json::from_str(file).map_err(unreadable)?;
-    if checksum(&saved.input) != saved.check {
-        return Err(Doubt::InputChanged);
-    }
-    let marks = if saved.decimal == ',' { Marks::COMMA } else { Marks::POINT };
-    let (figures, remarks) = content(&saved.view.answer(&saved.input, marks));
-    let names = figures.keys().chain(saved.figures.keys());
-    for name in names {
-        let (then, now) = (saved.figures.get(name).copied(), figures.get(name).copied());
-        if !matches!((then, now), (Some(a), Some(b)) if (a - b).abs() <= 1e-12 * a.abs().max(b.abs())) {
-            return Err(Doubt::Differs { name: name.clone(), saved: then, now });
-        }
-    }
-    if remarks != saved.remarks {
-        return Err(Doubt::Remarks);
-    }
-    Ok(Agreement { view: saved.view, figures: figures.len() })
+    if checksum(&saved.input) == saved.check { Ok(saved) } else { Err(Doubt::InputChanged) }
 }
 
 fn content(answer: &Answer) -> (BTreeMap<String, f64>, Vec<String>) {

@@ -1,0 +1,19 @@
+//! The page: views, components and what the browser keeps. It draws answers and computes none.
+
+mod app;
+mod components;
+mod drawing;
+mod editors;
+mod keep;
+mod pictogram;
+mod shared;
+mod views;
+
+/// Puts the page into the document.
+///
+/// # Panics
+/// When the document lacks the element that `index.html` gives it.
+pub fn mount() {
+    let root = gloo::utils::document().get_element_by_id("app").expect("index.html has the element #app");
+    yew::Renderer::<app::App>::with_root(root).render();
+}

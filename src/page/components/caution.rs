@@ -1,0 +1,149 @@
+//! A product's cautions: short beside an amount, whole on their own view.
+
+use crate::chemistry::advice::Kind;
+use crate::chemistry::ghs::{Knowledge, Purpose, SignalWord};
+use crate::chemistry::pairs::Pair;
+use crate::form::cautions::{Panel, panel};
+use crate::page::pictogram::Pictogram;
+use crate::page::shared::{Shared, use_shared};
+use crate::site::Product;
+use crate::words::Argument;
+use yew::prelude::*;
+
+/// The signal word, its pictograms and the hazards, the most serious first.
+fn hazards(shared: &Shared, product: &Product, panel: &Panel) -> Html {
+    let signal = panel.elements.signal;
+    html! {
+        <>
+            <p class="signal" data-signal={signal.key()}>
+                { for panel.elements.pictograms.iter().map(|one| html! {
+                    <Pictogram code={*one} size="56" label={shared.say(one.key())} />
+                }) }
+                <strong>{ shared.say(signal.key()) }</strong>
+            </p>
+            <ul class="hazards">
+                { for panel.elements.statements.iter().map(|hazard| html! {
+                    <li><span class="code">{ hazard.code }</span>{ " " }{ shared.say(&hazard.key()) }</li>
+                }) }
+            </ul>
+            if panel.knowledge == Knowledge::Partial {
+                <p class="unknown">{ shared.say("caution-unknown") }</p>
+            } else if panel.elements.statements.is_empty() && signal == SignalWord::None {
+                <p>{ shared.tell("caution-none", &[("product", Argument::text(product.name.clone()))]) }</p>
+            }
+            if !panel.codes.unknown.is_empty() {
+                <p class="unknown">
+                    { shared.tell("caution-codes-unknown", &[("codes", Argument::text(panel.codes.unknown.join(", ")))]) }
+                </p>
+            }
+        </>
+    }
+}
+
+fn wear(shared: &Shared, panel: &Panel) -> Html {
+    let ppe: Vec<String> = panel.advice.ppe().map(|ppe| shared.say(ppe.key())).collect();
+    html! {
+        <>
+            <h3>{ shared.say("caution-wear") }</h3>
+            if ppe.is_empty() { <p>{ shared.say("caution-wear-none") }</p> } else {
+                <ul class="wear">{ for ppe.iter().map(|one| html! { <li>{ one }</li> }) }</ul>
+            }
+        </>
+    }
+}
+
+fn other_family(shared: &Shared, product: &Product, pair: &Pair) -> String {
+    shared.say(pair.other_than(&product.families).key())
+}
+
+/// Beside every amount: signal word, hazards, PPE, what must never meet it, order of addition.
+#[component]
+pub fn CautionStrip() -> Html {
+    let shared = use_shared();
+    let Some(product) = shared.typed.product().cloned() else { return Html::default() };
+    let panel = panel(&product);
+    html! {
+        <section class="caution" aria-label={shared.say("cautions")}>
+            <h2>{ shared.tell("caution-of", &[("product", Argument::text(product.name.clone()))]) }</h2>
+            { hazards(&shared, &product, &panel) }
+            { wear(&shared, &panel) }
+            <h3>{ shared.say("caution-never") }</h3>
+            if product.families.is_empty() { <p class="unknown">{ shared.say("caution-never-unknown") }</p> }
+            <ul>
+                { for panel.never.iter().map(|pair| html! {
+                    <li>
+                        <strong>{ other_family(&shared, &product, pair) }</strong>
+                        { ": " }{ shared.say(pair.happens) }
+                    </li>
+                }) }
+                <li>{ shared.say("caution-never-any") }</li>
+            </ul>
+            <p>{ shared.say("caution-order") }</p>
+            <p class="defer">{ shared.say("caution-defer") }</p>
+            <p><a href="#cautions">{ shared.say("caution-more") }</a></p>
+        </section>
+    }
+}
+
+/// Everything that is known about handling the product.
+#[component]
+pub fn CautionPanel() -> Html {
+    let shared = use_shared();
+    let Some(product) = shared.typed.product().cloned() else { return Html::default() };
+    let panel = panel(&product);
+    let list = |kind: Kind| {
+        let mut keys: Vec<&str> = panel.advice.of(kind).map(|measure| measure.key).collect();
+        keys.dedup();
+        html! { <ul>{ for keys.iter().map(|key| html! { <li>{ shared.say(key) }</li> }) }</ul> }
+    };
+    let always = |key: &str| html! { <p>{ shared.say(key) }</p> };
+    html! {
+        <section class="caution whole" aria-label={shared.say("cautions")}>
+            <h2>{ shared.tell("caution-of", &[("product", Argument::text(product.name.clone()))]) }</h2>
+            { hazards(&shared, &product, &panel) }
+            { wear(&shared, &panel) }
+            <h3>{ shared.say("caution-first-aid") }</h3>
+            <ul>
+                { for panel.advice.first_aid().map(|measure| html! { <li>{ shared.say(measure.key) }</li> }) }
+            </ul>
+            { always("caution-first-aid-always") }
+            <h3>{ shared.say("caution-never") }</h3>
+            if product.families.is_empty() { <p class="unknown">{ shared.say("caution-never-unknown") }</p> }
+            <ul>
+                { for panel.never.iter().map(|pair| html! {
+                    <li>
+                        <strong>{ other_family(&shared, &product, pair) }</strong>
+                        { ": " }{ shared.say(pair.happens) }{ " " }{ shared.say(pair.act) }
+                        <span class="source">{ " " }{ shared.words.source(pair.source) }</span>
+                    </li>
+                }) }
+                <li>{ shared.say("caution-never-any") }</li>
+            </ul>
+            <h3>{ shared.say("caution-handle") }</h3>
+            { always("caution-order") }
+            { list(Kind::Handle) }
+            <h3>{ shared.say("caution-spill") }</h3>
+            { always("caution-spill-always") }
+            { list(Kind::Spill) }
+            <h3>{ shared.say("caution-store") }</h3>
+            { always("caution-store-always") }
+            { list(Kind::Store) }
+            <h3>{ shared.say("caution-dispose") }</h3>
+            { list(Kind::Dispose) }
+            { always("caution-dispose-always") }
+            if !product.notes.trim().is_empty() {
+                <h3>{ shared.say("caution-notes") }</h3>
+                <p class="notes">{ &product.notes }</p>
+            }
+            if !panel.codes.precautions.is_empty() {
+                <h3>{ shared.say("caution-precautions") }</h3>
+                <ul class="precautions">
+                    { for panel.codes.precautions.iter().filter(|one| one.purpose() != Purpose::General).map(|one| html! {
+                        <li><span class="code">{ one.code }</span>{ " " }{ shared.say(&one.key()) }</li>
+                    }) }
+                </ul>
+            }
+            <p class="defer">{ shared.say("caution-defer") }</p>
+        </section>
+    }
+}

@@ -1,0 +1,55 @@
+//! Opens a saved answer: what was typed for it comes back.
+
+use crate::form::Action;
+use crate::form::saved::{Doubt, open};
+use crate::page::shared::use_shared;
+use gloo::file::File;
+use gloo::file::callbacks::{FileReader, read_as_text};
+use web_sys::HtmlInputElement;
+use yew::prelude::*;
+
+/// A file input. A file that does not stand changes nothing and says why.
+#[component]
+pub fn OpenSaved() -> Html {
+    let shared = use_shared();
+    let mistake = use_state(|| None::<&'static str>);
+    // A reader that is dropped stops reading: it is kept until the next one.
+    let reader = use_mut_ref(|| None::<FileReader>);
+    let onchange = {
+        let (shared, mistake) = (shared.clone(), mistake.clone());
+        move |event: Event| {
+            let input: HtmlInputElement = event.target_unchecked_into();
+            let Some(file) = input.files().and_then(|files| files.get(0)) else { return };
+            let (shared, mistake) = (shared.clone(), mistake.clone());
+            *reader.borrow_mut() = Some(read_as_text(&File::from(file), move |text| {
+                let opened = text.map_err(|_| "open-unreadable").and_then(|text| open(&text).map_err(reason));
+                match opened {
+                    Ok((view, typed)) => {
+                        mistake.set(None);
+                        shared.act.emit(Action::Replace(Box::new(typed)));
+                        // An address without a fragment shows Fill, which is no loss.
+                        let _ = gloo::utils::window().location().set_hash(view.code());
+                    }
+                    Err(key) => mistake.set(Some(key)),
+                }
+                input.set_value("");
+            }));
+        }
+    };
+    html! {
+        <div class="field">
+            <label for="open-saved">{ shared.say("open-saved") }</label>
+            <input id="open-saved" name="open-saved" type="file" accept=".json,application/json" {onchange}
+                aria-describedby="open-saved-hint" />
+            <p class="hint" id="open-saved-hint">{ shared.say("open-saved-hint") }</p>
+            if let Some(key) = *mistake { <p class="mistake" role="alert">{ shared.say(key) }</p> }
+        </div>
+    }
+}
+
+fn reason(doubt: Doubt) -> &'static str {
+    match doubt {
+        Doubt::Later(_) => "open-later",
+        _ => "open-unreadable",
+    }
+}

@@ -1,0 +1,105 @@
+//! A measuring jug and a tank in section, the liquid where it will stand.
+
+use crate::answer::Value;
+use crate::page::shared::use_shared;
+use crate::units::unit;
+use crate::words::Argument;
+use yew::prelude::*;
+
+/// What is drawn.
+#[derive(Properties, PartialEq)]
+pub struct JugAndTankProps {
+    /// The tank.
+    pub tank: Value,
+    /// Use solution in it.
+    pub total: Value,
+    /// Concentrate in the jug.
+    pub dose: Value,
+    /// One graduation of the jug, where it has any.
+    pub step: Option<Value>,
+    /// The unit on the jug, by its code.
+    pub unit: Option<&'static str>,
+}
+
+const TOP: f64 = 30.0;
+const HEIGHT: f64 = 170.0;
+const BOTTOM: f64 = TOP + HEIGHT;
+
+/// The most graduations that can be told apart.
+const MOST_MARKS: f64 = 25.0;
+
+/// Both vessels, each to its own scale, with its numbers beside it.
+#[component]
+pub fn JugAndTank(props: &JugAndTankProps) -> Html {
+    let shared = use_shared();
+    let on_jug = |si: f64| match props.unit.and_then(unit) {
+        Some(unit) => shared.words.in_unit(si, unit),
+        None => shared.show(Value { si, ..props.dose }),
+    };
+    let dose = on_jug(props.dose.si);
+    let title = shared.tell(
+        "drawing-fill",
+        &[
+            ("dose", Argument::text(dose.clone())),
+            ("total", shared.argument(props.total)),
+            ("tank", shared.argument(props.tank)),
+        ],
+    );
+    let full = props.dose.si * 1.25;
+    let level = |share: f64| BOTTOM - HEIGHT * share.clamp(0.0, 1.0);
+    let (jug, tank) = (level(props.dose.si / full), level(props.total.si / props.tank.si));
+    let layer = HEIGHT * props.dose.si / props.tank.si;
+    html! {
+        <svg class="drawing" role="img" aria-label={title} viewBox="0 0 420 230">
+            { liquid(20.0, 80.0, jug, BOTTOM, "concentrate") }
+            <path class="vessel" d="M14 24 20 30V200H100V30" />
+            <path class="vessel" d="M100 60h22v70h-22" />
+            { for marks(props, full).into_iter().map(|(share, long)| {
+                let y = level(share).to_string();
+                html! { <path class="mark" d={format!("M{} {y}H100", if long { 82 } else { 90 })} /> }
+            }) }
+            { pointer(jug, 130.0, 100.0, &dose) }
+            { liquid(240.0, 110.0, tank, BOTTOM, "solution") }
+            { liquid(240.0, 110.0, tank, tank + layer, "concentrate") }
+            <path class="vessel" d="M240 30V200H350V30" />
+            { for [0.25, 0.5, 0.75].map(|share| html! {
+                <path class="mark" d={format!("M336 {}H350", level(share))} />
+            }) }
+            { pointer(tank, 356.0, 350.0, &shared.show(props.total)) }
+            <text x="60" y="222" text-anchor="middle">{ shared.say("drawing-jug") }</text>
+            <text x="295" y="222" text-anchor="middle">
+                { shared.tell("drawing-tank", &[("tank", shared.argument(props.tank))]) }
+            </text>
+        </svg>
+    }
+}
+
+fn liquid(left: f64, width: f64, top: f64, bottom: f64, class: &'static str) -> Html {
+    html! {
+        <rect class={classes!("liquid", class)} x={left.to_string()} width={width.to_string()} y={top.to_string()}
+            height={(bottom - top).max(0.0).to_string()} />
+    }
+}
+
+/// The level's number beside the vessel.
+fn pointer(level: f64, left: f64, wall: f64, text: &str) -> Html {
+    html! {
+        <>
+            <path class="pointer" d={format!("M{wall} {level}H{left}")} />
+            <text x={(left + 4.0).to_string()} y={(level + 5.0).to_string()}>{ text }</text>
+        </>
+    }
+}
+
+/// The graduations: share of the jug's height, and whether it is a long one.
+fn marks(props: &JugAndTankProps, full: f64) -> Vec<(f64, bool)> {
+    let Some(step) = props.step.filter(|step| step.si > 0.0) else { return Vec::new() };
+    // Too many marks would blacken the jug: then only every second, fifth, tenth … is drawn.
+    let every = [1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 1_000.0]
+        .into_iter()
+        .find(|every| full / (step.si * every) <= MOST_MARKS);
+    let Some(every) = every else { return Vec::new() };
+    let pitch = step.si * every;
+    let count = (1..).take_while(|index| pitch * f64::from(*index) <= full).collect::<Vec<i32>>();
+    count.into_iter().map(|index| (pitch * f64::from(index) / full, index % 5 == 0)).collect()
+}

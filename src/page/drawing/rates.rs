@@ -1,0 +1,63 @@
+//! What each setting lays down, held against what the floor should get.
+
+use crate::answer::Value;
+use crate::page::shared::use_shared;
+use crate::words::Argument;
+use yew::prelude::*;
+
+/// What is drawn.
+#[derive(Properties, PartialEq)]
+pub struct RateBarsProps {
+    /// The application rate of each setting.
+    pub rates: Vec<Value>,
+    /// Index of the setting to use.
+    pub chosen: usize,
+    /// The least that the floor should get.
+    pub low: Value,
+    /// The most that the floor should get.
+    pub high: Value,
+}
+
+const LEFT: f64 = 30.0;
+const WIDTH: f64 = 340.0;
+const ROW: f64 = 30.0;
+
+/// A bar a setting; the target is the band between two upright lines.
+#[component]
+pub fn RateBars(props: &RateBarsProps) -> Html {
+    let shared = use_shared();
+    let largest = props.rates.iter().map(|rate| rate.si).fold(props.high.si, f64::max) * 1.05;
+    let across = |si: f64| LEFT + WIDTH * si / largest;
+    let (low, high) = (across(props.low.si), across(props.high.si));
+    let bottom = ROW * props.rates.len() as f64 + 8.0;
+    let title = shared.tell(
+        "drawing-rates",
+        &[
+            ("n", Argument::text((props.chosen + 1).to_string())),
+            ("low", shared.argument(props.low)),
+            ("high", shared.argument(props.high)),
+        ],
+    );
+    let bar = |(index, rate): (usize, &Value)| {
+        let y = ROW * index as f64 + 8.0;
+        let chosen = index == props.chosen;
+        html! {
+            <>
+                <text x="8" y={(y + 16.0).to_string()}>{ index + 1 }</text>
+                <rect class={classes!("bar", chosen.then_some("chosen"))} x={LEFT.to_string()} y={y.to_string()}
+                    width={(across(rate.si) - LEFT).to_string()} height="20" />
+            </>
+        }
+    };
+    html! {
+        <svg class="drawing" role="img" aria-label={title.clone()} viewBox={format!("0 0 380 {}", bottom + 48.0)}>
+            <rect class="band" x={low.to_string()} y="0" width={(high - low).to_string()} height={bottom.to_string()} />
+            { for props.rates.iter().enumerate().map(bar) }
+            <path class="pointer" d={format!("M{low} 0V{bottom}M{high} 0V{bottom}")} />
+            <text x={LEFT.to_string()} y={(bottom + 18.0).to_string()}>{ shared.say("drawing-rates-band") }</text>
+            <text x={LEFT.to_string()} y={(bottom + 40.0).to_string()}>
+                { format!("{} – {}", shared.words.bare(props.low, shared.system()), shared.show(props.high)) }
+            </text>
+        </svg>
+    }
+}

@@ -1,0 +1,4 @@
+//! What the browser keeps, and what leaves it as a file.
+
+pub mod download;
+pub mod store;

@@ -1,0 +1,63 @@
+//! What every component needs: what was typed, the words, and the way to act.
+
+use crate::answer::Value;
+use crate::form::{Action, Typed};
+use crate::number::Marks;
+use crate::units::System;
+use crate::words::{Argument, Words};
+use std::rc::Rc;
+use yew::prelude::*;
+
+/// Passed down by context.
+#[derive(Clone, PartialEq)]
+pub struct Shared {
+    /// What was typed.
+    pub typed: Rc<Typed>,
+    /// The words.
+    pub words: Rc<Words>,
+    /// Does something.
+    pub act: Callback<Action>,
+}
+
+impl Shared {
+    /// The message of a key.
+    pub fn say(&self, key: &str) -> String {
+        self.words.say(key)
+    }
+
+    /// The message of a key with its placeholders filled.
+    pub fn tell(&self, key: &str, arguments: &[(&str, Argument)]) -> String {
+        self.words.tell(key, arguments)
+    }
+
+    /// A value in the reader's units.
+    pub fn show(&self, value: Value) -> String {
+        self.words.value(value, self.system())
+    }
+
+    /// A value as what fills a placeholder.
+    pub fn argument(&self, value: Value) -> Argument {
+        Argument::number(value.si, self.show(value))
+    }
+
+    /// The reader's units.
+    pub fn system(&self) -> System {
+        self.typed.system
+    }
+
+    /// The marks of the reader's numbers.
+    pub fn marks(&self) -> Marks {
+        self.words.marks()
+    }
+
+    /// A callback that does `action` of what it is given.
+    pub fn on<T: 'static>(&self, action: impl Fn(T) -> Action + 'static) -> Callback<T> {
+        self.act.reform(action)
+    }
+}
+
+/// What the app shares.
+#[hook]
+pub fn use_shared() -> Shared {
+    use_context::<Shared>().expect("the app provides it")
+}

@@ -1,0 +1,174 @@
+//! Values, remarks, mistakes and sources as text.
+
+use super::{Argument, Words};
+use crate::answer::{Fact, Remark, Value};
+use crate::error::Mistake;
+use crate::form::{Field, What};
+use crate::limits::{Limit, OutOfRange};
+use crate::number::{self, NumberMistake};
+use crate::source::{Source, Standing};
+use crate::trade::label::LabelMistake;
+use crate::units::{Dimension, Kind, System, Unit, unit};
+
+/// Between a number and its unit: narrow, and no place to break a line.
+const THIN_SPACE: char = '\u{202f}';
+
+/// The digits that a dose, a tank mark or a catch test can support.
+const DIGITS: i32 = 3;
+
+impl Words {
+    /// A number with as many digits as can be measured.
+    pub fn number(&self, value: f64) -> String {
+        number::write(value, DIGITS, self.marks())
+    }
+
+    /// A value in a unit.
+    pub fn in_unit(&self, si: f64, unit: &Unit) -> String {
+        format!("{}{THIN_SPACE}{}", self.number(unit.from_si(si)), unit.symbol)
+    }
+
+    /// A value in the reader's units; no number can be more than the limit that it came from, so that
+    /// an unlimited one is a dash.
+    pub fn value(&self, value: Value, system: System) -> String {
+        match (value.kind, value.kind.unit(system)) {
+            (Kind::Time, _) => self.time(value.si),
+            (_, Some(unit)) => self.in_unit(value.si, unit),
+            (_, None) => self.number(value.si),
+        }
+    }
+
+    /// The number of a value alone, where its unit stands beside it.
+    pub fn bare(&self, value: Value, system: System) -> String {
+        self.number(value.kind.unit(system).map_or(value.si, |unit| unit.from_si(value.si)))
+    }
+
+    /// Minutes, and hours and minutes from two hours on.
+    fn time(&self, seconds: f64) -> String {
+        let minutes = seconds / 60.0;
+        if minutes < 120.0 {
+            return format!("{}{THIN_SPACE}min", self.number(minutes));
+        }
+        let minutes = minutes.round();
+        let (hours, rest) = ((minutes / 60.0).floor(), minutes % 60.0);
+        format!("{}{THIN_SPACE}h {}{THIN_SPACE}min", self.number(hours), self.number(rest))
+    }
+
+    /// A remark's sentence.
+    pub fn remark(&self, remark: &Remark, system: System) -> String {
+        self.remark_part(remark.code, remark, system)
+    }
+
+    /// The short heading of a remark, where it has one.
+    pub fn remark_title(&self, remark: &Remark) -> Option<String> {
+        self.find(&format!("{}-title", remark.code))
+    }
+
+    fn remark_part(&self, key: &str, remark: &Remark, system: System) -> String {
+        let values: Vec<(&str, Argument)> = remark
+            .facts
+            .iter()
+            .filter_map(|(name, fact)| match fact {
+                Fact::Value(value) => Some((*name, Argument::number(value.si, self.value(*value, system)))),
+                Fact::Text(text) => Some((*name, Argument::text(text.clone()))),
+                Fact::Key(_) => None,
+            })
+            .collect();
+        // A fact that is itself a message may use the values beside it.
+        let mut arguments = values.clone();
+        for (name, fact) in &remark.facts {
+            if let Fact::Key(key) = fact {
+                arguments.push((name, Argument::text(self.tell(key, &values))));
+            }
+        }
+        self.tell(key, &arguments)
+    }
+
+    /// Where something comes from.
+    pub fn source(&self, source: Source) -> String {
+        let cite = Argument::text(source.cite);
+        match source.standing {
+            Standing::Published => source.cite.to_owned(),
+            Standing::Definition => self.say("source-definition"),
+            Standing::CommonPractice => self.say("source-common-practice"),
+            Standing::Unverified => self.tell("source-unverified", &[("cite", cite)]),
+        }
+    }
+
+    /// What is wrong at a number field and how to mend it; `typed` is the text and the unit's code.
+    pub fn trouble(&self, what: &What, label: &str, field: Option<Field>, typed: (&str, &str)) -> String {
+        let label = ("field", Argument::text(label));
+        match what {
+            What::Number(mistake) => self.mistake(*mistake, label, field, typed),
+            What::Label(mistake) => self.label_mistake(mistake),
+            What::AboveTank => self.say("mistake-above-tank"),
+            What::NoRoom => self.say("mistake-no-room"),
+            What::Neat => self.say("mistake-neat"),
+            What::LeastAboveMost => self.say("mistake-least-above-most"),
+            What::OverlapTakesPath => self.say("mistake-overlap-takes-path"),
+            What::NoRecord => self.tell("mistake-no-record", &[label]),
+            What::NoArea => self.say("mistake-no-area"),
+            What::TooManyFills => self.say("mistake-too-many-fills"),
+        }
+    }
+
+    fn mistake(
+        &self,
+        mistake: Mistake,
+        label: (&str, Argument),
+        field: Option<Field>,
+        (text, code): (&str, &str),
+    ) -> String {
+        let typed = ("typed", Argument::text(text));
+        match mistake {
+            Mistake::Missing => self.tell("mistake-missing", &[label]),
+            Mistake::Number(NumberMistake::Empty | NumberMistake::NotANumber) => {
+                self.tell("mistake-not-a-number", &[label, typed])
+            }
+            Mistake::Number(NumberMistake::TwoReadings { .. }) => {
+                self.tell("mistake-two-readings", &[label, typed])
+            }
+            Mistake::Unit => self.tell("mistake-unit", &[label]),
+            Mistake::Range(out) => {
+                let (key, limit, bound) = match out {
+                    OutOfRange::Below(limit) => ("mistake-below", limit, limit.low),
+                    OutOfRange::Above(limit) => ("mistake-above", limit, limit.high),
+                };
+                let bound = Argument::text(self.bound(limit, bound, field, code));
+                self.tell(key, &[label, ("bound", bound), typed])
+            }
+        }
+    }
+
+    /// A limit in the unit that the user typed in, where it measures the same.
+    fn bound(&self, limit: &Limit, bound: f64, field: Option<Field>, code: &str) -> String {
+        let fits = |unit: &&Unit| unit.dimension == limit.dimension;
+        let own = unit(code).filter(fits);
+        let usual = || field.and_then(|field| field.units().iter().filter_map(|code| unit(code)).find(fits));
+        match own.or_else(usual) {
+            Some(unit) => self.in_unit(bound, unit),
+            None => self.number(bound),
+        }
+    }
+
+    /// What is wrong with a label and how to mend it.
+    pub fn label_mistake(&self, mistake: &LabelMistake) -> String {
+        match mistake {
+            LabelMistake::Unknown { word } => {
+                self.tell(mistake.code(), &[("word", Argument::text(word.clone()))])
+            }
+            LabelMistake::Range(out) => {
+                let (limit, bound, key) = match out {
+                    OutOfRange::Below(limit) => (limit, limit.low, "label-too-weak"),
+                    OutOfRange::Above(limit) => (limit, limit.high, "label-too-strong"),
+                };
+                let shown = match limit.dimension {
+                    Dimension::VolumeFraction => "percent",
+                    _ => "ml",
+                };
+                let bound = unit(shown).map(|unit| self.in_unit(bound, unit)).unwrap_or_default();
+                self.tell(key, &[("bound", Argument::text(bound))])
+            }
+            other => self.say(other.code()),
+        }
+    }
+}
