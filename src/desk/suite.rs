@@ -62,6 +62,9 @@ impl Part {
 pub fn run(words: &[&str]) -> Result<ExitCode, Fault> {
     let parts = understand(words)?;
     let places = Places::find()?;
+    if parts.contains(&Part::Browser) {
+        browser::keep_desk(&places)?;
+    }
     let mut sum = Tally::default();
     let mut lines = Vec::new();
     for part in parts {

@@ -26,8 +26,6 @@ pub fn run(places: &Places) -> Result<Tally, Fault> {
     let folder = places.browser();
     let tests = copy_tests(&places.root().join("tests/browser"), &folder)?;
     install_packages(&folder)?;
-    let desk =
-        env::current_exe().map_err(|error| Fault::new(format!("This program has no path: {error}.")))?;
     let mut node = Command::new("node");
     node
         // One file at a time: they measure, and share two cores with the browser.
@@ -36,11 +34,32 @@ pub fn run(places: &Places) -> Result<Tally, Fault> {
         .current_dir(&folder)
         .env("BRIMLINE_ROOT", places.root())
         .env("BRIMLINE_PAGE", places.page())
-        .env("BRIMLINE_DESK", desk)
+        .env("BRIMLINE_DESK", desk(places))
         .env("BRIMLINE_CHROMIUM", browser)
         // Colours would hide the counts.
         .env_remove("FORCE_COLOR");
     Tally::of(&mut node)
+}
+
+/// Keeps a copy of this program for the tests: other parts of the suite may compile it anew, and
+/// its own file is then gone.
+///
+/// # Errors
+/// When it cannot be copied.
+pub fn keep_desk(places: &Places) -> Result<(), Fault> {
+    let copy = desk(places);
+    let kept = || -> io::Result<()> {
+        fs::create_dir_all(places.browser())?;
+        if copy.exists() {
+            fs::remove_file(&copy)?;
+        }
+        fs::copy(env::current_exe()?, &copy).map(drop)
+    };
+    kept().map_err(|error| Fault::file(&copy, &error))
+}
+
+fn desk(places: &Places) -> PathBuf {
+    places.browser().join(format!("brimline{}", env::consts::EXE_SUFFIX))
 }
 
 /// Playwright runs on no older Node; said first, because its own complaint is hard to read.
