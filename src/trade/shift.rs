@@ -101,7 +101,7 @@ pub const MOST_FILLS: usize = 10_000;
 pub fn plan(tasks: &[Task], means: Means) -> Option<Plan> {
     let spent: Vec<Volume> = tasks.iter().map(|task| task.spent * task.size).collect();
     let run: Vec<Duration> = tasks.iter().map(|task| task.size / task.productivity).collect();
-    let mut need: Volume = spent.iter().copied().sum();
+    let mut later: Volume = spent.iter().copied().sum();
     // A rest of a billionth of the tank is rounding, not a fill.
     let crumb = means.tank * 1e-9;
     let mut fills: Vec<Fill> = Vec::new();
@@ -109,6 +109,7 @@ pub fn plan(tasks: &[Task], means: Means) -> Option<Plan> {
     for (index, task) in tasks.iter().enumerate() {
         let mut done = Area::ZERO;
         let mut wanted = spent[index];
+        later = later - wanted;
         while wanted > crumb {
             if left <= crumb {
                 if fills.len() == MOST_FILLS {
@@ -117,7 +118,7 @@ pub fn plan(tasks: &[Task], means: Means) -> Option<Plan> {
                 if !fills.is_empty() {
                     clock += means.refill;
                 }
-                let solution = means.tank.min(need);
+                let solution = means.tank.min(wanted + later.max(Volume::ZERO));
                 let concentrate = means.strength * solution;
                 fills.push(Fill { task: index, after: done, at: clock, solution, concentrate });
                 left = solution;
@@ -128,7 +129,6 @@ pub fn plan(tasks: &[Task], means: Means) -> Option<Plan> {
             done += cleaned;
             left = left - used;
             wanted = wanted - used;
-            need = need - used;
         }
     }
     Some(Plan { fills, run, spent, total: clock })

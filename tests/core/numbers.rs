@@ -1,0 +1,141 @@
+//! Numbers as people write them, and back.
+
+use brimline::number::NumberMistake::{Empty, NotANumber, TwoReadings};
+use brimline::number::{Marks, decimal, read, vulgar, write};
+use proptest::prelude::*;
+
+#[test]
+fn what_people_type() {
+    for (text, point, comma) in [
+        ("12", 12.0, 12.0),
+        (" 12 ", 12.0, 12.0),
+        ("+12", 12.0, 12.0),
+        ("+ 12", 12.0, 12.0),
+        ("1.5", 1.5, 1.5),
+        ("1,5", 1.5, 1.5),
+        ("1,50", 1.5, 1.5),
+        (".5", 0.5, 0.5),
+        (",5", 0.5, 0.5),
+        ("0,500", 0.5, 0.5),
+        ("12,500", 12_500.0, 12.5),
+        ("12.500", 12.5, 12_500.0),
+        ("1,234.5", 1_234.5, 1_234.5),
+        ("1.234,5", 1_234.5, 1_234.5),
+        ("1,234,567", 1_234_567.0, 1_234_567.0),
+        ("12 500", 12_500.0, 12_500.0),
+        ("12\u{202f}500,5", 12_500.5, 12_500.5),
+        ("12\u{a0}500.25", 12_500.25, 12_500.25),
+        ("½", 0.5, 0.5),
+        ("1½", 1.5, 1.5),
+        ("1 ½", 1.5, 1.5),
+        ("1 1/2", 1.5, 1.5),
+        ("3/4", 0.75, 0.75),
+        ("3⁄4", 0.75, 0.75),
+        ("-3", -3.0, -3.0),
+        ("−½", -0.5, -0.5),
+        ("1e9", f64::NAN, f64::NAN),
+    ] {
+        for (marks, expected) in [(Marks::POINT, point), (Marks::COMMA, comma)] {
+            if expected.is_nan() {
+                assert_eq!(read(text, marks), Err(NotANumber), "{text:?}");
+            } else {
+                assert_eq!(read(text, marks), Ok(expected), "{text:?} with {marks:?}");
+            }
+        }
+    }
+}
+
+/// A space that parts two numbers must not make one larger number of them.
+#[test]
+fn what_is_no_number() {
+    for text in ["", "  ", "\u{a0}", "+", "-"] {
+        assert_eq!(read(text, Marks::POINT), Err(Empty), "{text:?}");
+    }
+    for text in [
+        "ten", "1 5", "10 20", "1234 567", "12 50", "1 000 00", "1..5", "1.2.3", "1,2,3", "5.", "1/0",
+        "1/2/3", "--5", "1 1 1/2", "1.5½", "1/1.5", "NaN", "inf", "1e3", "0x10", "٣", "1\n000", "<b>5</b>",
+        "5 gal", "5,",
+    ] {
+        assert_eq!(read(text, Marks::POINT), Err(NotANumber), "{text:?}");
+        assert_eq!(read(text, Marks::COMMA), Err(NotANumber), "{text:?}");
+    }
+}
+
+#[test]
+fn without_a_language_a_lone_group_has_two_readings() {
+    for (text, decimal_reading, grouped) in
+        [("1,000", 1.0, 1_000.0), ("1.000", 1.0, 1_000.0), ("12,345", 12.345, 12_345.0)]
+    {
+        assert_eq!(decimal(text, None), Err(TwoReadings { decimal: decimal_reading, grouped }), "{text:?}");
+    }
+    for (text, value) in
+        [("0,125", 0.125), ("1,5", 1.5), ("1.0000", 1.0), ("1,000,000", 1e6), ("1,000.5", 1_000.5)]
+    {
+        assert_eq!(decimal(text, None), Ok(value), "{text:?}");
+    }
+    assert_eq!(decimal("", None), Err(NotANumber));
+}
+
+#[test]
+fn digits_that_can_be_measured() {
+    for (value, point, comma) in [
+        (0.0, "0", "0"),
+        (39.384_615, "39.4", "39,4"),
+        (9.996, "10", "10"),
+        (0.000_123_456, "0.000123", "0,000123"),
+        (999.5, "1,000", "1.000"),
+        (27_456.2, "27,456", "27.456"),
+        (1_234_567.0, "1,234,567", "1.234.567"),
+        (-1.25, "−1.25", "−1,25"),
+        (-0.0, "0", "0"),
+        (f64::INFINITY, "–", "–"),
+        (f64::NAN, "–", "–"),
+    ] {
+        assert_eq!(write(value, 3, Marks::POINT), point);
+        assert_eq!(write(value, 3, Marks::COMMA), comma);
+    }
+    assert_eq!(vulgar('⅔'), Some(2.0 / 3.0));
+    assert_eq!(vulgar('2'), None);
+}
+
+fn any_marks() -> impl Strategy<Value = Marks> {
+    prop_oneof![Just(Marks::POINT), Just(Marks::COMMA)]
+}
+
+proptest! {
+    /// What is written is read back, within the digits that were written.
+    #[test]
+    fn written_then_read(
+        mantissa in 1.0..10.0_f64, exponent in -6..9_i32, negative: bool, significant in 1..10_i32, marks in any_marks(),
+    ) {
+        let value = mantissa * 10_f64.powi(exponent) * if negative { -1.0 } else { 1.0 };
+        let text = write(value, significant, marks);
+        let back = read(&text, marks);
+        prop_assert!(back.is_ok(), "{} from {}", text, value);
+        let decimals = (significant - 1 - exponent).min(12);
+        let allowed = 0.5 * 10_f64.powi(-decimals);
+        prop_assert!((back.unwrap() - value).abs() <= allowed * (1.0 + 1e-9), "{} from {}", text, value);
+    }
+
+    #[test]
+    fn written_again_it_is_the_same(value in 1e-6..1e9_f64, significant in 1..10_i32, marks in any_marks()) {
+        let once = write(value, significant, marks);
+        let twice = write(read(&once, marks).unwrap(), significant, marks);
+        prop_assert_eq!(once, twice);
+    }
+
+    #[test]
+    fn reading_any_text_ends(text in "\\PC*", marks in any_marks()) {
+        let finite = read(&text, marks).map_or(true, f64::is_finite);
+        prop_assert!(finite);
+        let _ = decimal(&text, None);
+    }
+
+    #[test]
+    fn reading_numberlike_text_ends(text in "[0-9.,/ ½⅔⁄+−\u{a0}-]{0,30}", marks in any_marks()) {
+        if let Ok(value) = read(&text, marks) {
+            prop_assert!(value.is_finite());
+            prop_assert!(text.contains(|c: char| c.is_ascii_digit() || vulgar(c).is_some()));
+        }
+    }
+}
