@@ -30,6 +30,9 @@ open-later = This file was saved by a later version of Brimline. Load the page a
 undo-offer = Something was removed or replaced.
 undo = Undo
 answer = Answer
+glance = Answer
+glance-stop = Read the warning
+glance-trouble = Not yet
 unit-of = Unit for { $field }
 troubles = Mend this to get the answer
 assumptions = Taken for granted
@@ -44,19 +47,20 @@ source-unverified = Not yet checked: { $cite }
 fill-heading = How much concentrate?
 fill-level = Fill level
 fill-levels = Common fill levels
-fill-level-25 = One quarter full
-fill-level-50 = Half full
-fill-level-75 = Three quarters full
+fill-level-25 = ¼
+fill-level-50 = ½
+fill-level-75 = ¾
 fill-level-100 = Full
 fill-filling = That level is
 filling-made_up = water and concentrate together
 filling-on_top = water alone, concentrate on top
+fill-more = More about this fill and its measure
 fill-aim = Where in the label’s range
 aim-low = Low: light soil
 aim-middle = Middle
 aim-high = High: heavy soil
 fill-amount = Measure out this much concentrate
-fill-exact = before rounding:
+fill-exact = · before rounding:
 fill-sentence-made-up = Put { $water } of water in the tank. Then add { $amount } ({ $other }) of { $product }. That makes { $total } at 1 to { $ratio }.
 fill-sentence-on-top = Have { $water } of water in the tank. Then add { $amount } ({ $other }) of { $product }. That makes { $total } at 1 to { $ratio }.
 count-pump = { $n ->
@@ -67,6 +71,7 @@ count-cap = { $n ->
     [one] { $n } cap
    *[other] { $n } caps
 }
+figure-fill-count = Marks, strokes or caps
 figure-fill-total = Use solution in the tank
 figure-fill-water = Water
 figure-fill-ratio = Parts of water to 1, exact
@@ -244,7 +249,6 @@ floor-remove = Remove this floor
 
 ## A measure
 measure = Measure on the wall
-measure-more = More about this measure
 measure-name = Name of the measure
 measure-dispenser = How it is counted
 dispenser-cup = Jug or cup with marks

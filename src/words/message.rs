@@ -63,13 +63,14 @@ impl Message {
         parts.iter().fold(String::new(), |mut out, part| {
             match part {
                 Part::Text(text) => out.push_str(text),
-                Part::Placeholder(name) => match argument(name) {
-                    Some(argument) => out.push_str(&argument.text),
-                    None => {
+                Part::Placeholder(name) => {
+                    if let Some(argument) = argument(name) {
+                        out.push_str(&argument.text);
+                    } else {
                         out.push('$');
                         out.push_str(name);
                     }
-                },
+                }
             }
             out
         })

@@ -22,7 +22,9 @@ pub fn OpenSaved() -> Html {
             let Some(file) = input.files().and_then(|files| files.get(0)) else { return };
             let (shared, mistake) = (shared.clone(), mistake.clone());
             *reader.borrow_mut() = Some(read_as_text(&File::from(file), move |text| {
-                let opened = text.map_err(|_| "open-unreadable").and_then(|text| open(&text).map_err(reason));
+                let opened = text
+                    .map_err(|_| "open-unreadable")
+                    .and_then(|text| open(&text).map_err(|doubt| reason(&doubt)));
                 match opened {
                     Ok((view, typed)) => {
                         mistake.set(None);
@@ -47,7 +49,7 @@ pub fn OpenSaved() -> Html {
     }
 }
 
-fn reason(doubt: Doubt) -> &'static str {
+fn reason(doubt: &Doubt) -> &'static str {
     match doubt {
         Doubt::Later(_) => "open-later",
         _ => "open-unreadable",

@@ -26,7 +26,7 @@ const HEIGHT: f64 = 170.0;
 const BOTTOM: f64 = TOP + HEIGHT;
 
 /// The most graduations that can be told apart.
-const MOST_MARKS: f64 = 25.0;
+const MOST_MARKS: i32 = 25;
 
 /// Both vessels, each to its own scale, with its numbers beside it.
 #[component]
@@ -97,9 +97,11 @@ fn marks(props: &JugAndTankProps, full: f64) -> Vec<(f64, bool)> {
     // Too many marks would blacken the jug: then only every second, fifth, tenth … is drawn.
     let every = [1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 1_000.0]
         .into_iter()
-        .find(|every| full / (step.si * every) <= MOST_MARKS);
+        .find(|every| full / (step.si * every) <= f64::from(MOST_MARKS));
     let Some(every) = every else { return Vec::new() };
     let pitch = step.si * every;
-    let count = (1..).take_while(|index| pitch * f64::from(*index) <= full).collect::<Vec<i32>>();
-    count.into_iter().map(|index| (pitch * f64::from(index) / full, index % 5 == 0)).collect()
+    // At most `MOST_MARKS` of them, by the choice of `every`.
+    let count = (full / pitch).floor();
+    let mark = |index: i32| (pitch * f64::from(index) / full, index % 5 == 0);
+    (1..=MOST_MARKS).filter(|index| f64::from(*index) <= count).map(mark).collect()
 }

@@ -15,8 +15,7 @@ pub fn MeasureEditor(props: &EditorProps) -> Html {
     let Some(measure) = shared.typed.measure().cloned() else { return Html::default() };
     let option = |one: Dispenser| (one.code().to_owned(), shared.say(&format!("dispenser-{}", one.code())));
     html! {
-        <details class="more">
-            <summary>{ shared.say("measure-more") }</summary>
+        <>
             <div class="fields">
                 <LineField line={Line::MeasureName} name="measure-name" key_="measure-name" value={measure.name} />
                 <Choice name="measure-dispenser" label={shared.say("measure-dispenser")}
@@ -25,6 +24,6 @@ pub fn MeasureEditor(props: &EditorProps) -> Html {
                 <NumberField field={Field::MeasureStep} trouble={props.mistakes.at(&Field::MeasureStep.name())} />
             </div>
             <ShelfButtons shelf={Shelf::Measure} />
-        </details>
+        </>
     }
 }

@@ -33,7 +33,7 @@ pub fn CautionsView() -> Html {
                     <ShelfButtons shelf={Shelf::Product} />
                 </details>
             </section>
-            <section class="answer" aria-label={shared.say("answer")}>
+            <section id="answer" class="answer" tabindex="-1" aria-label={shared.say("answer")}>
                 { fits(&shared) }
                 <CautionPanel />
             </section>

@@ -1,13 +1,13 @@
 //! Fill: how much concentrate goes into this fill.
 
-use crate::answer::Value;
+use crate::answer::{Answer, Value};
 use crate::form::action::Shelf;
 use crate::form::fill::{Fill, work};
 use crate::form::saved::View;
 use crate::form::{Action, Field, Filling, names};
 use crate::page::components::{
-    Amount, AnswerTools, Assumptions, CautionStrip, Choice, Computed, Fact, NumberField, Picker, Remarks,
-    Stop, Troubles, Workings,
+    Amount, AnswerTools, Assumptions, CautionStrip, Choice, Computed, Fact, Glance, NumberField, Picker,
+    Remarks, Stop, Troubles, Workings,
 };
 use crate::page::drawing::JugAndTank;
 use crate::page::editors::{LabelField, MachineBasics, MeasureEditor, Mistakes, ProductBasics};
@@ -32,7 +32,7 @@ pub fn FillView() -> Html {
                 <h1 id="fill-heading">{ shared.say("fill-heading") }</h1>
                 { question(&shared, &fill, &mistakes) }
             </section>
-            <section class="answer" aria-label={shared.say("answer")}>
+            <section id="answer" class="answer" tabindex="-1" aria-label={shared.say("answer")}>
                 { answer(&shared, &fill, &mistakes) }
             </section>
         </div>
@@ -57,9 +57,6 @@ fn question(shared: &Shared, fill: &Fill, mistakes: &Mistakes) -> Html {
                     { number(Field::Level) }
                     { levels(shared) }
                 </div>
-                <Choice name="fill-filling" label={shared.say("fill-filling")}
-                    options={Filling::ALL.map(filling).to_vec()} chosen={ask.filling.code().to_owned()}
-                    onchoose={shared.on(|code: String| Action::Filling(Filling::from_code(&code).unwrap_or_default()))} />
                 <Picker shelf={Shelf::Product} />
                 <LabelField mistakes={mistakes.clone()} />
                 if fill.label.as_ref().is_some_and(range) {
@@ -72,7 +69,14 @@ fn question(shared: &Shared, fill: &Fill, mistakes: &Mistakes) -> Html {
             </div>
             <MachineBasics mistakes={mistakes.clone()} />
             <ProductBasics />
-            <MeasureEditor mistakes={mistakes.clone()} />
+            <details class="more">
+                <summary>{ shared.say("fill-more") }</summary>
+                <Choice name="fill-filling" label={shared.say("fill-filling")}
+                    options={Filling::ALL.map(filling).to_vec()} chosen={ask.filling.code().to_owned()}
+                    onchoose={shared.on(|code: String| Action::Filling(Filling::from_code(&code).unwrap_or_default()))} />
+                <MeasureEditor mistakes={mistakes.clone()} />
+            </details>
+            <Glance text={glance(shared, fill)} />
         </>
     }
 }
@@ -81,7 +85,7 @@ fn question(shared: &Shared, fill: &Fill, mistakes: &Mistakes) -> Html {
 fn levels(shared: &Shared) -> Html {
     html! {
         <div class="levels" role="group" aria-label={shared.say("fill-levels")}>
-            { for [("¼", "25"), ("½", "50"), ("¾", "75"), ("1", "100")].map(|(mark, share)| {
+            { for ["25", "50", "75", "100"].map(|share| {
                 let entry = &shared.typed.ask.level;
                 let pressed = entry.text == share && entry.unit == "percent";
                 let act = shared.act.clone();
@@ -89,10 +93,10 @@ fn levels(shared: &Shared) -> Html {
                     act.emit(Action::Unit(Field::Level, "percent".to_owned()));
                     act.emit(Action::Write(Field::Level, share.to_owned()));
                 };
-                let label = shared.say(&format!("fill-level-{share}"));
                 html! {
-                    <button type="button" name={format!("level-{share}")} {onclick} aria-label={label}
-                        aria-pressed={pressed.to_string()}>{ mark }</button>
+                    <button type="button" name={format!("level-{share}")} {onclick} aria-pressed={pressed.to_string()}>
+                        { shared.say(&format!("fill-level-{share}")) }
+                    </button>
                 }
             }) }
         </div>
@@ -123,6 +127,30 @@ fn answer(shared: &Shared, fill: &Fill, mistakes: &Mistakes) -> Html {
     }
 }
 
+fn glance(shared: &Shared, fill: &Fill) -> String {
+    let answer = &fill.outcome.answer;
+    if answer.stopped() {
+        return shared.say("glance-stop");
+    }
+    match answer.get(names::FILL_ROUNDED).or(answer.get(names::FILL_DOSE)) {
+        Some(dose) => in_measure(shared, fill, dose),
+        None => shared.say("glance-trouble"),
+    }
+}
+
+/// A dose as it is measured: so many strokes or caps, or so much in the jug's own unit.
+fn in_measure(shared: &Shared, fill: &Fill, dose: Value) -> String {
+    match (fill.dispenser, fill.outcome.answer.get(names::FILL_COUNT)) {
+        (Dispenser::Cup, _) | (_, None) => {
+            step_unit(shared).map_or_else(|| shared.show(dose), |unit| shared.words.in_unit(dose.si, unit))
+        }
+        (dispenser, Some(count)) => {
+            let n = Argument::number(count.si, shared.words.number(count.si));
+            shared.tell(&format!("count-{}", dispenser.code()), &[("n", n)])
+        }
+    }
+}
+
 /// The measure's own unit: what is printed on the jug.
 fn step_unit(shared: &Shared) -> Option<&'static crate::units::Unit> {
     shared.typed.measure().and_then(|measure| unit(&measure.step.unit))
@@ -130,51 +158,38 @@ fn step_unit(shared: &Shared) -> Option<&'static crate::units::Unit> {
 
 fn amount(shared: &Shared, fill: &Fill, dose: Value) -> Html {
     let answer = &fill.outcome.answer;
-    let count = answer.get(names::FILL_COUNT);
     let (name, value) = match answer.get(names::FILL_ROUNDED) {
         Some(rounded) => (names::FILL_ROUNDED, rounded),
         None => (names::FILL_DOSE, dose),
     };
-    let in_measure =
-        step_unit(shared).map_or_else(|| shared.show(value), |unit| shared.words.in_unit(value.si, unit));
-    let counted = match (fill.dispenser, count) {
-        (Dispenser::Cup, _) | (_, None) => None,
-        (dispenser, Some(count)) => {
-            let n = Argument::number(count.si, shared.words.number(count.si));
-            Some(shared.tell(&format!("count-{}", dispenser.code()), &[("n", n)]))
-        }
-    };
-    let text = counted.clone().unwrap_or_else(|| in_measure.clone());
-    let metric = shared.words.value(value, System::Metric);
-    let customary = shared
-        .words
-        .value(value, if shared.system() == System::Imperial { System::Imperial } else { System::Us });
-    let mut others = vec![customary, metric];
+    let text = in_measure(shared, fill, value);
+    let customary = if shared.system() == System::Imperial { System::Imperial } else { System::Us };
+    let mut others = vec![shared.words.value(value, customary), shared.words.value(value, System::Metric)];
     others.retain(|other| *other != text);
     let both = others.join(" · ");
-    let ratio = answer.get(names::FILL_ROUNDED_RATIO).or(answer.get(names::FILL_RATIO));
-    let sentence = sentence(shared, &text, &both, ratio);
+    let sentence = sentence(shared, answer, &text, &both);
     html! {
         <Amount {name} {value} {text} title={shared.say("fill-amount")} {sentence}>
             { both }
             if name == names::FILL_ROUNDED {
                 { " " }{ shared.say("fill-exact") }{ " " }<Computed name={names::FILL_DOSE} value={dose} />
             }
-            if let Some(count) = count.filter(|_| counted.is_none()) {
-                <span hidden=true><Computed name={names::FILL_COUNT} value={count} /></span>
-            }
         </Amount>
     }
 }
 
-fn sentence(shared: &Shared, amount: &str, other: &str, ratio: Option<Value>) -> String {
-    let fill = work(&shared.typed, shared.marks());
-    let answer = &fill.outcome.answer;
-    let value = |name| answer.get(name).map(|value| shared.argument(value)).unwrap_or(Argument::text(""));
+/// What to do, in one sentence.
+fn sentence(shared: &Shared, answer: &Answer, amount: &str, other: &str) -> String {
+    let value = |name| answer.get(name).map_or(Argument::text(""), |value| shared.argument(value));
     let product = shared.typed.product().map(|product| product.name.clone()).unwrap_or_default();
     let key = match shared.typed.ask.filling {
         Filling::MadeUp => "fill-sentence-made-up",
         Filling::OnTop => "fill-sentence-on-top",
+    };
+    let ratio = if answer.get(names::FILL_ROUNDED_RATIO).is_some() {
+        names::FILL_ROUNDED_RATIO
+    } else {
+        names::FILL_RATIO
     };
     shared.tell(
         key,
@@ -184,7 +199,7 @@ fn sentence(shared: &Shared, amount: &str, other: &str, ratio: Option<Value>) ->
             ("product", Argument::text(product)),
             ("water", value(names::FILL_WATER)),
             ("total", value(names::FILL_TOTAL)),
-            ("ratio", ratio.map(|ratio| shared.argument(ratio)).unwrap_or(Argument::text(""))),
+            ("ratio", value(ratio)),
         ],
     )
 }
@@ -207,6 +222,7 @@ fn drawing(shared: &Shared, fill: &Fill, dose: Value) -> Html {
 fn facts(fill: &Fill) -> Html {
     let answer = &fill.outcome.answer;
     let figures = [
+        names::FILL_COUNT,
         names::FILL_WATER,
         names::FILL_TOTAL,
         names::FILL_RATIO,

@@ -6,8 +6,8 @@ use crate::form::flow::{Flow, Row, work};
 use crate::form::saved::View;
 use crate::form::{Field, names};
 use crate::page::components::{
-    Amount, AnswerTools, Assumptions, CautionStrip, Computed, Fact, NumberField, Picker, Remarks, Stop,
-    Troubles, Workings,
+    Amount, AnswerTools, Assumptions, CautionStrip, Computed, Fact, Glance, NumberField, Picker, Remarks,
+    Stop, Troubles, Workings,
 };
 use crate::page::drawing::RateBars;
 use crate::page::editors::{FloorEditor, MachineBasics, MachineMotion, MachineSettings, Mistakes};
@@ -38,11 +38,19 @@ pub fn FlowView() -> Html {
                 </div>
                 <MachineSettings mistakes={mistakes.clone()} />
                 <MachineBasics mistakes={mistakes.clone()} />
+                <Glance text={glance(&shared, &flow)} />
             </section>
-            <section class="answer" aria-label={shared.say("answer")}>
+            <section id="answer" class="answer" tabindex="-1" aria-label={shared.say("answer")}>
                 { answer(&shared, &flow, &mistakes) }
             </section>
         </div>
+    }
+}
+
+fn glance(shared: &Shared, flow: &Flow) -> String {
+    match flow.outcome.answer.get(names::FLOW_SETTING) {
+        Some(setting) => shared.tell("flow-setting", &[("n", shared.argument(setting))]),
+        None => shared.say("glance-trouble"),
     }
 }
 

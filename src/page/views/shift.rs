@@ -6,8 +6,8 @@ use crate::form::saved::View;
 use crate::form::shift::{Shift, work};
 use crate::form::{Action, Field, names};
 use crate::page::components::{
-    Amount, AnswerTools, Assumptions, CautionStrip, Choice, Computed, Fact, LineField, NumberField, Picker,
-    Remarks, Stop, Switch, Troubles, Workings, named,
+    Amount, AnswerTools, Assumptions, CautionStrip, Choice, Computed, Fact, Glance, LineField, NumberField,
+    Picker, Remarks, Stop, Switch, Troubles, Workings, named,
 };
 use crate::page::editors::{LabelField, MachineBasics, MachineMotion, MachineSettings, Mistakes};
 use crate::page::shared::{Shared, use_shared};
@@ -43,8 +43,9 @@ pub fn ShiftView() -> Html {
                     <MachineSettings mistakes={mistakes.clone()} />
                 </details>
                 <MachineBasics mistakes={mistakes.clone()} />
+                <Glance text={glance(&shared, &shift)} />
             </section>
-            <section class="answer" aria-label={shared.say("answer")}>
+            <section id="answer" class="answer" tabindex="-1" aria-label={shared.say("answer")}>
                 { answer(&shared, &shift, &mistakes) }
             </section>
         </div>
@@ -89,6 +90,15 @@ fn areas(shared: &Shared, mistakes: &Mistakes) -> Html {
                 </button>
             </div>
         </section>
+    }
+}
+
+fn glance(shared: &Shared, shift: &Shift) -> String {
+    let answer = &shift.outcome.answer;
+    match answer.get(names::SHIFT_SOLUTION) {
+        _ if answer.stopped() => shared.say("glance-stop"),
+        Some(solution) => shared.show(solution),
+        None => shared.say("glance-trouble"),
     }
 }
 
