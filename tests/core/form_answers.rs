@@ -50,6 +50,33 @@ fn fact(remark: &Remark, placeholder: &str, printed: &str) {
     assert_printed(us(*value), printed);
 }
 
+/// The figures and the workings of the three views, whole and in order.
+#[test]
+fn whole_answers_of_the_demo() {
+    let typed = Typed::default();
+    let fill = answer_of_fill(&typed);
+    let flow = flow::work(&typed, Marks::POINT).outcome.answer;
+    let shift = shift::work(&typed, Marks::POINT).outcome.answer;
+    for (answer, figures, steps) in [
+        (
+            fill,
+            "total water dose strength ratio label_low label_high count rounded rounded_ratio",
+            "fill-level plus-water dose water round true-ratio",
+        ),
+        (flow, "passing setting flow rate tank_time tank_area", "passing rate tank-time tank-area"),
+        (
+            shift,
+            "area run_time total_time solution water concentrate fills",
+            "run-time solution fills concentrate",
+        ),
+    ] {
+        let got: Vec<&str> = answer.figures.iter().filter_map(|one| one.name.split('.').nth(1)).collect();
+        assert_eq!(got.join(" "), figures);
+        let got: Vec<&str> = answer.steps.iter().map(|one| &one.formula.code["formula-".len()..]).collect();
+        assert_eq!(got.join(" "), steps);
+    }
+}
+
 /// "A self-driving scrubber that filters and reuses its solution takes 3 to 6 fl oz per tank": common
 /// practice, no source. The label of 1 to 64 asks for 1280 / 65 = 19.69 fl oz in the same 10 gal.
 #[test]

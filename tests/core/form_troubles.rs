@@ -8,6 +8,7 @@ use brimline::form::{Action, Field, Filling, Outcome, Typed, What, fill, flow, s
 use brimline::limits::{self, OutOfRange};
 use brimline::number::{Marks, NumberMistake};
 use brimline::trade::label::LabelMistake;
+use brimline::units::unit;
 
 fn write(field: Field, text: &str) -> Action {
     Action::Write(field, text.into())
@@ -73,6 +74,23 @@ fn fields(view: View) -> Vec<(Field, bool)> {
             (Field::AreaSize(3), false),
             (Field::Refill, true),
         ],
+    }
+}
+
+#[test]
+fn a_field_is_typed_in_units_of_its_limit() {
+    let all: Vec<Field> =
+        [View::Fill, View::Flow, View::Shift].into_iter().flat_map(fields).map(|(field, _)| field).collect();
+    for field in all {
+        assert!(!field.units().is_empty(), "{field:?}");
+        for code in field.units() {
+            let dimension = unit(code).map(|unit| unit.dimension);
+            let share = field == Field::Level && *code == "percent";
+            let limit = if share { &limits::LEVEL_SHARE } else { field.limit() };
+            assert_eq!(dimension, Some(limit.dimension), "{field:?} in {code}");
+        }
+        let entry = field.entry(&Typed::default()).cloned().expect("the demo has one");
+        assert!(field.units().contains(&entry.unit.as_str()), "{field:?} in {}", entry.unit);
     }
 }
 

@@ -80,14 +80,24 @@ fn parts_of_the_whole() {
 #[test]
 fn amounts_added_to_water() {
     let us: &[Note] = &[Note::FluidOunce, Note::UsMeasure];
-    for text in
-        ["2 oz/gal", "2 oz. per gal.", "2 ounces to 1 gallon of water", "2oz / 1 gallon", "2 oz in a gallon"]
-    {
+    for text in [
+        "2 oz/gal",
+        "2 oz. per gal.",
+        "2 ounces to 1 gallon of water",
+        "2oz / 1 gallon",
+        "2 oz in a gallon",
+        "2oz:1gal",
+        "2 oz per gallon of hot water",
+    ] {
         assert_reads(text, Us, Basis::PerWater, 2.0 / 130.0, us);
     }
-    for text in
-        ["2 fl oz per gallon", "2 fl. oz. per gallon", "2 fluid ounces to 1 gallon of water", "2 floz/gal"]
-    {
+    for text in [
+        "2 fl oz per gallon",
+        "2 fl. oz. per gallon",
+        "2 fluid ounces to 1 gallon of water",
+        "2 floz/gal",
+        "2 fl.oz./gal",
+    ] {
         assert_reads(text, Us, Basis::PerWater, 2.0 / 130.0, &[Note::UsMeasure]);
         assert_reads(text, Imperial, Basis::PerWater, 2.0 / 162.0, &[Note::ImperialMeasure]);
     }

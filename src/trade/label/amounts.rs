@@ -1,7 +1,7 @@
 //! Amounts with a unit: for a volume of water, for a tank, or as a percentage.
 
 use super::grammar::{IN, PER, Said, TANK, TO, label, plain};
-use super::lexer::Token::{self, Dash, Number, Slash};
+use super::lexer::Token::{self, Colon, Dash, Number, Slash};
 use super::vocabulary::{Customary, Measure, Word, plain_name};
 use super::{Basis, Label, LabelMistake, Note, Rule, Window};
 use crate::limits::MACHINE_DOSE;
@@ -56,8 +56,8 @@ fn per_volume(
 ) -> Result<Label, LabelMistake> {
     let (count, per) = match *rest {
         [PER | Slash | IN, TANK] | [TANK] => return per_tank(low, high, measure, said),
-        [PER | Slash | TO | IN, Token::Word(Word::Measure(per))] => (1.0, per),
-        [PER | Slash | TO | IN, Number(count), Token::Word(Word::Measure(per))] => (count, per),
+        [PER | Slash | Colon | TO | IN, Token::Word(Word::Measure(per))] => (1.0, per),
+        [PER | Slash | Colon | TO | IN, Number(count), Token::Word(Word::Measure(per))] => (count, per),
         [Number(count), Token::Word(Word::Measure(per))] if said.made_up => (count, per),
         [] => return no_per(low, high, measure, said),
         _ => return Err(LabelMistake::Shape),

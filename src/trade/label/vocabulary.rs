@@ -66,13 +66,13 @@ const WORDS: &[(&[&str], Word)] = &[
     (&["imp", "imperial", "uk", "u.k", "british"], Word::System(System::Imperial)),
     (&["percent", "pct"], Word::Percent),
     (&["fl", "fluid", "liquid"], Word::Fluid),
-    (&["floz", "flozs"], Word::Measure(Measure::Customary(Customary::FluidOunce))),
+    (&["floz", "flozs", "fl.oz"], Word::Measure(Measure::Customary(Customary::FluidOunce))),
     (&["oz", "ozs", "ounce", "ounces"], Word::Measure(Measure::BareOunce)),
     (&["pt", "pts", "pint", "pints"], Word::Measure(Measure::Customary(Customary::Pint))),
     (&["qt", "qts", "quart", "quarts"], Word::Measure(Measure::Customary(Customary::Quart))),
     (&["gal", "gals", "gall", "gallon", "gallons"], Word::Measure(Measure::Customary(Customary::Gallon))),
     (&["g", "gram", "grams", "gm", "kg", "kilogram", "kilograms", "lb", "lbs", "pound", "pounds", "wt", "weight", "w/v", "w/w", "mg", "ppm"], Word::Weight),
-    (&["part", "parts", "concentrate", "product", "chemical", "cleaner", "of", "up", "with", "the", "a", "an", "full", "v/v", "vol", "volume", "by", "use", "dilution", "ratio", "add", "mix", "mixed", "dilute", "diluted", "at", "cold", "clean"], Word::Filler),
+    (&["part", "parts", "concentrate", "product", "chemical", "cleaner", "of", "up", "with", "the", "a", "an", "full", "v/v", "vol", "volume", "by", "use", "dilution", "ratio", "add", "mix", "mixed", "dilute", "diluted", "at", "cold", "warm", "hot", "clean"], Word::Filler),
 ];
 
 /// The meaning of a lower-case word.
