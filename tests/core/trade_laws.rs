@@ -143,6 +143,8 @@ proptest! {
             prop_assert_eq!(other < speed, choice.fit == Fit::Short, "slower is wetter");
             let at = application_rate(flows[choice.index], passing(other, width, Length::ZERO));
             prop_assert_eq!(fit(at, target), Fit::Meets);
+            let bound = if choice.fit == Fit::Short { target.low } else { target.high };
+            prop_assert!(near(at.si(), bound.si()), "the least change of speed that serves");
         }
         let back = speed_for(flows[0], rate(flows[0]), width);
         prop_assert!(near(back.si(), speed.si()));
