@@ -160,7 +160,8 @@ fn read_lines(from: impl Read + Send + 'static, to: Sender<String>) {
 
 /// The command as a person would type it, with the variables it needs.
 pub fn by_hand(command: &Command) -> String {
-    let elsewhere = command.get_current_dir().filter(|folder| env::current_dir().is_ok_and(|here| here != *folder));
+    let elsewhere =
+        command.get_current_dir().filter(|folder| env::current_dir().is_ok_and(|here| here != *folder));
     let folder = elsewhere.map(|folder| format!("cd {} &&", quoted(&folder.to_string_lossy())));
     let variables = command.get_envs().filter_map(|(name, value)| Some(assignment(name, value?)));
     let words = iter::once(command.get_program()).chain(command.get_args());
