@@ -4,9 +4,12 @@ mod app;
 mod components;
 mod drawing;
 mod editors;
+mod focus;
 mod keep;
 mod pictogram;
+mod place;
 mod shared;
+mod state;
 mod views;
 
 /// Puts the page into the document.

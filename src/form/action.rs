@@ -125,21 +125,19 @@ pub enum Action {
 /// ```
 #[must_use]
 pub fn reduce(mut typed: Typed, action: Action) -> Typed {
-    if let Action::Replace(whole) = action {
-        return *whole;
-    }
-    // A warning that was read holds for one machine and one product only.
-    if matches!(
+    // A warning that was read holds for one machine and one product, and for one person: a file that
+    // is opened does not bring it along.
+    let unread = matches!(
         action,
         Action::Pick(Shelf::Machine | Shelf::Product, _)
             | Action::Add(_)
             | Action::Remove(..)
             | Action::Foam(_)
             | Action::Vacuum(_)
-    ) {
-        typed.ask.foam_read = false;
-    }
+            | Action::Replace(_)
+    );
     change(&mut typed, action);
+    typed.ask.foam_read &= !unread;
     typed
 }
 
@@ -203,10 +201,15 @@ fn chosen(typed: &mut Typed, shelf: Shelf) -> Option<&mut String> {
     }
 }
 
-/// An id that no record on the shelf has: one more than the largest number in use.
-fn fresh_id<T: Record>(all: &[T]) -> String {
-    let numbers = all.iter().filter_map(|record| record.id().strip_prefix('n')?.parse::<u32>().ok());
-    format!("n{}", numbers.max().unwrap_or(0) + 1)
+/// An id that no record has and none refers to: an area whose floor was removed must not take up
+/// with the next new one.
+fn fresh_id<'a>(used: impl Iterator<Item = &'a str>) -> String {
+    let numbers = used.filter_map(|id| id.strip_prefix('n')?.parse::<u32>().ok());
+    format!("n{}", u64::from(numbers.max().unwrap_or(0)) + 1)
+}
+
+fn ids<T: Record>(all: &[T]) -> impl Iterator<Item = &str> {
+    all.iter().map(Record::id)
 }
 
 /// Adds a blank record in the site's units and chooses it.
@@ -221,7 +224,7 @@ fn add(typed: &mut Typed, shelf: Shelf) {
     match shelf {
         Shelf::Machine => {
             let machine = Machine {
-                id: fresh_id(&site.machines),
+                id: fresh_id(ids(&site.machines)),
                 tank: blank(Field::Tank),
                 least: blank(Field::Least),
                 most: blank(Field::Most),
@@ -238,13 +241,13 @@ fn add(typed: &mut Typed, shelf: Shelf) {
             typed.site.machines.push(machine);
         }
         Shelf::Product => {
-            let product = Product { id: fresh_id(&site.products), ..Product::default() };
+            let product = Product { id: fresh_id(ids(&site.products)), ..Product::default() };
             typed.ask.product.clone_from(&product.id);
             typed.site.products.push(product);
         }
         Shelf::Floor => {
             let floor = Floor {
-                id: fresh_id(&site.floors),
+                id: fresh_id(ids(&site.floors).chain(site.areas.iter().map(|area| area.floor.as_str()))),
                 name: String::new(),
                 surface: Surface::FinishedVinyl,
                 porosity: Porosity::Sealed,
@@ -256,7 +259,7 @@ fn add(typed: &mut Typed, shelf: Shelf) {
         }
         Shelf::Measure => {
             let measure = Measure {
-                id: fresh_id(&site.measures),
+                id: fresh_id(ids(&site.measures)),
                 step: blank(Field::MeasureStep),
                 ..Measure::default()
             };
@@ -265,7 +268,7 @@ fn add(typed: &mut Typed, shelf: Shelf) {
         }
         Shelf::Area => {
             let area = Area {
-                id: fresh_id(&site.areas),
+                id: fresh_id(ids(&site.areas)),
                 size: blank(Field::AreaSize(0)),
                 floor: typed.floor().map(|floor| floor.id.clone()).unwrap_or_default(),
                 included: true,

@@ -58,42 +58,49 @@ pub fn ph_is_wrong(product: &Product, marks: Marks) -> bool {
 /// The remarks that belong beside every amount: foam in this machine, harm to this floor, a label
 /// that nobody has read.
 pub fn remarks(typed: &Typed, marks: Marks) -> Vec<Remark> {
-    let (Some(product), Some(machine), Some(floor)) = (typed.product(), typed.machine(), typed.floor())
-    else {
-        return Vec::new();
-    };
-    let mut out = Vec::new();
-    // Foam stands in the way of the amount until its warning was read, and stays beside it after.
-    let foam_weight = if typed.ask.foam_read { Weight::Warn } else { Weight::Stop };
-    match foam::verdict(product.foam, machine.vacuum) {
-        FoamVerdict::Fits => {}
-        FoamVerdict::Refuse => out.push(Remark::new("remark-foam-refuse", foam_weight)),
-        FoamVerdict::TestFirst => out.push(Remark::new("remark-foam-test-first", foam_weight)),
+    let Some(product) = typed.product() else { return Vec::new() };
+    let mut out: Vec<Remark> = foam_remark(typed, product).into_iter().collect();
+    if let Some(floor) = typed.floor() {
+        out.extend(floor_remarks(product, floor, marks));
     }
+    if panel(product).knowledge == Knowledge::Partial {
+        out.push(Remark::new("remark-hazards-unknown", Weight::Warn));
+    }
+    out
+}
+
+/// Foam stands in the way of the amount until its warning was read, and stays beside it after.
+fn foam_remark(typed: &Typed, product: &Product) -> Option<Remark> {
+    // A machine that nobody described may have a vacuum.
+    let vacuum = typed.machine().is_none_or(|machine| machine.vacuum);
+    let code = match foam::verdict(product.foam, vacuum) {
+        FoamVerdict::Fits => return None,
+        FoamVerdict::Refuse => "remark-foam-refuse",
+        FoamVerdict::TestFirst => "remark-foam-test-first",
+    };
+    Some(Remark::new(code, if typed.ask.foam_read { Weight::Warn } else { Weight::Stop }))
+}
+
+fn floor_remarks(product: &Product, floor: &Floor, marks: Marks) -> Vec<Remark> {
+    let named = |code, weight| Remark::new(code, weight).with("floor", Fact::Text(floor.name.clone()));
     match on_floor(product, floor, marks) {
-        FloorVerdict::Fits => {}
-        FloorVerdict::DoesNotFit { reasons } => {
-            out.extend(reasons.iter().map(|reason| {
-                let remark = Remark::new("remark-floor-does-not-fit", Weight::Warn)
-                    .with("floor", Fact::Text(floor.name.clone()))
-                    .with("why", Fact::Key(reason.key().to_owned()));
+        FloorVerdict::Fits => Vec::new(),
+        FloorVerdict::DoesNotFit { reasons } => reasons
+            .iter()
+            .map(|reason| {
+                let remark = named("remark-floor-does-not-fit", Weight::Warn);
+                let remark = remark.with("why", Fact::Key(reason.key().to_owned()));
                 match reason {
                     Reason::Family(_) => remark,
                     Reason::TooAcid(window) | Reason::TooAlkaline(window) => remark
                         .value("low", Value::plain(window.low, Kind::Ph))
                         .value("high", Value::plain(window.high, Kind::Ph)),
                 }
-            }));
-        }
+            })
+            .collect(),
         FloorVerdict::Unknown { missing } => {
             let first = missing.first().map(|missing| missing.key().to_owned()).unwrap_or_default();
-            let floor = Fact::Text(floor.name.clone());
-            let remark = Remark::new("remark-floor-unknown", Weight::Assumed);
-            out.push(remark.with("floor", floor).with("what", Fact::Key(first)));
+            vec![named("remark-floor-unknown", Weight::Assumed).with("what", Fact::Key(first))]
         }
     }
-    if panel(product).knowledge == Knowledge::Partial {
-        out.push(Remark::new("remark-hazards-unknown", Weight::Warn));
-    }
-    out
 }

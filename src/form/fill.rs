@@ -71,6 +71,16 @@ struct Job<'a> {
     machine: Option<Window<Volume>>,
 }
 
+impl Job<'_> {
+    /// The machine's window for this fill.
+    fn takes(&self) -> Option<Window<Volume>> {
+        self.machine.map(|machine| Window {
+            low: scaled_to_level(machine.low, self.level, self.tank),
+            high: scaled_to_level(machine.high, self.level, self.tank),
+        })
+    }
+}
+
 /// The volume filled now: a share of the tank or a volume of its own.
 fn level(out: &mut Outcome, typed: &Typed, tank: Volume, marks: Marks) -> Option<Volume> {
     let entry = &typed.ask.level;
@@ -163,16 +173,13 @@ fn dose(out: &mut Outcome, job: &Job) -> Option<Governed> {
         return None;
     }
     let asked = label_window(job.label, job.tank, job.level, job.filling);
-    let takes = job.machine.map(|machine| Window {
-        low: scaled_to_level(machine.low, job.level, job.tank),
-        high: scaled_to_level(machine.high, job.level, job.tank),
-    });
+    let takes = job.takes();
     let governed = govern(asked, takes, job.aim);
     let total = match job.filling {
         Filling::MadeUp => job.level,
         Filling::OnTop => job.level + governed.dose,
     };
-    if total / job.tank > 1.0 + 1e-9 {
+    if total / job.tank > 1.0 + 1e-9 || governed.dose > total {
         out.trouble(Field::Level.name(), What::NoRoom);
         return None;
     }
@@ -190,6 +197,9 @@ fn figures(out: &mut Outcome, total: Volume, governed: Governed) {
     answer.figure(names::FILL_DOSE, Value::new(governed.dose, Kind::Dose));
     answer.figure(names::FILL_STRENGTH, Value::new(strength, Kind::Percent));
     answer.figure(names::FILL_RATIO, Value::plain(strength.parts_of_water(), Kind::Ratio));
+    if strength.parts_of_water() < 1.0 {
+        answer.remark(Remark::new("remark-strong", Weight::Warn));
+    }
 }
 
 /// What both rules ask for, and the remark where they part.
@@ -238,11 +248,21 @@ fn windows(
 const COARSE: f64 = 0.1;
 
 fn rounded(out: &mut Outcome, job: &Job, governed: Governed, step: Volume) {
-    let Rounded { count, dose, inside } = round_to(governed.dose, step, governed.window);
+    // A label with one number cannot be met to the drop; the machine's window still can.
+    let window = match job.takes() {
+        Some(takes) if governed.window.is_point() && !governed.clash => takes,
+        _ => governed.window,
+    };
+    let Rounded { count, dose, inside } = round_to(governed.dose, step, window);
     let total = match job.filling {
         Filling::MadeUp => job.level,
         Filling::OnTop => job.level + dose,
     };
+    if dose >= total || total / job.tank > 1.0 + 1e-9 {
+        let remark = Remark::new("remark-measure-too-big", Weight::Warn);
+        out.answer.remark(remark.value("step", Value::new(step, Kind::Dose)));
+        return;
+    }
     let water = total - dose;
     let ratio = Value::plain(water / dose, Kind::Ratio);
     let answer = &mut out.answer;
@@ -258,14 +278,14 @@ fn rounded(out: &mut Outcome, job: &Job, governed: Governed, step: Volume) {
     answer.figure(names::FILL_ROUNDED, Value::new(dose, Kind::Dose));
     answer.figure(names::FILL_ROUNDED_RATIO, ratio);
     let off = (dose / governed.dose - 1.0).abs() > COARSE;
-    if off || !(inside || governed.window.is_point()) {
+    if off || !(inside || window.is_point()) {
         let code = if off { "remark-measure-coarse" } else { "remark-rounded-outside" };
         answer.remark(
             Remark::new(code, Weight::Warn)
                 .value("rounded", Value::new(dose, Kind::Dose))
                 .value("dose", Value::new(governed.dose, Kind::Dose))
-                .value("low", Value::new(governed.window.low, Kind::Dose))
-                .value("high", Value::new(governed.window.high.min(job.tank), Kind::Dose)),
+                .value("low", Value::new(window.low, Kind::Dose))
+                .value("high", Value::new(window.high.min(job.tank), Kind::Dose)),
         );
     }
 }

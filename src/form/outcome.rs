@@ -26,6 +26,10 @@ pub enum What {
     OverlapTakesPath,
     /// The site has none of it yet.
     NoRecord,
+    /// The floor of an area was removed.
+    NoFloor,
+    /// The floor of an area has no sound target.
+    FloorTarget,
     /// No area is chosen.
     NoArea,
     /// The tank is far too small for the floor.

@@ -168,6 +168,9 @@ fn parse(file: &str) -> Result<Saved, Doubt> {
         return Err(Doubt::Later(head.schema));
     }
     let saved: Saved = serde_json::from_str(file).map_err(unreadable)?;
+    if saved.input.schema > SCHEMA {
+        return Err(Doubt::Later(saved.input.schema));
+    }
     if checksum(&saved.input) == saved.check { Ok(saved) } else { Err(Doubt::InputChanged) }
 }
 

@@ -122,9 +122,11 @@ fn rows(
     let mut sound = true;
     for (index, area) in typed.site.areas.iter().enumerate().filter(|(_, area)| area.included) {
         let size = out.need::<Area>(typed, Field::AreaSize(index), marks);
-        let target = typed.floor_of(area).and_then(|floor| target_of(floor, marks));
+        let floor = typed.floor_of(area);
+        let target = floor.and_then(|floor| target_of(floor, marks));
         if target.is_none() {
-            out.trouble(format!("area-{}-floor", index + 1), What::NoRecord);
+            let what = if floor.is_none() { What::NoFloor } else { What::FloorTarget };
+            out.trouble(format!("area-{}-floor", index + 1), what);
         }
         let (Some(size), Some(target)) = (size, target) else {
             sound = false;

@@ -123,9 +123,9 @@ impl Typed {
         pick(&self.site.measures, &self.ask.measure)
     }
 
-    /// The floor of an area.
+    /// The floor of an area; none where that was removed, since another floor may need another setting.
     pub fn floor_of(&self, area: &Area) -> Option<&Floor> {
-        pick(&self.site.floors, &area.floor)
+        self.site.floors.iter().find(|floor| floor.id == area.floor)
     }
 
     /// The machine asked about, to change.

@@ -3,5 +3,5 @@
 mod jug;
 mod rates;
 
-pub use jug::JugAndTank;
-pub use rates::RateBars;
+pub use jug::{JugAndTank, jug_and_tank};
+pub use rates::{RateBars, rate_bars};

@@ -24,25 +24,11 @@ enum Mark {
     Gap(&'static str, &'static str),
 }
 
-/// What a pictogram needs.
-#[derive(Clone, PartialEq, Properties)]
-pub struct PictogramProps {
-    /// Which of the nine.
-    pub code: ghs::Pictogram,
-    /// Width and height, a CSS length such as `48` or `3rem`.
-    #[prop_or(AttrValue::Static("48"))]
-    pub size: AttrValue,
-    /// Its name in the reader's language, for those who cannot see it.
-    pub label: AttrValue,
-}
-
-/// A GHS pictogram.
-#[function_component]
-pub fn Pictogram(props: &PictogramProps) -> Html {
-    let marks = SHAPES[props.code as usize].iter().map(paint);
+/// A GHS pictogram; `label` is its name in the reader's language, for those who cannot see it.
+pub fn pictogram(code: ghs::Pictogram, label: String) -> Html {
+    let marks = SHAPES[code as usize].iter().map(paint);
     html! {
-        <svg class="ghs" role="img" aria-label={props.label.clone()} viewBox="0 0 100 100"
-            width={props.size.clone()} height={props.size.clone()}>
+        <svg class="ghs" role="img" aria-label={label} viewBox="0 0 100 100" width="56" height="56">
             <path class="ghs-frame" d="M50 4 96 50 50 96 4 50Z" fill="#fff" stroke="#d50000" stroke-width="5" />
             { for marks }
         </svg>

@@ -1,4 +1,7 @@
-//! What every component needs: what was typed, the words, and the way to act.
+//! What every part of the page needs: what was typed, the words, and the way to act.
+//!
+//! Parts without a state of their own are plain functions of it: each component costs 3 kB of wasm,
+//! and only a handful have something to remember.
 
 use crate::answer::Value;
 use crate::form::{Action, Typed};
@@ -8,7 +11,7 @@ use crate::words::{Argument, Words};
 use std::rc::Rc;
 use yew::prelude::*;
 
-/// Passed down by context.
+/// Passed down to every part.
 #[derive(Clone, PartialEq)]
 pub struct Shared {
     /// What was typed.
@@ -54,10 +57,4 @@ impl Shared {
     pub fn on<T: 'static>(&self, action: impl Fn(T) -> Action + 'static) -> Callback<T> {
         self.act.reform(action)
     }
-}
-
-/// What the app shares.
-#[hook]
-pub fn use_shared() -> Shared {
-    use_context::<Shared>().expect("the app provides it")
 }

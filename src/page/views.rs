@@ -5,7 +5,47 @@ mod fill;
 mod flow;
 mod shift;
 
-pub use cautions::CautionsView;
-pub use fill::FillView;
-pub use flow::FlowView;
-pub use shift::ShiftView;
+pub use cautions::cautions_view;
+pub use fill::fill_view;
+pub use flow::flow_view;
+pub use shift::shift_view;
+
+use super::shared::Shared;
+use yew::prelude::*;
+
+/// The frame of a view: the question under its heading, and the answer.
+fn frame(shared: &Shared, name: &'static str, question: Html, answer: Html) -> Html {
+    let heading = format!("{name}-heading");
+    html! {
+        <div class={classes!("view", name)}>
+            <section class="question" aria-labelledby={heading.clone()}>
+                <h1 id={heading.clone()}>{ shared.say(&heading) }</h1>
+                { question }
+            </section>
+            <section id="answer" class="answer" tabindex="-1" aria-label={shared.say("answer")}>{ answer }</section>
+        </div>
+    }
+}
+
+/// A table with its caption, which scrolls sideways where the screen is narrow.
+fn table(shared: &Shared, caption: &str, columns: &[&str], rows: Vec<Html>) -> Html {
+    html! {
+        <div class="scroll" tabindex="0" role="region" aria-label={shared.say(caption)}>
+            <table>
+                <caption>{ shared.say(caption) }</caption>
+                <thead><tr>{ for columns.iter().map(|key| html! { <th scope="col">{ shared.say(key) }</th> }) }</tr></thead>
+                <tbody>{ for rows }</tbody>
+            </table>
+        </div>
+    }
+}
+
+/// How a setting meets a floor, as a word key.
+fn fit_key(fit: crate::trade::setting::Fit) -> &'static str {
+    use crate::trade::setting::Fit;
+    match fit {
+        Fit::Short => "fit-short",
+        Fit::Meets => "fit-meets",
+        Fit::TooWet => "fit-too-wet",
+    }
+}

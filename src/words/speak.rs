@@ -106,6 +106,8 @@ impl Words {
             What::LeastAboveMost => self.say("mistake-least-above-most"),
             What::OverlapTakesPath => self.say("mistake-overlap-takes-path"),
             What::NoRecord => self.tell("mistake-no-record", &[label]),
+            What::NoFloor => self.say("mistake-no-floor"),
+            What::FloorTarget => self.say("mistake-floor-target"),
             What::NoArea => self.say("mistake-no-area"),
             What::TooManyFills => self.say("mistake-too-many-fills"),
         }

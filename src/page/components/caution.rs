@@ -4,8 +4,8 @@ use crate::chemistry::advice::Kind;
 use crate::chemistry::ghs::{Knowledge, Purpose, SignalWord};
 use crate::chemistry::pairs::Pair;
 use crate::form::cautions::{Panel, panel};
-use crate::page::pictogram::Pictogram;
-use crate::page::shared::{Shared, use_shared};
+use crate::page::pictogram::pictogram;
+use crate::page::shared::Shared;
 use crate::site::Product;
 use crate::words::Argument;
 use yew::prelude::*;
@@ -16,9 +16,7 @@ fn hazards(shared: &Shared, product: &Product, panel: &Panel) -> Html {
     html! {
         <>
             <p class="signal" data-signal={signal.key()}>
-                { for panel.elements.pictograms.iter().map(|one| html! {
-                    <Pictogram code={*one} size="56" label={shared.say(one.key())} />
-                }) }
+                { for panel.elements.pictograms.iter().map(|one| pictogram(*one, shared.say(one.key()))) }
                 <strong>{ shared.say(signal.key()) }</strong>
             </p>
             <ul class="hazards">
@@ -57,22 +55,20 @@ fn other_family(shared: &Shared, product: &Product, pair: &Pair) -> String {
 }
 
 /// Beside every amount: signal word, hazards, PPE, what must never meet it, order of addition.
-#[component]
-pub fn CautionStrip() -> Html {
-    let shared = use_shared();
+pub fn caution_strip(shared: &Shared) -> Html {
     let Some(product) = shared.typed.product().cloned() else { return Html::default() };
     let panel = panel(&product);
     html! {
         <section class="caution" aria-label={shared.say("cautions")}>
             <h2>{ shared.tell("caution-of", &[("product", Argument::text(product.name.clone()))]) }</h2>
-            { hazards(&shared, &product, &panel) }
-            { wear(&shared, &panel) }
+            { hazards(shared, &product, &panel) }
+            { wear(shared, &panel) }
             <h3>{ shared.say("caution-never") }</h3>
             if product.families.is_empty() { <p class="unknown">{ shared.say("caution-never-unknown") }</p> }
             <ul>
                 { for panel.never.iter().map(|pair| html! {
                     <li>
-                        <strong>{ other_family(&shared, &product, pair) }</strong>
+                        <strong>{ other_family(shared, &product, pair) }</strong>
                         { ": " }{ shared.say(pair.happens) }
                     </li>
                 }) }
@@ -86,9 +82,7 @@ pub fn CautionStrip() -> Html {
 }
 
 /// Everything that is known about handling the product.
-#[component]
-pub fn CautionPanel() -> Html {
-    let shared = use_shared();
+pub fn caution_panel(shared: &Shared) -> Html {
     let Some(product) = shared.typed.product().cloned() else { return Html::default() };
     let panel = panel(&product);
     let list = |kind: Kind| {
@@ -100,8 +94,8 @@ pub fn CautionPanel() -> Html {
     html! {
         <section class="caution whole" aria-label={shared.say("cautions")}>
             <h2>{ shared.tell("caution-of", &[("product", Argument::text(product.name.clone()))]) }</h2>
-            { hazards(&shared, &product, &panel) }
-            { wear(&shared, &panel) }
+            { hazards(shared, &product, &panel) }
+            { wear(shared, &panel) }
             <h3>{ shared.say("caution-first-aid") }</h3>
             <ul>
                 { for panel.advice.first_aid().map(|measure| html! { <li>{ shared.say(measure.key) }</li> }) }
@@ -112,7 +106,7 @@ pub fn CautionPanel() -> Html {
             <ul>
                 { for panel.never.iter().map(|pair| html! {
                     <li>
-                        <strong>{ other_family(&shared, &product, pair) }</strong>
+                        <strong>{ other_family(shared, &product, pair) }</strong>
                         { ": " }{ shared.say(pair.happens) }{ " " }{ shared.say(pair.act) }
                         <span class="source">{ " " }{ shared.words.source(pair.source) }</span>
                     </li>

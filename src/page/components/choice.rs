@@ -1,12 +1,12 @@
 //! Choosing one of a few, and yes or no.
 
-use crate::page::shared::use_shared;
+use crate::form::Action;
+use crate::page::shared::Shared;
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
 
 /// One of a few.
-#[derive(Properties, PartialEq)]
-pub struct ChoiceProps {
+pub struct Choice {
     /// Its stable name.
     pub name: AttrValue,
     /// Its label.
@@ -15,62 +15,55 @@ pub struct ChoiceProps {
     pub options: Vec<(String, String)>,
     /// The value chosen.
     pub chosen: String,
-    /// Told the value.
-    pub onchoose: Callback<String>,
     /// What stands under it.
-    #[prop_or_default]
     pub hint: Option<String>,
-    /// Whether the label is only for screen readers, where a table heading shows it.
-    #[prop_or_default]
-    pub quiet: bool,
 }
 
-/// A drop-down list with its label.
-#[component]
-pub fn Choice(props: &ChoiceProps) -> Html {
-    let name = &props.name;
+/// A drop-down list with its label; `action` is told the value.
+pub fn choice(shared: &Shared, choice: Choice, action: impl Fn(String) -> Action + 'static) -> Html {
+    let Choice { name, label, options, chosen, hint } = choice;
     let onchange =
-        props.onchoose.reform(|event: Event| event.target_unchecked_into::<HtmlSelectElement>().value());
-    let described = props.hint.is_some().then(|| format!("{name}-hint"));
+        shared.on(move |event: Event| action(event.target_unchecked_into::<HtmlSelectElement>().value()));
+    let described = hint.is_some().then(|| format!("{name}-hint"));
     html! {
         <div class="field">
-            <label for={name.clone()} class={props.quiet.then_some("unseen")}>{ &props.label }</label>
+            <label for={name.clone()}>{ label }</label>
             <select id={name.clone()} name={name.clone()} {onchange} aria-describedby={described}>
-                { for props.options.iter().map(|(value, text)| html! {
-                    <option value={value.clone()} selected={*value == props.chosen}>{ text }</option>
+                { for options.into_iter().map(|(value, text)| {
+                    let selected = value == chosen;
+                    html! { <option {value} {selected}>{ text }</option> }
                 }) }
             </select>
-            if let Some(hint) = &props.hint { <p class="hint" id={format!("{name}-hint")}>{ hint }</p> }
+            if let Some(hint) = hint { <p class="hint" id={format!("{name}-hint")}>{ hint }</p> }
         </div>
     }
 }
 
-/// Yes or no.
-#[derive(Properties, PartialEq)]
-pub struct SwitchProps {
-    /// Its stable name.
-    pub name: AttrValue,
-    /// The word key of its label.
-    pub key_: AttrValue,
-    /// Whether it is on.
-    pub on: bool,
-    /// Told the new state.
-    pub onswitch: Callback<bool>,
-    /// A label of its own, where the usual one does not tell enough.
-    #[prop_or_default]
-    pub label: Option<String>,
-}
-
-/// A tick box with its label.
-#[component]
-pub fn Switch(props: &SwitchProps) -> Html {
-    let shared = use_shared();
+/// A tick box with its label; `action` is told the new state.
+pub fn switch(
+    shared: &Shared,
+    name: impl Into<AttrValue>,
+    label: String,
+    on: bool,
+    action: impl Fn(bool) -> Action + 'static,
+) -> Html {
+    let name = name.into();
     let onchange =
-        props.onswitch.reform(|event: Event| event.target_unchecked_into::<HtmlInputElement>().checked());
+        shared.on(move |event: Event| action(event.target_unchecked_into::<HtmlInputElement>().checked()));
     html! {
         <label class="switch">
-            <input type="checkbox" id={props.name.clone()} name={props.name.clone()} checked={props.on} {onchange} />
-            <span>{ props.label.clone().unwrap_or_else(|| shared.say(&props.key_)) }</span>
+            <input type="checkbox" id={name.clone()} {name} checked={on} {onchange} />
+            <span>{ label }</span>
         </label>
     }
+}
+
+/// A button; `action` is what it does.
+pub fn button(
+    shared: &Shared,
+    name: impl Into<AttrValue>,
+    text: String,
+    action: impl Fn() -> Action + 'static,
+) -> Html {
+    html! { <button type="button" name={name.into()} onclick={shared.on(move |_: MouseEvent| action())}>{ text }</button> }
 }

@@ -1,153 +1,141 @@
 //! Fields to type into. They own the wiring that every field needs: label, hint, unit, mistake.
 
 use crate::form::action::Line;
-use crate::form::{Action, Field, What};
-use crate::page::shared::use_shared;
+use crate::form::{Action, Field, Outcome};
+use crate::page::shared::Shared;
 use crate::units::unit;
+use crate::words::Argument;
 use web_sys::{HtmlInputElement, HtmlSelectElement, HtmlTextAreaElement};
 use yew::prelude::*;
 
-/// A number field.
-#[derive(Properties, PartialEq)]
-pub struct NumberFieldProps {
-    /// Which.
-    pub field: Field,
-    /// What is wrong with it.
-    #[prop_or_default]
-    pub trouble: Option<What>,
-    /// A label of its own, where the usual one does not tell enough.
-    #[prop_or_default]
-    pub label: Option<String>,
+/// A number and its unit. `label` replaces the usual one where that does not tell enough.
+pub fn number_field(shared: &Shared, outcome: &Outcome, field: Field, label: Option<String>) -> Html {
+    let Some(entry) = field.entry(&shared.typed) else { return Html::default() };
+    let name = field.name();
+    let label = label.unwrap_or_else(|| shared.say(field.key()));
+    let typed = (entry.text.as_str(), entry.unit.as_str());
+    let mistake = outcome.at(&name).map(|what| shared.words.trouble(what, &label, Some(field), typed));
+    html! {
+        <Typing
+            id={name.clone()}
+            hint={shared.words.find(&format!("{}-hint", field.key()))}
+            {mistake}
+            value={entry.text.clone()}
+            oninput={shared.on(move |text| Action::Write(field, text))}
+            number=true
+            beside={units(shared, field, &name, &label, &entry.unit)}
+            {label}
+        />
+    }
 }
 
-/// A number and its unit. A mistake shows when the field is left, not while a number is half typed.
-#[component]
-pub fn NumberField(props: &NumberFieldProps) -> Html {
-    let shared = use_shared();
-    let typing = use_state(|| false);
-    let field = props.field;
-    let Some(entry) = field.entry(&shared.typed).cloned() else { return Html::default() };
-    let name = field.name();
-    let label = props.label.clone().unwrap_or_else(|| shared.say(field.key()));
-    let hint = shared.words.find(&format!("{}-hint", field.key()));
-    let trouble = props.trouble.as_ref().filter(|_| !*typing);
-    let mistake =
-        trouble.map(|what| shared.words.trouble(what, &label, Some(field), (&entry.text, &entry.unit)));
-
-    let oninput = shared.on(move |event: InputEvent| {
-        Action::Write(field, event.target_unchecked_into::<HtmlInputElement>().value())
+/// The unit of a number: a word where there is one, a list where there are several.
+fn units(shared: &Shared, field: Field, name: &str, label: &str, chosen: &str) -> Html {
+    if let [only] = field.units() {
+        return html! { <span class="unit">{ unit(only).map(|unit| unit.symbol) }</span> };
+    }
+    let onchange = shared.on(move |event: Event| {
+        Action::Unit(field, event.target_unchecked_into::<HtmlSelectElement>().value())
     });
-    let units = match field.units() {
-        [only] => html! { <span class="unit">{ unit(only).map(|unit| unit.symbol) }</span> },
-        several => {
-            let onchange = shared.on(move |event: Event| {
-                Action::Unit(field, event.target_unchecked_into::<HtmlSelectElement>().value())
-            });
-            let of_what = shared.tell("unit-of", &[("field", crate::words::Argument::text(label.clone()))]);
-            html! {
-                <select class="unit" name={format!("{name}-unit")} aria-label={of_what} {onchange}>
-                    { for several.iter().filter_map(|code| unit(code)).map(|unit| html! {
-                        <option value={unit.code} selected={unit.code == entry.unit}>{ unit.symbol }</option>
-                    }) }
-                </select>
-            }
-        }
-    };
+    let of_what = shared.tell("unit-of", &[("field", Argument::text(label))]);
     html! {
-        <div class={classes!("field", mistake.is_some().then_some("wrong"))}>
-            <label for={name.clone()}>{ label }</label>
-            <div class="entry">
-                <input id={name.clone()} name={name.clone()} type="text" inputmode="decimal" autocomplete="off"
-                    value={entry.text} {oninput}
-                    onfocus={let typing = typing.clone(); move |_| typing.set(true)}
-                    onblur={move |_| typing.set(false)}
-                    aria-invalid={mistake.is_some().then_some("true")}
-                    aria-describedby={described_by(&name, hint.is_some(), mistake.is_some())} />
-                { units }
-            </div>
-            { below(&name, hint, mistake) }
-        </div>
+        <select class="unit" name={format!("{name}-unit")} aria-label={of_what} {onchange}>
+            { for field.units().iter().filter_map(|code| unit(code)).map(|unit| html! {
+                <option value={unit.code} selected={unit.code == chosen}>{ unit.symbol }</option>
+            }) }
+        </select>
     }
 }
 
 /// A field for a line or a few lines of text.
-#[derive(Properties, PartialEq)]
-pub struct LineFieldProps {
+pub struct Text {
     /// Which.
     pub line: Line,
     /// Its stable name.
-    pub name: AttrValue,
+    pub name: String,
     /// The word key of its label; `-hint` behind it is the key of its hint.
-    pub key_: AttrValue,
+    pub key: &'static str,
     /// What it holds.
     pub value: String,
     /// Whether it takes several lines.
-    #[prop_or_default]
     pub tall: bool,
     /// What is wrong with it, in words.
-    #[prop_or_default]
     pub mistake: Option<String>,
-    /// What stands under it.
-    #[prop_or_default]
-    pub children: Html,
 }
 
-/// A line of text.
+/// A line or a few lines of text.
+pub fn text_field(shared: &Shared, text: Text) -> Html {
+    let Text { line, name, key, value, tall, mistake } = text;
+    html! {
+        <Typing
+            id={name}
+            label={shared.say(key)}
+            hint={shared.words.find(&format!("{key}-hint"))}
+            {mistake}
+            {value}
+            oninput={shared.on(move |text| Action::Text(line, text))}
+            {tall}
+        />
+    }
+}
+
+#[derive(Properties, PartialEq)]
+struct TypingProps {
+    /// Its id and its stable name.
+    id: AttrValue,
+    label: String,
+    hint: Option<String>,
+    mistake: Option<String>,
+    value: String,
+    oninput: Callback<String>,
+    #[prop_or_default]
+    number: bool,
+    #[prop_or_default]
+    tall: bool,
+    #[prop_or_default]
+    beside: Html,
+}
+
+/// Where a person types. A mistake shows when the field is left, not while a number is half typed.
 #[component]
-pub fn LineField(props: &LineFieldProps) -> Html {
-    let shared = use_shared();
+fn Typing(props: &TypingProps) -> Html {
     let typing = use_state(|| false);
-    let (line, name) = (props.line, props.name.clone());
-    let hint = shared.words.find(&format!("{}-hint", props.key_));
-    let mistake = props.mistake.clone().filter(|_| !*typing);
-    let described = described_by(&name, hint.is_some(), mistake.is_some());
-    let invalid = mistake.is_some().then_some("true");
+    let id = &props.id;
+    let mistake = props.mistake.as_ref().filter(|_| !*typing);
+    let (hint_id, mistake_id) = (format!("{id}-hint"), format!("{id}-mistake"));
+    let described = [props.hint.as_ref().map(|_| hint_id.as_str()), mistake.map(|_| mistake_id.as_str())];
+    let described = described.into_iter().flatten().collect::<Vec<_>>().join(" ");
+    let described = (!described.is_empty()).then_some(described);
+    let invalid = mistake.map(|_| "true");
     let onfocus = {
         let typing = typing.clone();
-        Callback::from(move |_: FocusEvent| typing.set(true))
+        move |_: FocusEvent| typing.set(true)
     };
-    let onblur = Callback::from(move |_: FocusEvent| typing.set(false));
+    let onblur = move |_: FocusEvent| typing.set(false);
     let control = if props.tall {
-        let oninput = shared.on(move |event: InputEvent| {
-            Action::Text(line, event.target_unchecked_into::<HtmlTextAreaElement>().value())
-        });
+        let oninput = props
+            .oninput
+            .reform(|event: InputEvent| event.target_unchecked_into::<HtmlTextAreaElement>().value());
         html! {
-            <textarea id={name.clone()} name={name.clone()} rows="4" value={props.value.clone()} {oninput}
-                {onfocus} {onblur} aria-describedby={described} aria-invalid={invalid} />
+            <textarea {id} name={id} rows="4" value={props.value.clone()} {oninput} {onfocus} {onblur}
+                aria-describedby={described} aria-invalid={invalid} />
         }
     } else {
-        let oninput = shared.on(move |event: InputEvent| {
-            Action::Text(line, event.target_unchecked_into::<HtmlInputElement>().value())
-        });
+        let oninput = props
+            .oninput
+            .reform(|event: InputEvent| event.target_unchecked_into::<HtmlInputElement>().value());
         html! {
-            <input id={name.clone()} name={name.clone()} type="text" autocomplete="off" value={props.value.clone()}
-                {oninput} {onfocus} {onblur} aria-describedby={described} aria-invalid={invalid} />
+            <input {id} name={id} type="text" inputmode={props.number.then_some("decimal")} autocomplete="off"
+                value={props.value.clone()} {oninput} {onfocus} {onblur}
+                aria-describedby={described} aria-invalid={invalid} />
         }
     };
     html! {
-        <div class={classes!("field", "line", mistake.is_some().then_some("wrong"))}>
-            <label for={name.clone()}>{ shared.say(&props.key_) }</label>
-            { control }
-            { below(&name, hint, mistake) }
-            { props.children.clone() }
+        <div class={classes!("field", mistake.map(|_| "wrong"))}>
+            <label for={id}>{ &props.label }</label>
+            <div class="entry">{ control }{ props.beside.clone() }</div>
+            if let Some(hint) = &props.hint { <p class="hint" id={hint_id}>{ hint }</p> }
+            if let Some(mistake) = mistake { <p class="mistake" id={mistake_id}>{ mistake }</p> }
         </div>
-    }
-}
-
-fn described_by(name: &str, hint: bool, mistake: bool) -> Option<String> {
-    match (hint, mistake) {
-        (true, true) => Some(format!("{name}-hint {name}-mistake")),
-        (true, false) => Some(format!("{name}-hint")),
-        (false, true) => Some(format!("{name}-mistake")),
-        (false, false) => None,
-    }
-}
-
-fn below(name: &str, hint: Option<String>, mistake: Option<String>) -> Html {
-    html! {
-        <>
-            if let Some(hint) = hint { <p class="hint" id={format!("{name}-hint")}>{ hint }</p> }
-            if let Some(mistake) = mistake { <p class="mistake" id={format!("{name}-mistake")}>{ mistake }</p> }
-        </>
     }
 }

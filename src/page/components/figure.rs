@@ -1,45 +1,31 @@
 //! A computed figure, with the stable name and the full value that tests and assistive tools read.
 
-use crate::answer::Value;
-use crate::page::shared::use_shared;
+use crate::answer::{Answer, Value};
+use crate::page::shared::Shared;
 use yew::prelude::*;
 
-/// A figure.
-#[derive(Properties, PartialEq)]
-pub struct ComputedProps {
-    /// Its stable name.
-    pub name: AttrValue,
-    /// Its value.
-    pub value: Value,
-    /// Its text, where it is not the value in the reader's units.
-    #[prop_or_default]
-    pub text: Option<String>,
+/// A figure in the reader's units.
+pub fn computed(shared: &Shared, name: impl Into<AttrValue>, value: Value) -> Html {
+    computed_as(name, value, shared.show(value))
 }
 
-/// A computed figure.
-#[component]
-pub fn Computed(props: &ComputedProps) -> Html {
-    let shared = use_shared();
-    let si = props.value.si.to_string();
+/// A figure in words of its own: counted, or in the unit of the measure.
+pub fn computed_as(name: impl Into<AttrValue>, value: Value, text: String) -> Html {
+    let si = AttrValue::from(value.si.to_string());
+    html! { <data value={si.clone()} data-answer={name.into()} data-si={si.clone()}>{ text }</data> }
+}
+
+/// Those figures of an answer that it has, each under its name.
+pub fn facts(shared: &Shared, answer: &Answer, names: &[&'static str]) -> Html {
+    let known = names.iter().filter_map(|name| Some((*name, answer.get(name)?)));
     html! {
-        <data value={si.clone()} data-answer={props.name.clone()} data-si={si.clone()}>
-            { props.text.clone().unwrap_or_else(|| shared.show(props.value)) }
-        </data>
+        <dl class="facts">
+            { for known.map(|(name, value)| html! {
+                <div class="fact">
+                    <dt>{ shared.say(&format!("figure-{}", name.replace(['.', '_'], "-"))) }</dt>
+                    <dd>{ computed(shared, name, value) }</dd>
+                </div>
+            }) }
+        </dl>
     }
-}
-
-/// A figure under its name.
-#[derive(Properties, PartialEq)]
-pub struct FactProps {
-    /// The word key of what it is.
-    pub key_: AttrValue,
-    /// The figure.
-    pub children: Html,
-}
-
-/// A name and a figure, for a description list.
-#[component]
-pub fn Fact(props: &FactProps) -> Html {
-    let shared = use_shared();
-    html! { <div class="fact"><dt>{ shared.say(&props.key_) }</dt><dd>{ props.children.clone() }</dd></div> }
 }

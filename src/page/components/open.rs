@@ -2,16 +2,23 @@
 
 use crate::form::Action;
 use crate::form::saved::{Doubt, open};
-use crate::page::shared::use_shared;
+use crate::page::shared::Shared;
 use gloo::file::File;
 use gloo::file::callbacks::{FileReader, read_as_text};
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
+/// What it needs.
+#[derive(Properties, PartialEq)]
+pub struct OpenSavedProps {
+    /// What every part needs.
+    pub shared: Shared,
+}
+
 /// A file input. A file that does not stand changes nothing and says why.
 #[component]
-pub fn OpenSaved() -> Html {
-    let shared = use_shared();
+pub fn OpenSaved(props: &OpenSavedProps) -> Html {
+    let shared = &props.shared;
     let mistake = use_state(|| None::<&'static str>);
     // A reader that is dropped stops reading: it is kept until the next one.
     let reader = use_mut_ref(|| None::<FileReader>);

@@ -1,14 +1,13 @@
 //! A measuring jug and a tank in section, the liquid where it will stand.
 
 use crate::answer::Value;
-use crate::page::shared::use_shared;
+use crate::page::shared::Shared;
 use crate::units::unit;
 use crate::words::Argument;
 use yew::prelude::*;
 
 /// What is drawn.
-#[derive(Properties, PartialEq)]
-pub struct JugAndTankProps {
+pub struct JugAndTank {
     /// The tank.
     pub tank: Value,
     /// Use solution in it.
@@ -29,32 +28,30 @@ const BOTTOM: f64 = TOP + HEIGHT;
 const MOST_MARKS: i32 = 25;
 
 /// Both vessels, each to its own scale, with its numbers beside it.
-#[component]
-pub fn JugAndTank(props: &JugAndTankProps) -> Html {
-    let shared = use_shared();
-    let on_jug = |si: f64| match props.unit.and_then(unit) {
+pub fn jug_and_tank(shared: &Shared, drawn: &JugAndTank) -> Html {
+    let on_jug = |si: f64| match drawn.unit.and_then(unit) {
         Some(unit) => shared.words.in_unit(si, unit),
-        None => shared.show(Value { si, ..props.dose }),
+        None => shared.show(Value { si, ..drawn.dose }),
     };
-    let dose = on_jug(props.dose.si);
+    let dose = on_jug(drawn.dose.si);
     let title = shared.tell(
         "drawing-fill",
         &[
             ("dose", Argument::text(dose.clone())),
-            ("total", shared.argument(props.total)),
-            ("tank", shared.argument(props.tank)),
+            ("total", shared.argument(drawn.total)),
+            ("tank", shared.argument(drawn.tank)),
         ],
     );
-    let full = props.dose.si * 1.25;
+    let full = drawn.dose.si * 1.25;
     let level = |share: f64| BOTTOM - HEIGHT * share.clamp(0.0, 1.0);
-    let (jug, tank) = (level(props.dose.si / full), level(props.total.si / props.tank.si));
-    let layer = HEIGHT * props.dose.si / props.tank.si;
+    let (jug, tank) = (level(drawn.dose.si / full), level(drawn.total.si / drawn.tank.si));
+    let layer = HEIGHT * drawn.dose.si / drawn.tank.si;
     html! {
         <svg class="drawing" role="img" aria-label={title} viewBox="0 0 420 230">
             { liquid(20.0, 80.0, jug, BOTTOM, "concentrate") }
             <path class="vessel" d="M14 24 20 30V200H100V30" />
             <path class="vessel" d="M100 60h22v70h-22" />
-            { for marks(props, full).into_iter().map(|(share, long)| {
+            { for marks(drawn, full).into_iter().map(|(share, long)| {
                 let y = level(share).to_string();
                 html! { <path class="mark" d={format!("M{} {y}H100", if long { 82 } else { 90 })} /> }
             }) }
@@ -65,10 +62,10 @@ pub fn JugAndTank(props: &JugAndTankProps) -> Html {
             { for [0.25, 0.5, 0.75].map(|share| html! {
                 <path class="mark" d={format!("M336 {}H350", level(share))} />
             }) }
-            { pointer(tank, 356.0, 350.0, &shared.show(props.total)) }
+            { pointer(tank, 356.0, 350.0, &shared.show(drawn.total)) }
             <text x="60" y="222" text-anchor="middle">{ shared.say("drawing-jug") }</text>
             <text x="295" y="222" text-anchor="middle">
-                { shared.tell("drawing-tank", &[("tank", shared.argument(props.tank))]) }
+                { shared.tell("drawing-tank", &[("tank", shared.argument(drawn.tank))]) }
             </text>
         </svg>
     }
@@ -92,8 +89,8 @@ fn pointer(level: f64, left: f64, wall: f64, text: &str) -> Html {
 }
 
 /// The graduations: share of the jug's height, and whether it is a long one.
-fn marks(props: &JugAndTankProps, full: f64) -> Vec<(f64, bool)> {
-    let Some(step) = props.step.filter(|step| step.si > 0.0) else { return Vec::new() };
+fn marks(drawn: &JugAndTank, full: f64) -> Vec<(f64, bool)> {
+    let Some(step) = drawn.step.filter(|step| step.si > 0.0) else { return Vec::new() };
     // Too many marks would blacken the jug: then only every second, fifth, tenth … is drawn.
     let every = [1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 1_000.0]
         .into_iter()

@@ -1,13 +1,12 @@
 //! What each setting lays down, held against what the floor should get.
 
 use crate::answer::Value;
-use crate::page::shared::use_shared;
+use crate::page::shared::Shared;
 use crate::words::Argument;
 use yew::prelude::*;
 
 /// What is drawn.
-#[derive(Properties, PartialEq)]
-pub struct RateBarsProps {
+pub struct RateBars {
     /// The application rate of each setting.
     pub rates: Vec<Value>,
     /// Index of the setting to use.
@@ -23,24 +22,22 @@ const WIDTH: f64 = 340.0;
 const ROW: f64 = 30.0;
 
 /// A bar a setting; the target is the band between two upright lines.
-#[component]
-pub fn RateBars(props: &RateBarsProps) -> Html {
-    let shared = use_shared();
-    let largest = props.rates.iter().map(|rate| rate.si).fold(props.high.si, f64::max) * 1.05;
+pub fn rate_bars(shared: &Shared, drawn: &RateBars) -> Html {
+    let largest = drawn.rates.iter().map(|rate| rate.si).fold(drawn.high.si, f64::max) * 1.05;
     let across = |si: f64| LEFT + WIDTH * si / largest;
-    let (low, high) = (across(props.low.si), across(props.high.si));
-    let bottom = ROW * props.rates.len() as f64 + 8.0;
+    let (low, high) = (across(drawn.low.si), across(drawn.high.si));
+    let bottom = ROW * drawn.rates.len() as f64 + 8.0;
     let title = shared.tell(
         "drawing-rates",
         &[
-            ("n", Argument::text((props.chosen + 1).to_string())),
-            ("low", shared.argument(props.low)),
-            ("high", shared.argument(props.high)),
+            ("n", Argument::text((drawn.chosen + 1).to_string())),
+            ("low", shared.argument(drawn.low)),
+            ("high", shared.argument(drawn.high)),
         ],
     );
     let bar = |(index, rate): (usize, &Value)| {
         let y = ROW * index as f64 + 8.0;
-        let chosen = index == props.chosen;
+        let chosen = index == drawn.chosen;
         html! {
             <>
                 <text x="8" y={(y + 16.0).to_string()}>{ index + 1 }</text>
@@ -52,11 +49,11 @@ pub fn RateBars(props: &RateBarsProps) -> Html {
     html! {
         <svg class="drawing" role="img" aria-label={title.clone()} viewBox={format!("0 0 380 {}", bottom + 48.0)}>
             <rect class="band" x={low.to_string()} y="0" width={(high - low).to_string()} height={bottom.to_string()} />
-            { for props.rates.iter().enumerate().map(bar) }
+            { for drawn.rates.iter().enumerate().map(bar) }
             <path class="pointer" d={format!("M{low} 0V{bottom}M{high} 0V{bottom}")} />
             <text x={LEFT.to_string()} y={(bottom + 18.0).to_string()}>{ shared.say("drawing-rates-band") }</text>
             <text x={LEFT.to_string()} y={(bottom + 40.0).to_string()}>
-                { format!("{} – {}", shared.words.bare(props.low, shared.system()), shared.show(props.high)) }
+                { format!("{} – {}", shared.words.bare(drawn.low, shared.system()), shared.show(drawn.high)) }
             </text>
         </svg>
     }

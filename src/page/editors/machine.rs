@@ -1,84 +1,58 @@
 //! A machine: name and own limits, how it moves, its flow settings.
 
-use super::EditorProps;
 use crate::form::action::{Line, Shelf};
-use crate::form::{Action, Field};
-use crate::page::components::{LineField, NumberField, ShelfButtons, Switch};
-use crate::page::shared::use_shared;
+use crate::form::{Action, Field, Outcome};
+use crate::page::components::{Text, button, number_field, shelf_buttons, switch, text_field};
+use crate::page::shared::Shared;
 use yew::prelude::*;
 
-fn number(props: &EditorProps, field: Field) -> Html {
-    html! { <NumberField {field} trouble={props.mistakes.at(&field.name())} /> }
-}
-
 /// Name, the maker's own window, vacuum, reuse.
-#[component]
-pub fn MachineBasics(props: &EditorProps) -> Html {
-    let shared = use_shared();
-    let Some(machine) = shared.typed.machine().cloned() else { return Html::default() };
+pub fn machine_basics(shared: &Shared, outcome: &Outcome) -> Html {
+    let Some(machine) = shared.typed.machine() else { return Html::default() };
+    let name = Text {
+        line: Line::MachineName,
+        name: "machine-name".to_owned(),
+        key: "machine-name",
+        value: machine.name.clone(),
+        tall: false,
+        mistake: None,
+    };
     html! {
         <details class="more">
             <summary>{ shared.say("machine-more") }</summary>
             <div class="fields">
-                <LineField line={Line::MachineName} name="machine-name" key_="machine-name" value={machine.name} />
-                { number(props, Field::Least) }
-                { number(props, Field::Most) }
-                { number(props, Field::Reuse) }
-                <Switch name="machine-vacuum" key_="machine-vacuum" on={machine.vacuum}
-                    onswitch={shared.on(Action::Vacuum)} />
+                { text_field(shared, name) }
+                { for [Field::Least, Field::Most, Field::Reuse].map(|field| number_field(shared, outcome, field, None)) }
+                { switch(shared, "machine-vacuum", shared.say("machine-vacuum"), machine.vacuum, Action::Vacuum) }
             </div>
-            <ShelfButtons shelf={Shelf::Machine} />
+            { shelf_buttons(shared, Shelf::Machine) }
         </details>
     }
 }
 
-/// Path, overlap, speed and, where the shift needs it, efficiency.
-#[derive(Properties, PartialEq)]
-pub struct MotionProps {
-    /// The mistakes of its view.
-    #[prop_or_default]
-    pub mistakes: super::Mistakes,
-    /// Whether to ask for the efficiency.
-    #[prop_or_default]
-    pub efficiency: bool,
-}
-
 /// How the machine moves.
-#[component]
-pub fn MachineMotion(props: &MotionProps) -> Html {
-    let fields = [Field::Path, Field::Overlap, Field::Speed];
-    let efficiency = props.efficiency.then_some(Field::Efficiency);
+pub fn machine_motion(shared: &Shared, outcome: &Outcome) -> Html {
     html! {
-        { for fields.into_iter().chain(efficiency).map(|field| html! {
-            <NumberField {field} trouble={props.mistakes.at(&field.name())} />
-        }) }
+        { for [Field::Path, Field::Overlap, Field::Speed].map(|field| number_field(shared, outcome, field, None)) }
     }
 }
 
 /// The flow of each setting.
-#[component]
-pub fn MachineSettings(props: &EditorProps) -> Html {
-    let shared = use_shared();
+pub fn machine_settings(shared: &Shared, outcome: &Outcome) -> Html {
     let count = shared.typed.machine().map_or(0, |machine| machine.settings.len());
+    let setting = |index: usize| {
+        let field = Field::Setting(index);
+        number_field(shared, outcome, field, Some(format!("{} {}", shared.say(field.key()), index + 1)))
+    };
     html! {
         <fieldset class="settings">
             <legend>{ shared.say("machine-settings") }</legend>
             <p class="hint">{ shared.say("machine-settings-hint") }</p>
-            <div class="fields">
-                { for (0..count).map(|index| {
-                    let field = Field::Setting(index);
-                    let label = format!("{} {}", shared.say(field.key()), index + 1);
-                    html! { <NumberField {field} {label} trouble={props.mistakes.at(&field.name())} /> }
-                }) }
-            </div>
+            <div class="fields">{ for (0..count).map(setting) }</div>
             <div class="buttons">
-                <button type="button" name="setting-add" onclick={shared.on(|_| Action::AddSetting)}>
-                    { shared.say("setting-add") }
-                </button>
+                { button(shared, "setting-add", shared.say("setting-add"), || Action::AddSetting) }
                 if count > 1 {
-                    <button type="button" name="setting-drop" onclick={shared.on(|_| Action::DropSetting)}>
-                        { shared.say("setting-drop") }
-                    </button>
+                    { button(shared, "setting-drop", shared.say("setting-drop"), || Action::DropSetting) }
                 }
             </div>
         </fieldset>

@@ -1,29 +1,39 @@
 //! What concentrate is measured with.
 
-use super::EditorProps;
 use crate::form::action::{Line, Shelf};
-use crate::form::{Action, Field};
-use crate::page::components::{Choice, LineField, NumberField, ShelfButtons};
-use crate::page::shared::use_shared;
+use crate::form::{Action, Field, Outcome};
+use crate::page::components::{Choice, Text, choice, number_field, shelf_buttons, text_field};
+use crate::page::shared::Shared;
 use crate::site::Dispenser;
 use yew::prelude::*;
 
 /// Name, kind and step of the measure asked about.
-#[component]
-pub fn MeasureEditor(props: &EditorProps) -> Html {
-    let shared = use_shared();
-    let Some(measure) = shared.typed.measure().cloned() else { return Html::default() };
+pub fn measure_editor(shared: &Shared, outcome: &Outcome) -> Html {
+    let Some(measure) = shared.typed.measure() else { return Html::default() };
+    let name = Text {
+        line: Line::MeasureName,
+        name: "measure-name".to_owned(),
+        key: "measure-name",
+        value: measure.name.clone(),
+        tall: false,
+        mistake: None,
+    };
     let option = |one: Dispenser| (one.code().to_owned(), shared.say(&format!("dispenser-{}", one.code())));
+    let dispenser = Choice {
+        name: "measure-dispenser".into(),
+        label: shared.say("measure-dispenser"),
+        options: Dispenser::ALL.map(option).to_vec(),
+        chosen: measure.dispenser.code().to_owned(),
+        hint: None,
+    };
     html! {
         <>
             <div class="fields">
-                <LineField line={Line::MeasureName} name="measure-name" key_="measure-name" value={measure.name} />
-                <Choice name="measure-dispenser" label={shared.say("measure-dispenser")}
-                    options={Dispenser::ALL.map(option).to_vec()} chosen={measure.dispenser.code().to_owned()}
-                    onchoose={shared.on(|code: String| Action::Dispenser(Dispenser::from_code(&code).unwrap_or_default()))} />
-                <NumberField field={Field::MeasureStep} trouble={props.mistakes.at(&Field::MeasureStep.name())} />
+                { text_field(shared, name) }
+                { choice(shared, dispenser, |code| Action::Dispenser(Dispenser::from_code(&code).unwrap_or_default())) }
+                { number_field(shared, outcome, Field::MeasureStep, None) }
             </div>
-            <ShelfButtons shelf={Shelf::Measure} />
+            { shelf_buttons(shared, Shelf::Measure) }
         </>
     }
 }

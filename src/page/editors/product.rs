@@ -1,111 +1,112 @@
 //! A product: its label and how that was read, its foam, its cautions.
 
-use super::EditorProps;
 use crate::chemistry::family::Family;
 use crate::chemistry::foam::Foam;
 use crate::chemistry::ghs::SignalWord;
 use crate::form::action::{Line, Shelf};
 use crate::form::cautions::ph_is_wrong;
 use crate::form::fill::LABEL;
-use crate::form::{Action, What};
-use crate::page::components::{Choice, LineField, ShelfButtons, Switch};
-use crate::page::shared::use_shared;
+use crate::form::{Action, Outcome};
+use crate::page::components::{Choice, Text, button, choice, shelf_buttons, switch, text_field};
+use crate::page::shared::Shared;
+use crate::site::Product;
 use crate::trade::label;
 use yew::prelude::*;
 
+fn text(line: Line, key: &'static str, value: &str, tall: bool) -> Text {
+    Text { line, name: key.to_owned(), key, value: value.to_owned(), tall, mistake: None }
+}
+
 /// The dilution as the label writes it, with the other readings to choose from.
-#[component]
-pub fn LabelField(props: &EditorProps) -> Html {
-    let shared = use_shared();
+pub fn label_field(shared: &Shared, outcome: &Outcome) -> Html {
     let Some(product) = shared.typed.product() else { return Html::default() };
-    let trouble = props.mistakes.at(LABEL);
-    let mistake = trouble.as_ref().map(|what| shared.words.trouble(what, &shared.say(LABEL), None, ("", "")));
-    let read = label::read(&product.label, shared.system());
-    let (title, readings) = match (&read, &trouble) {
-        (Ok(label), _) => ("label-others", label.others.clone()),
-        (Err(_), Some(What::Label(mistake))) => ("label-readings", mistake.readings().to_vec()),
-        (Err(_), _) => ("label-readings", Vec::new()),
+    let mistake =
+        outcome.at(LABEL).map(|what| shared.words.trouble(what, &shared.say(LABEL), None, ("", "")));
+    let (title, readings) = match label::read(&product.label, shared.system()) {
+        Ok(label) => ("label-others", label.others),
+        Err(mistake) => ("label-readings", mistake.readings().to_vec()),
+    };
+    let choose = |reading: &String| {
+        let text = reading.clone();
+        button(shared, "label-reading", reading.clone(), move || Action::Text(Line::Label, text.clone()))
     };
     html! {
-        <LineField line={Line::Label} name={LABEL} key_={LABEL} value={product.label.clone()} {mistake}>
+        <div>
+            { text_field(shared, Text { mistake, ..text(Line::Label, LABEL, &product.label, false) }) }
             if !readings.is_empty() {
-                <p class="readings">
-                    <span>{ shared.say(title) }</span>
-                    { for readings.iter().map(|reading| {
-                        let text = reading.clone();
-                        html! {
-                            <button type="button" name="label-reading"
-                                onclick={shared.on(move |_| Action::Text(Line::Label, text.clone()))}>{ reading }</button>
-                        }
-                    }) }
-                </p>
+                <p class="readings"><span>{ shared.say(title) }</span>{ for readings.iter().map(choose) }</p>
             }
-        </LineField>
+        </div>
     }
 }
 
-fn foam_choice(shared: &crate::page::shared::Shared, foam: Foam) -> Html {
-    let option = |one: Foam| (one.key().to_owned(), shared.say(one.key()));
-    let chosen = |key: String| {
-        Action::Foam(Foam::ALL.into_iter().find(|one| one.key() == key).unwrap_or(Foam::Unknown))
+fn foam_choice(shared: &Shared, product: &Product) -> Html {
+    let list = Choice {
+        name: "product-foam".into(),
+        label: shared.say("product-foam"),
+        options: Foam::ALL.map(|one| (one.key().to_owned(), shared.say(one.key()))).to_vec(),
+        chosen: product.foam.key().to_owned(),
+        hint: Some(shared.say("product-foam-hint")),
     };
-    html! {
-        <Choice name="product-foam" label={shared.say("product-foam")} hint={shared.say("product-foam-hint")}
-            options={Foam::ALL.map(option).to_vec()} chosen={foam.key().to_owned()} onchoose={shared.on(chosen)} />
-    }
+    choice(shared, list, |key| {
+        Action::Foam(Foam::ALL.into_iter().find(|one| one.key() == key).unwrap_or(Foam::Unknown))
+    })
+}
+
+fn signal_choice(shared: &Shared, product: &Product) -> Html {
+    let list = Choice {
+        name: "product-signal".into(),
+        label: shared.say("product-signal"),
+        options: SignalWord::ALL.map(|one| (one.key().to_owned(), shared.say(one.key()))).to_vec(),
+        chosen: product.signal.key().to_owned(),
+        hint: Some(shared.say("product-signal-hint")),
+    };
+    choice(shared, list, |key| {
+        Action::Signal(
+            SignalWord::ALL.into_iter().find(|one| one.key() == key).unwrap_or(SignalWord::Unknown),
+        )
+    })
 }
 
 /// Name and foam class.
-#[component]
-pub fn ProductBasics(_props: &EditorProps) -> Html {
-    let shared = use_shared();
-    let Some(product) = shared.typed.product().cloned() else { return Html::default() };
+pub fn product_basics(shared: &Shared) -> Html {
+    let Some(product) = shared.typed.product() else { return Html::default() };
     html! {
         <details class="more">
             <summary>{ shared.say("product-more") }</summary>
             <div class="fields">
-                <LineField line={Line::ProductName} name="product-name" key_="product-name" value={product.name} />
-                { foam_choice(&shared, product.foam) }
+                { text_field(shared, text(Line::ProductName, "product-name", &product.name, false)) }
+                { foam_choice(shared, product) }
             </div>
             <p class="hint">{ shared.say("product-more-hint") }</p>
-            <ShelfButtons shelf={Shelf::Product} />
+            { shelf_buttons(shared, Shelf::Product) }
         </details>
     }
 }
 
 /// All that its label and safety data sheet say about handling it.
-#[component]
-pub fn ProductCautions(_props: &EditorProps) -> Html {
-    let shared = use_shared();
-    let Some(product) = shared.typed.product().cloned() else { return Html::default() };
-    let signal = |one: SignalWord| (one.key().to_owned(), shared.say(one.key()));
-    let signal_of = |key: String| {
-        Action::Signal(
-            SignalWord::ALL.into_iter().find(|one| one.key() == key).unwrap_or(SignalWord::Unknown),
-        )
+pub fn product_cautions(shared: &Shared) -> Html {
+    let Some(product) = shared.typed.product() else { return Html::default() };
+    let mistake = ph_is_wrong(product, shared.marks()).then(|| shared.say("mistake-ph"));
+    let family = |family: Family| {
+        let (name, on) = (format!("product-{}", family.key()), product.families.contains(&family));
+        switch(shared, name, shared.say(family.key()), on, move |is| Action::Family(family, is))
     };
-    let ph = ph_is_wrong(&product, shared.marks()).then(|| shared.say("mistake-ph"));
     html! {
-        <div class="fields">
-            <LineField line={Line::ProductName} name="product-name" key_="product-name" value={product.name.clone()} />
-            { foam_choice(&shared, product.foam) }
-            <Choice name="product-signal" label={shared.say("product-signal")} hint={shared.say("product-signal-hint")}
-                options={SignalWord::ALL.map(signal).to_vec()} chosen={product.signal.key().to_owned()}
-                onchoose={shared.on(signal_of)} />
-            <LineField line={Line::Ph} name="product-ph" key_="product-ph" value={product.ph.clone()} mistake={ph} />
-            <LineField line={Line::Codes} name="product-codes" key_="product-codes" value={product.codes.clone()} tall=true />
-            <LineField line={Line::Notes} name="product-notes" key_="product-notes" value={product.notes.clone()} tall=true />
+        <>
+            <div class="fields">
+                { text_field(shared, text(Line::ProductName, "product-name", &product.name, false)) }
+                { foam_choice(shared, product) }
+                { signal_choice(shared, product) }
+                { text_field(shared, Text { mistake, ..text(Line::Ph, "product-ph", &product.ph, false) }) }
+                { text_field(shared, text(Line::Codes, "product-codes", &product.codes, true)) }
+                { text_field(shared, text(Line::Notes, "product-notes", &product.notes, true)) }
+            </div>
             <fieldset>
                 <legend>{ shared.say("product-families") }</legend>
                 <p class="hint">{ shared.say("product-families-hint") }</p>
-                <div class="switches">
-                    { for Family::ALL.into_iter().map(|family| html! {
-                        <Switch name={format!("product-{}", family.key())} key_={family.key()}
-                            on={product.families.contains(&family)}
-                            onswitch={shared.on(move |is| Action::Family(family, is))} />
-                    }) }
-                </div>
+                <div class="switches">{ for Family::ALL.map(family) }</div>
             </fieldset>
-        </div>
+        </>
     }
 }

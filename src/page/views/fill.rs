@@ -1,138 +1,142 @@
 //! Fill: how much concentrate goes into this fill.
 
+use super::frame;
 use crate::answer::{Answer, Value};
 use crate::form::action::Shelf;
 use crate::form::fill::{Fill, work};
 use crate::form::saved::View;
 use crate::form::{Action, Field, Filling, names};
 use crate::page::components::{
-    Amount, AnswerTools, Assumptions, CautionStrip, Choice, Computed, Fact, Glance, NumberField, Picker,
-    Remarks, Stop, Troubles, Workings,
+    Amount, Choice, amount, answer_tools, assumptions, caution_strip, choice, computed, facts, glance,
+    number_field, picker, stop, troubles, warnings, workings,
 };
-use crate::page::drawing::JugAndTank;
-use crate::page::editors::{LabelField, MachineBasics, MeasureEditor, Mistakes, ProductBasics};
-use crate::page::shared::{Shared, use_shared};
+use crate::page::drawing::{JugAndTank, jug_and_tank};
+use crate::page::editors::{label_field, machine_basics, measure_editor, product_basics};
+use crate::page::shared::Shared;
 use crate::site::Dispenser;
 use crate::trade::governing::Aim;
-use crate::trade::label::{Label, Rule};
-use crate::units::{Kind, System, unit};
+use crate::units::{Kind, System, Unit, Volume, unit};
 use crate::words::Argument;
-use std::rc::Rc;
 use yew::prelude::*;
 
 /// The view.
-#[component]
-pub fn FillView() -> Html {
-    let shared = use_shared();
+pub fn fill_view(shared: &Shared) -> Html {
     let fill = work(&shared.typed, shared.marks());
-    let mistakes = Mistakes::of(&fill.outcome);
-    html! {
-        <div class="view fill">
-            <section class="question" aria-labelledby="fill-heading">
-                <h1 id="fill-heading">{ shared.say("fill-heading") }</h1>
-                { question(&shared, &fill, &mistakes) }
-            </section>
-            <section id="answer" class="answer" tabindex="-1" aria-label={shared.say("answer")}>
-                { answer(&shared, &fill, &mistakes) }
-            </section>
-        </div>
-    }
+    frame(shared, "fill", question(shared, &fill), answer(shared, &fill))
 }
 
-fn question(shared: &Shared, fill: &Fill, mistakes: &Mistakes) -> Html {
-    let ask = &shared.typed.ask;
-    let range = |label: &Label| match &label.rule {
-        Rule::Strength(window) => !window.is_point(),
-        Rule::PerTank(window) => !window.is_point(),
-    };
-    let aim = |one: Aim| (one.code().to_owned(), shared.say(&format!("aim-{}", one.code())));
-    let filling = |one: Filling| (one.code().to_owned(), shared.say(&format!("filling-{}", one.code())));
-    let number = |field: Field| html! { <NumberField {field} trouble={mistakes.at(&field.name())} /> };
+fn question(shared: &Shared, fill: &Fill) -> Html {
+    let outcome = &fill.outcome;
     html! {
         <>
             <div class="fields">
-                <Picker shelf={Shelf::Machine} />
-                { number(Field::Tank) }
-                <div>
-                    { number(Field::Level) }
-                    { levels(shared) }
-                </div>
-                <Picker shelf={Shelf::Product} />
-                <LabelField mistakes={mistakes.clone()} />
-                if fill.label.as_ref().is_some_and(range) {
-                    <Choice name="fill-aim" label={shared.say("fill-aim")}
-                        options={Aim::ALL.map(aim).to_vec()} chosen={ask.aim.code().to_owned()}
-                        onchoose={shared.on(|code: String| Action::Aim(Aim::from_code(&code).unwrap_or_default()))} />
-                }
-                <Picker shelf={Shelf::Measure} />
-                <Picker shelf={Shelf::Floor} />
+                { picker(shared, Shelf::Machine) }
+                { number_field(shared, outcome, Field::Tank, None) }
+                { picker(shared, Shelf::Product) }
+                { label_field(shared, outcome) }
+                <div>{ number_field(shared, outcome, Field::Level, None) }{ levels(shared) }</div>
+                if fill.label.as_ref().is_some_and(|label| label.rule.is_range()) { { aim(shared) } }
+                { picker(shared, Shelf::Measure) }
+                { picker(shared, Shelf::Floor) }
             </div>
-            <MachineBasics mistakes={mistakes.clone()} />
-            <ProductBasics />
+            { machine_basics(shared, outcome) }
+            { product_basics(shared) }
             <details class="more">
                 <summary>{ shared.say("fill-more") }</summary>
-                <Choice name="fill-filling" label={shared.say("fill-filling")}
-                    options={Filling::ALL.map(filling).to_vec()} chosen={ask.filling.code().to_owned()}
-                    onchoose={shared.on(|code: String| Action::Filling(Filling::from_code(&code).unwrap_or_default()))} />
-                <MeasureEditor mistakes={mistakes.clone()} />
+                { filling(shared) }
+                { measure_editor(shared, outcome) }
             </details>
-            <Glance text={glance(shared, fill)} />
+            { glance(shared, at_a_glance(shared, fill)) }
         </>
     }
 }
 
 /// The four levels that a tank's marks show.
 fn levels(shared: &Shared) -> Html {
+    let entry = &shared.typed.ask.level;
+    let level = |share: &'static str| {
+        let pressed = entry.text == share && entry.unit == "percent";
+        let act = shared.act.clone();
+        let onclick = move |_| {
+            act.emit(Action::Unit(Field::Level, "percent".to_owned()));
+            act.emit(Action::Write(Field::Level, share.to_owned()));
+        };
+        html! {
+            <button type="button" name={format!("level-{share}")} {onclick} aria-pressed={pressed.to_string()}>
+                { shared.say(&format!("fill-level-{share}")) }
+            </button>
+        }
+    };
     html! {
         <div class="levels" role="group" aria-label={shared.say("fill-levels")}>
-            { for ["25", "50", "75", "100"].map(|share| {
-                let entry = &shared.typed.ask.level;
-                let pressed = entry.text == share && entry.unit == "percent";
-                let act = shared.act.clone();
-                let onclick = move |_| {
-                    act.emit(Action::Unit(Field::Level, "percent".to_owned()));
-                    act.emit(Action::Write(Field::Level, share.to_owned()));
-                };
-                html! {
-                    <button type="button" name={format!("level-{share}")} {onclick} aria-pressed={pressed.to_string()}>
-                        { shared.say(&format!("fill-level-{share}")) }
-                    </button>
-                }
-            }) }
+            { for ["25", "50", "75", "100"].map(level) }
         </div>
     }
 }
 
-fn answer(shared: &Shared, fill: &Fill, mistakes: &Mistakes) -> Html {
-    let answer = &fill.outcome.answer;
-    let remarks = Rc::new(answer.remarks.clone());
-    if answer.stopped() {
-        return html! { <><Stop {remarks} /><CautionStrip /></> };
-    }
-    let Some(dose) = answer.get(names::FILL_DOSE) else {
-        return html! { <Troubles troubles={mistakes.all()} /> };
+fn aim(shared: &Shared) -> Html {
+    let list = Choice {
+        name: "fill-aim".into(),
+        label: shared.say("fill-aim"),
+        options: Aim::ALL
+            .map(|one| (one.code().to_owned(), shared.say(&format!("aim-{}", one.code()))))
+            .to_vec(),
+        chosen: shared.typed.ask.aim.code().to_owned(),
+        hint: None,
     };
+    choice(shared, list, |code| Action::Aim(Aim::from_code(&code).unwrap_or_default()))
+}
+
+fn filling(shared: &Shared) -> Html {
+    let option = |one: Filling| (one.code().to_owned(), shared.say(&format!("filling-{}", one.code())));
+    let list = Choice {
+        name: "fill-filling".into(),
+        label: shared.say("fill-filling"),
+        options: Filling::ALL.map(option).to_vec(),
+        chosen: shared.typed.ask.filling.code().to_owned(),
+        hint: None,
+    };
+    choice(shared, list, |code| Action::Filling(Filling::from_code(&code).unwrap_or_default()))
+}
+
+fn answer(shared: &Shared, fill: &Fill) -> Html {
+    let answer = &fill.outcome.answer;
+    if answer.stopped() {
+        return html! { <>{ stop(shared, &answer.remarks) }{ caution_strip(shared) }</> };
+    }
+    let Some(dose) = answer.get(names::FILL_DOSE) else { return troubles(shared, &fill.outcome) };
     html! {
         <>
-            <Troubles troubles={mistakes.all()} />
-            { amount(shared, fill, dose) }
-            <Remarks remarks={remarks.clone()} />
+            { troubles(shared, &fill.outcome) }
+            { the_amount(shared, fill, dose) }
+            { warnings(shared, &answer.remarks) }
             { drawing(shared, fill, dose) }
-            { facts(fill) }
-            <CautionStrip />
-            <Assumptions {remarks} />
-            <Workings steps={Rc::new(answer.steps.clone())} />
-            <AnswerTools view={View::Fill} />
+            { facts(shared, answer, FACTS) }
+            { caution_strip(shared) }
+            { assumptions(shared, &answer.remarks) }
+            { workings(shared, &answer.steps) }
+            { answer_tools(shared, View::Fill) }
         </>
     }
 }
 
-fn glance(shared: &Shared, fill: &Fill) -> String {
+const FACTS: &[&str] = &[
+    names::FILL_COUNT,
+    names::FILL_WATER,
+    names::FILL_TOTAL,
+    names::FILL_RATIO,
+    names::FILL_ROUNDED_RATIO,
+    names::FILL_STRENGTH,
+    names::LABEL_LOW,
+    names::LABEL_HIGH,
+    names::MACHINE_LOW,
+    names::MACHINE_HIGH,
+];
+
+fn at_a_glance(shared: &Shared, fill: &Fill) -> String {
     let answer = &fill.outcome.answer;
-    if answer.stopped() {
-        return shared.say("glance-stop");
-    }
     match answer.get(names::FILL_ROUNDED).or(answer.get(names::FILL_DOSE)) {
+        _ if answer.stopped() => shared.say("glance-stop"),
         Some(dose) => in_measure(shared, fill, dose),
         None => shared.say("glance-trouble"),
     }
@@ -152,11 +156,11 @@ fn in_measure(shared: &Shared, fill: &Fill, dose: Value) -> String {
 }
 
 /// The measure's own unit: what is printed on the jug.
-fn step_unit(shared: &Shared) -> Option<&'static crate::units::Unit> {
+fn step_unit(shared: &Shared) -> Option<&'static Unit> {
     shared.typed.measure().and_then(|measure| unit(&measure.step.unit))
 }
 
-fn amount(shared: &Shared, fill: &Fill, dose: Value) -> Html {
+fn the_amount(shared: &Shared, fill: &Fill, dose: Value) -> Html {
     let answer = &fill.outcome.answer;
     let (name, value) = match answer.get(names::FILL_ROUNDED) {
         Some(rounded) => (names::FILL_ROUNDED, rounded),
@@ -167,15 +171,21 @@ fn amount(shared: &Shared, fill: &Fill, dose: Value) -> Html {
     let mut others = vec![shared.words.value(value, customary), shared.words.value(value, System::Metric)];
     others.retain(|other| *other != text);
     let both = others.join(" · ");
-    let sentence = sentence(shared, answer, &text, &both);
-    html! {
-        <Amount {name} {value} {text} title={shared.say("fill-amount")} {sentence}>
-            { both }
-            if name == names::FILL_ROUNDED {
-                { " " }{ shared.say("fill-exact") }{ " " }<Computed name={names::FILL_DOSE} value={dose} />
-            }
-        </Amount>
-    }
+    amount(Amount {
+        name,
+        value,
+        title: shared.say("fill-amount"),
+        sentence: sentence(shared, answer, &text, &both),
+        text,
+        others: html! {
+            <>
+                { both }
+                if name == names::FILL_ROUNDED {
+                    { " " }{ shared.say("fill-exact") }{ " " }{ computed(shared, names::FILL_DOSE, dose) }
+                }
+            </>
+        },
+    })
 }
 
 /// What to do, in one sentence.
@@ -186,11 +196,7 @@ fn sentence(shared: &Shared, answer: &Answer, amount: &str, other: &str) -> Stri
         Filling::MadeUp => "fill-sentence-made-up",
         Filling::OnTop => "fill-sentence-on-top",
     };
-    let ratio = if answer.get(names::FILL_ROUNDED_RATIO).is_some() {
-        names::FILL_ROUNDED_RATIO
-    } else {
-        names::FILL_RATIO
-    };
+    let rounded = answer.get(names::FILL_ROUNDED_RATIO).is_some();
     shared.tell(
         key,
         &[
@@ -199,45 +205,21 @@ fn sentence(shared: &Shared, answer: &Answer, amount: &str, other: &str) -> Stri
             ("product", Argument::text(product)),
             ("water", value(names::FILL_WATER)),
             ("total", value(names::FILL_TOTAL)),
-            ("ratio", value(ratio)),
+            ("ratio", value(if rounded { names::FILL_ROUNDED_RATIO } else { names::FILL_RATIO })),
         ],
     )
 }
 
 fn drawing(shared: &Shared, fill: &Fill, dose: Value) -> Html {
     let answer = &fill.outcome.answer;
-    let tank = Field::Tank
-        .entry(&shared.typed)
-        .and_then(|tank| tank.read::<crate::units::Volume>(Field::Tank.limit(), shared.marks()).ok());
+    let tank = Field::Tank.entry(&shared.typed);
+    let tank = tank.and_then(|tank| tank.read::<Volume>(Field::Tank.limit(), shared.marks()).ok());
     let (Some(tank), Some(total)) = (tank, answer.get(names::FILL_TOTAL)) else { return Html::default() };
-    let tank = Value::new(tank, Kind::Fill);
     let dose = answer.get(names::FILL_ROUNDED).unwrap_or(dose);
     let step = match (answer.get(names::FILL_COUNT), fill.dispenser) {
-        (Some(count), Dispenser::Cup) => Some(Value { si: dose.si / count.si, kind: Kind::Dose }),
+        (Some(count), Dispenser::Cup) => Some(Value { si: dose.si / count.si, ..dose }),
         _ => None,
     };
-    html! { <JugAndTank {tank} {total} {dose} {step} unit={step_unit(shared).map(|unit| unit.code)} /> }
-}
-
-fn facts(fill: &Fill) -> Html {
-    let answer = &fill.outcome.answer;
-    let figures = [
-        names::FILL_COUNT,
-        names::FILL_WATER,
-        names::FILL_TOTAL,
-        names::FILL_RATIO,
-        names::FILL_ROUNDED_RATIO,
-        names::FILL_STRENGTH,
-        names::LABEL_LOW,
-        names::LABEL_HIGH,
-        names::MACHINE_LOW,
-        names::MACHINE_HIGH,
-    ];
-    html! {
-        <dl class="facts">
-            { for figures.into_iter().filter_map(|name| Some((name, answer.get(name)?))).map(|(name, value)| html! {
-                <Fact key_={format!("figure-{}", name.replace(['.', '_'], "-"))}><Computed {name} {value} /></Fact>
-            }) }
-        </dl>
-    }
+    let unit = step_unit(shared).map(|unit| unit.code);
+    jug_and_tank(shared, &JugAndTank { tank: Value::new(tank, Kind::Fill), total, dose, step, unit })
 }

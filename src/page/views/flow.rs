@@ -1,65 +1,53 @@
 //! Flow: which setting this floor needs.
 
+use super::{fit_key, frame, table};
 use crate::answer::Value;
 use crate::form::action::Shelf;
 use crate::form::flow::{Flow, Row, work};
 use crate::form::saved::View;
 use crate::form::{Field, names};
 use crate::page::components::{
-    Amount, AnswerTools, Assumptions, CautionStrip, Computed, Fact, Glance, NumberField, Picker, Remarks,
-    Stop, Troubles, Workings,
+    Amount, amount, answer_tools, assumptions, caution_strip, computed, facts, glance, number_field, picker,
+    stop, troubles, warnings, workings,
 };
-use crate::page::drawing::RateBars;
-use crate::page::editors::{FloorEditor, MachineBasics, MachineMotion, MachineSettings, Mistakes};
-use crate::page::shared::{Shared, use_shared};
-use crate::trade::setting::Fit;
+use crate::page::drawing::{RateBars, rate_bars};
+use crate::page::editors::{floor_editor, machine_basics, machine_motion, machine_settings};
+use crate::page::shared::Shared;
 use crate::units::Kind;
 use crate::words::Argument;
-use std::rc::Rc;
 use yew::prelude::*;
 
 /// The view.
-#[component]
-pub fn FlowView() -> Html {
-    let shared = use_shared();
+pub fn flow_view(shared: &Shared) -> Html {
     let flow = work(&shared.typed, shared.marks());
-    let mistakes = Mistakes::of(&flow.outcome);
-    let tank = mistakes.at(&Field::Tank.name());
-    html! {
-        <div class="view flow">
-            <section class="question" aria-labelledby="flow-heading">
-                <h1 id="flow-heading">{ shared.say("flow-heading") }</h1>
-                <div class="fields">
-                    <Picker shelf={Shelf::Machine} />
-                    <Picker shelf={Shelf::Floor} />
-                    <FloorEditor mistakes={mistakes.clone()} />
-                    <NumberField field={Field::Tank} trouble={tank} />
-                    <MachineMotion mistakes={mistakes.clone()} />
-                </div>
-                <MachineSettings mistakes={mistakes.clone()} />
-                <MachineBasics mistakes={mistakes.clone()} />
-                <Glance text={glance(&shared, &flow)} />
-            </section>
-            <section id="answer" class="answer" tabindex="-1" aria-label={shared.say("answer")}>
-                { answer(&shared, &flow, &mistakes) }
-            </section>
-        </div>
-    }
+    let outcome = &flow.outcome;
+    let question = html! {
+        <>
+            <div class="fields">
+                { picker(shared, Shelf::Machine) }
+                { picker(shared, Shelf::Floor) }
+                { floor_editor(shared, outcome) }
+                { number_field(shared, outcome, Field::Tank, None) }
+                { machine_motion(shared, outcome) }
+            </div>
+            { machine_settings(shared, outcome) }
+            { machine_basics(shared, outcome) }
+            { glance(shared, at_a_glance(shared, &flow)) }
+        </>
+    };
+    frame(shared, "flow", question, answer(shared, &flow))
 }
 
-fn glance(shared: &Shared, flow: &Flow) -> String {
+fn at_a_glance(shared: &Shared, flow: &Flow) -> String {
     match flow.outcome.answer.get(names::FLOW_SETTING) {
         Some(setting) => shared.tell("flow-setting", &[("n", shared.argument(setting))]),
         None => shared.say("glance-trouble"),
     }
 }
 
-fn answer(shared: &Shared, flow: &Flow, mistakes: &Mistakes) -> Html {
+fn answer(shared: &Shared, flow: &Flow) -> Html {
     let answer = &flow.outcome.answer;
-    let Some(setting) = answer.get(names::FLOW_SETTING) else {
-        return html! { <Troubles troubles={mistakes.all()} /> };
-    };
-    let remarks = Rc::new(answer.remarks.clone());
+    let Some(setting) = answer.get(names::FLOW_SETTING) else { return troubles(shared, &flow.outcome) };
     let value = |name| answer.get(name).map_or(Argument::text(""), |value| shared.argument(value));
     let floor = shared.typed.floor().map(|floor| floor.name.clone()).unwrap_or_default();
     let sentence = shared.tell(
@@ -72,88 +60,73 @@ fn answer(shared: &Shared, flow: &Flow, mistakes: &Mistakes) -> Html {
             ("area", value(names::FLOW_TANK_AREA)),
         ],
     );
-    let text = shared.tell("flow-setting", &[("n", value(names::FLOW_SETTING))]);
+    let number = Amount {
+        name: names::FLOW_SETTING,
+        value: setting,
+        text: shared.tell("flow-setting", &[("n", value(names::FLOW_SETTING))]),
+        title: shared.say("flow-amount"),
+        sentence,
+        others: Html::default(),
+    };
     html! {
         <>
-            <Stop remarks={remarks.clone()} />
-            <Amount name={names::FLOW_SETTING} value={setting} {text} title={shared.say("flow-amount")} {sentence} />
-            <Remarks remarks={remarks.clone()} />
-            { chart(flow) }
-            { table(shared, flow) }
-            { facts(flow) }
-            <CautionStrip />
-            <Assumptions {remarks} />
-            <Workings steps={Rc::new(answer.steps.clone())} />
-            <AnswerTools view={View::Flow} />
+            { stop(shared, &answer.remarks) }
+            { amount(number) }
+            { warnings(shared, &answer.remarks) }
+            { chart(shared, flow) }
+            { settings(shared, flow) }
+            { facts(shared, answer, FACTS) }
+            { caution_strip(shared) }
+            { assumptions(shared, &answer.remarks) }
+            { workings(shared, &answer.steps) }
+            { answer_tools(shared, View::Flow) }
         </>
     }
 }
 
-fn chart(flow: &Flow) -> Html {
+const FACTS: &[&str] = &[
+    names::FLOW_RATE,
+    names::FLOW_TANK_TIME,
+    names::FLOW_TANK_AREA,
+    names::FLOW_FLOW,
+    names::FLOW_PASSING,
+    names::FLOW_SPEED,
+];
+
+fn chart(shared: &Shared, flow: &Flow) -> Html {
     let (Some(target), Some(choice)) = (flow.target, flow.choice) else { return Html::default() };
-    let rates: Vec<Value> = flow.rows.iter().map(|row| Value::new(row.rate, Kind::Rate)).collect();
-    html! {
-        <RateBars {rates} chosen={choice.index} low={Value::new(target.low, Kind::Rate)}
-            high={Value::new(target.high, Kind::Rate)} />
-    }
+    let rate = |rate| Value::new(rate, Kind::Rate);
+    let rates = flow.rows.iter().map(|row| rate(row.rate)).collect();
+    rate_bars(
+        shared,
+        &RateBars { rates, chosen: choice.index, low: rate(target.low), high: rate(target.high) },
+    )
 }
 
-fn table(shared: &Shared, flow: &Flow) -> Html {
-    let cell = |row: usize, what: &str, value: Value| {
-        html! { <td><Computed name={format!("flow.setting.{}.{what}", row + 1)} {value} /></td> }
-    };
+fn settings(shared: &Shared, flow: &Flow) -> Html {
     let line = |(index, row): (usize, &Row)| {
         let chosen = flow.choice.is_some_and(|choice| choice.index == index);
-        let fit = match row.fit {
-            Fit::Short => "fit-short",
-            Fit::Meets => "fit-meets",
-            Fit::TooWet => "fit-too-wet",
+        let cell = |what: &str, value: Value| {
+            html! { <td>{ computed(shared, format!("flow.setting.{}.{what}", index + 1), value) }</td> }
         };
         html! {
             <tr class={chosen.then_some("chosen")}>
                 <th scope="row">{ index + 1 }</th>
-                { cell(index, "flow", Value::new(row.flow, Kind::Flow)) }
-                { cell(index, "rate", Value::new(row.rate, Kind::Rate)) }
-                { cell(index, "tank_time", Value::new(row.time, Kind::Time)) }
-                { cell(index, "tank_area", Value::new(row.area, Kind::Area)) }
-                <td>{ shared.say(fit) }</td>
+                <td>{ shared.say(fit_key(row.fit)) }</td>
+                { cell("flow", Value::new(row.flow, Kind::Flow)) }
+                { cell("rate", Value::new(row.rate, Kind::Rate)) }
+                { cell("tank_time", Value::new(row.time, Kind::Time)) }
+                { cell("tank_area", Value::new(row.area, Kind::Area)) }
             </tr>
         }
     };
-    let heads = [
+    let columns = [
         "column-setting",
+        "column-fit",
         "column-flow",
         "column-rate",
         "column-tank-time",
         "column-tank-area",
-        "column-fit",
     ];
-    html! {
-        <div class="scroll" tabindex="0" role="region" aria-label={shared.say("flow-table")}>
-            <table>
-                <caption>{ shared.say("flow-table") }</caption>
-                <thead><tr>{ for heads.map(|key| html! { <th scope="col">{ shared.say(key) }</th> }) }</tr></thead>
-                <tbody>{ for flow.rows.iter().enumerate().map(line) }</tbody>
-            </table>
-        </div>
-    }
-}
-
-fn facts(flow: &Flow) -> Html {
-    let answer = &flow.outcome.answer;
-    let figures = [
-        names::FLOW_RATE,
-        names::FLOW_TANK_TIME,
-        names::FLOW_TANK_AREA,
-        names::FLOW_FLOW,
-        names::FLOW_PASSING,
-        names::FLOW_SPEED,
-    ];
-    html! {
-        <dl class="facts">
-            { for figures.into_iter().filter_map(|name| Some((name, answer.get(name)?))).map(|(name, value)| html! {
-                <Fact key_={format!("figure-{}", name.replace(['.', '_'], "-"))}><Computed {name} {value} /></Fact>
-            }) }
-        </dl>
-    }
+    table(shared, "flow-table", &columns, flow.rows.iter().enumerate().map(line).collect())
 }

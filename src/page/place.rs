@@ -1,0 +1,52 @@
+//! Which view is open, by the fragment of the address: back and forward work, nothing is loaded.
+
+use gloo::events::EventListener;
+use yew::prelude::*;
+
+/// The views.
+#[derive(Clone, Copy, PartialEq)]
+pub enum Place {
+    /// How much concentrate.
+    Fill,
+    /// Which setting.
+    Flow,
+    /// What the shift takes.
+    Shift,
+    /// What the product does.
+    Cautions,
+}
+
+impl Place {
+    /// All, in the order shown.
+    pub const ALL: [Self; 4] = [Self::Fill, Self::Flow, Self::Shift, Self::Cautions];
+
+    /// The fragment.
+    pub fn code(self) -> &'static str {
+        match self {
+            Self::Fill => "fill",
+            Self::Flow => "flow",
+            Self::Shift => "shift",
+            Self::Cautions => "cautions",
+        }
+    }
+
+    fn now() -> Self {
+        let hash = gloo::utils::window().location().hash().unwrap_or_default();
+        Self::ALL.into_iter().find(|place| hash.trim_start_matches('#') == place.code()).unwrap_or(Self::Fill)
+    }
+}
+
+/// Follows the address.
+#[hook]
+pub fn use_place() -> Place {
+    let place = use_state(Place::now);
+    {
+        let place = place.clone();
+        use_effect_with((), move |()| {
+            let listener =
+                EventListener::new(&gloo::utils::window(), "hashchange", move |_| place.set(Place::now()));
+            move || drop(listener)
+        });
+    }
+    *place
+}

@@ -1,0 +1,68 @@
+//! A shift as tables: its fills as whole events, and its areas.
+
+use crate::answer::Value;
+use crate::form::shift::Shift;
+use crate::page::components::computed;
+use crate::page::shared::Shared;
+use crate::page::views::{fit_key, table};
+use crate::units::Kind;
+use yew::prelude::*;
+
+fn area_name(shared: &Shared, shift: &Shift, row: usize) -> String {
+    let area = shift.rows.get(row).and_then(|row| shared.typed.site.areas.get(row.area));
+    area.map(|area| area.name.clone()).unwrap_or_default()
+}
+
+/// When, where, and how much water and concentrate.
+pub fn fills(shared: &Shared, shift: &Shift) -> Html {
+    let Some(plan) = &shift.plan else { return Html::default() };
+    let rows = plan.fills.iter().enumerate().map(|(index, fill)| {
+        let number = index + 1;
+        let cell = |what: &str, value: Value| {
+            html! { <td>{ computed(shared, format!("shift.fill.{number}.{what}"), value) }</td> }
+        };
+        html! {
+            <tr>
+                <th scope="row">{ number }</th>
+                { cell("at", Value::new(fill.at, Kind::Time)) }
+                <td>{ area_name(shared, shift, fill.task) }</td>
+                { cell("after", Value::new(fill.after, Kind::Area)) }
+                { cell("water", Value::new(fill.solution - fill.concentrate, Kind::Fill)) }
+                { cell("concentrate", Value::new(fill.concentrate, Kind::Dose)) }
+            </tr>
+        }
+    });
+    let columns =
+        ["column-fill", "column-at", "column-area", "column-after", "column-water", "column-concentrate"];
+    table(shared, "shift-fill-table", &columns, rows.collect())
+}
+
+/// Setting, time and solution of each area.
+pub fn areas(shared: &Shared, shift: &Shift) -> Html {
+    let rows = shift.rows.iter().enumerate().map(|(index, row)| {
+        let cell = |what: &str, value: Value| {
+            html! { <td>{ computed(shared, format!("shift.area.{}.{what}", index + 1), value) }</td> }
+        };
+        html! {
+            <tr>
+                <th scope="row">{ area_name(shared, shift, index) }</th>
+                { cell("size", Value::new(row.size, Kind::Area)) }
+                { cell("setting", Value::plain(row.setting as f64, Kind::Count)) }
+                <td>{ shared.say(fit_key(row.fit)) }</td>
+                { cell("rate", Value::new(row.rate, Kind::Rate)) }
+                { cell("run_time", Value::new(row.run, Kind::Time)) }
+                { cell("solution", Value::new(row.solution, Kind::Fill)) }
+            </tr>
+        }
+    });
+    let columns = [
+        "column-area",
+        "column-size",
+        "column-setting",
+        "column-fit",
+        "column-rate",
+        "column-run",
+        "column-solution",
+    ];
+    table(shared, "shift-area-table", &columns, rows.collect())
+}
