@@ -76,6 +76,9 @@ pub enum Weight {
 pub enum Fact {
     /// A value, shown in the reader's units.
     Value(Value),
+    /// The least and the greatest, of one kind; a least of nothing and an infinite greatest are open
+    /// ends.
+    Window(Value, Value),
     /// A key of the language file.
     Key(String),
     /// What the user wrote: a name.
@@ -104,6 +107,12 @@ impl Remark {
     pub fn with(mut self, placeholder: &'static str, fact: Fact) -> Self {
         self.facts.push((placeholder, fact));
         self
+    }
+
+    /// With one more window.
+    #[must_use]
+    pub fn window<Q: Quantity>(self, placeholder: &'static str, low: Q, high: Q, kind: Kind) -> Self {
+        self.with(placeholder, Fact::Window(Value::new(low, kind), Value::new(high, kind)))
     }
 
     /// With one more value.

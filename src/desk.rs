@@ -1,6 +1,7 @@
 //! The desk tool: builds and serves the page, seals a build for offline use, runs every check.
 //!
-//! Native only. It knows nothing of floors or labels: it is the workbench around the page.
+//! Native only. It knows nothing of floors or labels but by the core's own functions: it is the workbench
+//! around the page.
 
 mod build;
 mod child;
@@ -10,11 +11,13 @@ mod fingerprint;
 mod lock;
 mod places;
 mod precache;
+mod recompute;
 mod serve;
 mod suite;
 mod tools;
 
 use fault::Fault;
+use std::path::Path;
 use std::process::ExitCode;
 
 /// What `help` prints.
@@ -27,6 +30,7 @@ Brimline's desk tool
       --page FOLDER                      serve this folder as it is
   cargo run -- test [--only PART ...]    install what the checks need and run them all, or these parts:
                                          lint, native, wasm, browser, reference
+  cargo run -- recompute FILE            work an answer saved from the page out again, and compare
   cargo run -- precache                  list a build's files in its worker.js (Trunk calls this)
   cargo run -- help                      this text
 ";
@@ -54,6 +58,8 @@ fn dispatch(words: &[&str]) -> Result<ExitCode, Fault> {
         [] => serve::run(&[])?,
         ["serve", rest @ ..] => serve::run(rest)?,
         ["test", rest @ ..] => return suite::run(rest),
+        ["recompute", file] => return Ok(recompute::run(Path::new(file))),
+        ["recompute", ..] => return Err(Fault::misuse("recompute takes one file.".to_owned())),
         ["precache"] => precache::run()?,
         ["help" | "--help" | "-h"] => print!("{USAGE}"),
         [word, ..] => return Err(Fault::misuse(format!("This tool does not know \"{word}\"."))),

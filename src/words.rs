@@ -61,6 +61,11 @@ impl Words {
         self.messages.keys().map(String::as_str)
     }
 
+    /// The placeholders of a message.
+    pub fn placeholders(&self, key: &str) -> Vec<&str> {
+        self.messages.get(key).map(Message::placeholders).unwrap_or_default()
+    }
+
     /// The message of a key; the key itself where the language lacks it, so that nothing is hidden.
     pub fn say(&self, key: &str) -> String {
         self.tell(key, &[])

@@ -12,7 +12,7 @@ use crate::trade::formula;
 use crate::trade::governing::{Aim, Governed, Governs, govern};
 use crate::trade::label::{self, Label, Rule, Window};
 use crate::trade::measure::{Rounded, round_to};
-use crate::units::{Kind, Volume, VolumeFraction, unit};
+use crate::units::{Kind, Quantity, Volume, VolumeFraction, unit};
 
 /// The name of the label field.
 pub const LABEL: &str = "product-label";
@@ -225,7 +225,7 @@ fn windows(
     });
     let Some(takes) = takes else { return };
     answer.figure(names::MACHINE_LOW, dose(takes.low));
-    if takes.high.min(job.tank) < job.tank {
+    if takes.high.si().is_finite() {
         answer.figure(names::MACHINE_HIGH, dose(takes.high));
     }
     let code = match (governed.clash, governed.governs) {
@@ -236,10 +236,8 @@ fn windows(
     };
     answer.remark(
         Remark::new(code, Weight::Warn)
-            .value("label-low", dose(asked.low))
-            .value("label-high", dose(asked.high))
-            .value("machine-low", dose(takes.low))
-            .value("machine-high", dose(takes.high.min(job.tank)))
+            .window("label", asked.low, asked.high, Kind::Dose)
+            .window("machine", takes.low, takes.high, Kind::Dose)
             .value("dose", dose(governed.dose)),
     );
 }
@@ -284,8 +282,7 @@ fn rounded(out: &mut Outcome, job: &Job, governed: Governed, step: Volume) {
             Remark::new(code, Weight::Warn)
                 .value("rounded", Value::new(dose, Kind::Dose))
                 .value("dose", Value::new(governed.dose, Kind::Dose))
-                .value("low", Value::new(window.low, Kind::Dose))
-                .value("high", Value::new(window.high.min(job.tank), Kind::Dose)),
+                .window("window", window.low, window.high, Kind::Dose),
         );
     }
 }

@@ -170,7 +170,7 @@ fn figures(
         answer.step(&formula::SPEED_FOR, &[("Q", flow), ("a", bound), ("w − o", width)], other);
         let code = if choice.fit == Fit::Short { "remark-flow-short" } else { "remark-flow-too-wet" };
         let remark = Remark::new(code, Weight::Warn).value("setting", number).value("rate", rate);
-        answer.remark(remark.value("low", low).value("high", high).value("speed", other));
+        answer.remark(remark.window("target", target.low, target.high, Kind::Rate).value("speed", other));
     }
     if motion.spent < 1.0 {
         answer.remark(Remark::new("remark-reuse", Weight::Assumed).value("share", spent));

@@ -102,7 +102,7 @@ fn strength(out: &mut Outcome, typed: &Typed, tank: Volume, marks: Marks) -> Opt
     if governed.clash {
         out.answer.remark(
             Remark::new("remark-shift-clash", Weight::Warn)
-                .value("label", Value::new(asked.low, Kind::Dose))
+                .window("label", asked.low, asked.high, Kind::Dose)
                 .value("dose", Value::new(governed.dose, Kind::Dose)),
         );
     }

@@ -43,7 +43,6 @@ pub fn App() -> Html {
                 } }
             </main>
             <footer>
-                <p>{ &shared.typed.site.name }</p>
                 <p>{ shared.say("privacy") }</p>
                 <p class="defer">{ shared.say("caution-defer") }</p>
                 <OpenSaved shared={shared.clone()} />
@@ -72,7 +71,7 @@ fn top(shared: &Shared, place: Place) -> Html {
         <>
             <a class="skip" href="#main" onclick={skip}>{ shared.say("skip") }</a>
             <header class="top">
-                <p class="name">{ shared.say("name") }</p>
+                <p class="name">{ shared.say("name") }<span class="site">{ &shared.typed.site.name }</span></p>
                 <nav aria-label={shared.say("views")}>
                     { for Place::ALL.map(|one| html! {
                         <a href={format!("#{}", one.code())} aria-current={(one == place).then_some("page")}>

@@ -33,6 +33,9 @@ answer = Answer
 glance = Answer
 glance-stop = Read the warning
 glance-trouble = Not yet
+window = { $low } to { $high }
+window-least = at least { $low }
+window-most = at most { $high }
 unit-of = Unit for { $field }
 troubles = Mend this to get the answer
 assumptions = Taken for granted
@@ -98,7 +101,6 @@ figure-flow-flow = Flow of this setting
 figure-flow-passing = Floor passed while running
 figure-flow-speed = Speed at which it would fit
 column-setting = Setting
-column-flow = Flow
 column-rate = On the floor
 column-tank-time = Tank lasts
 column-tank-area = Tank cleans
@@ -143,7 +145,6 @@ column-area = Area
 column-after = After
 column-water = Water
 column-concentrate = Concentrate
-column-size = Size
 column-run = Time
 column-solution = Solution
 figure-shift-area = Floor
@@ -308,11 +309,11 @@ mistake-ph = A pH is a number from 0 to 14.
 
 ## Warnings
 remark-clash-machine-title = Label and machine do not agree
-remark-clash-machine = The label asks for { $label-low } to { $label-high } for this fill. The machine takes { $machine-low } to { $machine-high }. The machine’s limit governs: { $dose }. The solution is weaker than the label says, so do not count on it to disinfect.
+remark-clash-machine = The label asks for { $label } for this fill. The machine takes { $machine }. The machine’s limit governs: { $dose }. The solution is weaker than the label says, so do not count on it to disinfect.
 remark-clash-label-title = Label and machine do not agree
-remark-clash-label = The label allows { $label-low } to { $label-high } for this fill. The machine asks for { $machine-low } to { $machine-high }. The label governs: { $dose }. Ask the machine’s maker whether that is enough.
+remark-clash-label = The label allows { $label } for this fill. The machine asks for { $machine }. The label governs: { $dose }. Ask the machine’s maker whether that is enough.
 remark-machine-narrows-title = The machine narrows the label’s range
-remark-machine-narrows = The label allows { $label-low } to { $label-high }, the machine takes { $machine-low } to { $machine-high }. Both hold with { $dose }.
+remark-machine-narrows = The label allows { $label }, the machine takes { $machine }. Both hold with { $dose }.
 remark-measure-too-big-title = This measure is too big
 remark-measure-too-big = One mark, stroke or cap is { $step }. Use a finer measure for so small a fill.
 remark-strong-title = More concentrate than water
@@ -320,7 +321,7 @@ remark-strong = That is rare. Check the label, its units and the tank before you
 remark-measure-coarse-title = This measure is too coarse
 remark-measure-coarse = It makes { $rounded } where { $dose } is right: more than a tenth off. Use a finer measure or a larger fill.
 remark-rounded-outside-title = Rounding leaves the window
-remark-rounded-outside = { $rounded } is outside { $low } to { $high }. Use a measure with finer marks.
+remark-rounded-outside = { $rounded } is outside the window, { $window }. Use a measure with finer marks.
 remark-foam-refuse-title = It foams. Do not put it in this machine
 remark-foam-refuse = Use a low-foam or non-foaming product made for scrubbers.
 remark-foam-refuse-read = I have read this. Show the amount for another use, not for this machine
@@ -333,9 +334,9 @@ remark-floor-unknown = { $floor }: not known to be right for this product. { $wh
 remark-hazards-unknown-title = Hazards not known
 remark-hazards-unknown = Not all of the label has been entered. Wear goggles and gloves, and read the label and the SDS before you open it.
 remark-flow-short-title = No setting gives this floor enough
-remark-flow-short = Setting { $setting } is the wettest and lays down { $rate }; the floor should get { $low } to { $high }. Go no faster than { $speed }, or make a second pass.
+remark-flow-short = Setting { $setting } is the wettest and lays down { $rate }; the floor should get { $target }. Go no faster than { $speed }, or make a second pass.
 remark-flow-too-wet-title = Even the setting that reaches the target is too wet
-remark-flow-too-wet = Setting { $setting } lays down { $rate }; the floor should get { $low } to { $high }. Go at least { $speed }, or ask for a finer setting.
+remark-flow-too-wet = Setting { $setting } lays down { $rate }; the floor should get { $target }. Go at least { $speed }, or ask for a finer setting.
 remark-reuse = The machine filters and uses { $share } of its solution again; the rest leaves the tank for good. Check it by what is left after a run.
 remark-shift-clash-title = Label and machine do not agree
 remark-shift-clash = For a full tank the label asks for { $label }. The smaller amount governs: { $dose }. See Fill.
@@ -343,6 +344,19 @@ remark-shift-floor-title = Not on this floor
 remark-shift-floor = { $area }: this product does not fit the floor there. See Cautions, or leave the area out.
 remark-shift-short = { $area }: no setting gives this floor enough at this speed. See Flow.
 remark-shift-too-wet = { $area }: even the lowest setting that reaches the target is too wet at this speed. See Flow.
+
+## Working a saved answer out again, at a desk
+recompute-agrees = { $n ->
+    [one] { $file }: the answer of { $view } stands. { $n } figure was worked out again and agrees.
+   *[other] { $file }: the answer of { $view } stands. { $n } figures were worked out again and agree.
+}
+recompute-no-file = { $file } cannot be read: { $reason }
+recompute-unreadable = { $file } is not an answer saved by Brimline, or it is damaged: { $reason }
+recompute-later = { $file } was saved by a later version (schema { $schema }). Use that version.
+recompute-input = { $file }: what was typed has been changed since the answer was saved. The answer does not belong to it.
+recompute-differs = { $file }: { $name } does not stand. Saved: { $saved } (SI). Worked out now: { $now } (SI).
+recompute-unknown-figure = { $file }: no figure is called { $name }.
+recompute-remarks = { $file }: the warnings are not those that this input gives.
 
 ## Workings
 formula-plus-water = Strength from 1 part plus n parts water

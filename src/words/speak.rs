@@ -37,6 +37,21 @@ impl Words {
         }
     }
 
+    /// What lies between two values: both, one where they read the same, or the end that is closed.
+    pub fn window(&self, low: Value, high: Value, system: System) -> String {
+        let (least, most) = (self.value(low, system), self.value(high, system));
+        let ends = [("low", Argument::text(self.bare(low, system))), ("high", Argument::text(most.clone()))];
+        if !high.si.is_finite() {
+            self.tell("window-least", &[("low", Argument::text(least))])
+        } else if low.si <= 0.0 {
+            self.tell("window-most", &ends)
+        } else if least == most {
+            most
+        } else {
+            self.tell("window", &ends)
+        }
+    }
+
     /// The number of a value alone, where its unit stands beside it.
     pub fn bare(&self, value: Value, system: System) -> String {
         self.number(value.kind.unit(system).map_or(value.si, |unit| unit.from_si(value.si)))
@@ -69,6 +84,7 @@ impl Words {
             .iter()
             .filter_map(|(name, fact)| match fact {
                 Fact::Value(value) => Some((*name, Argument::number(value.si, self.value(*value, system)))),
+                Fact::Window(low, high) => Some((*name, Argument::text(self.window(*low, *high, system)))),
                 Fact::Text(text) => Some((*name, Argument::text(text.clone()))),
                 Fact::Key(_) => None,
             })

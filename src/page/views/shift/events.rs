@@ -46,7 +46,6 @@ pub fn areas(shared: &Shared, shift: &Shift) -> Html {
         html! {
             <tr>
                 <th scope="row">{ area_name(shared, shift, index) }</th>
-                { cell("size", Value::new(row.size, Kind::Area)) }
                 { cell("setting", Value::plain(row.setting as f64, Kind::Count)) }
                 <td>{ shared.say(fit_key(row.fit)) }</td>
                 { cell("rate", Value::new(row.rate, Kind::Rate)) }
@@ -55,14 +54,7 @@ pub fn areas(shared: &Shared, shift: &Shift) -> Html {
             </tr>
         }
     });
-    let columns = [
-        "column-area",
-        "column-size",
-        "column-setting",
-        "column-fit",
-        "column-rate",
-        "column-run",
-        "column-solution",
-    ];
+    let columns =
+        ["column-area", "column-setting", "column-fit", "column-rate", "column-run", "column-solution"];
     table(shared, "shift-area-table", &columns, rows.collect())
 }

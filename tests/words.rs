@@ -1,0 +1,8 @@
+//! The language files: nothing missing, nothing idle, read as the reference reader reads them.
+
+#[path = "words/keys.rs"]
+mod keys;
+#[path = "words/reference.rs"]
+mod reference;
+#[path = "words/spoken.rs"]
+mod spoken;

@@ -1,0 +1,114 @@
+//! Every key that the code can ask for has its words, and every message is asked for.
+
+use brimline::answer::Formula;
+use brimline::form::{Field, names};
+use brimline::trade::formula;
+use brimline::units::System;
+use brimline::words::Words;
+use std::collections::BTreeSet;
+use std::path::Path;
+
+/// The text of every source file, the language files left out.
+fn sources() -> String {
+    fn collect(folder: &Path, out: &mut String) {
+        for entry in std::fs::read_dir(folder).expect("the source folder") {
+            let path = entry.expect("an entry").path();
+            if path.is_dir() {
+                collect(&path, out);
+            } else if path.extension().is_some_and(|ending| ending == "rs") {
+                out.push_str(&std::fs::read_to_string(&path).expect("a source file"));
+            }
+        }
+    }
+    let mut out = String::new();
+    collect(&Path::new(env!("CARGO_MANIFEST_DIR")).join("src"), &mut out);
+    out
+}
+
+/// The strings in the sources that have the shape of a key.
+fn literals(sources: &str) -> BTreeSet<&str> {
+    let key = |text: &&str| {
+        text.starts_with(|c: char| c.is_ascii_lowercase())
+            && text.chars().all(|c| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-' || c == '_')
+    };
+    sources.split('"').filter(key).collect()
+}
+
+/// Keys that are put together: each start with all its ends.
+fn composed() -> Vec<String> {
+    let mut out: Vec<String> = brimline::chemistry::word_keys().collect();
+    let mut all = |start: &str, ends: &[&str]| out.extend(ends.iter().map(|end| format!("{start}{end}")));
+    all("view-", &["fill", "flow", "shift", "cautions"]);
+    all("units-", &System::ALL.map(System::code));
+    all("aim-", &["low", "middle", "high"]);
+    all("filling-", &["made_up", "on_top"]);
+    all("dispenser-", &["cup", "pump", "cap"]);
+    all("count-", &["pump", "cap"]);
+    all("porosity-", &["sealed", "low", "medium", "high"]);
+    all("fill-level-", &["25", "50", "75", "100"]);
+    for shelf in ["machine", "product", "floor", "measure"] {
+        all(shelf, &["-add", "-remove"]);
+    }
+    all("area", &["-add", "-up-of", "-remove-of"]);
+    all("remark-foam-", &["refuse-read", "test-first-read"]);
+    let shown = |name: &&&str| {
+        !["flow.setting", "shift.solution", "shift.fills", "fill.dose", "fill.rounded"].contains(*name)
+    };
+    out.extend(
+        names::ALL.iter().filter(shown).map(|name| format!("figure-{}", name.replace(['.', '_'], "-"))),
+    );
+    out.extend(formula::ALL.iter().map(|formula: &&Formula| formula.code.to_owned()));
+    out.extend(Field::SINGLE.map(|field| field.key().to_owned()));
+    out
+}
+
+#[test]
+fn every_key_that_is_put_together_has_its_words() {
+    let words = Words::english();
+    let keys: BTreeSet<&str> = words.keys().collect();
+    let missing: Vec<String> = composed().into_iter().filter(|key| !keys.contains(key.as_str())).collect();
+    assert!(missing.is_empty(), "no words for {missing:?}");
+}
+
+#[test]
+fn every_key_in_the_sources_has_its_words() {
+    let (words, sources) = (Words::english(), sources());
+    let keys: BTreeSet<&str> = words.keys().collect();
+    // What is said, told or used as a code must have its words.
+    for opening in [
+        ".say(\"",
+        ".tell(\n            \"",
+        ".tell(\n        \"",
+        ".tell(\"",
+        "Remark::new(\"",
+        "named(\"remark-",
+        "key: \"",
+    ] {
+        for rest in sources.split(opening).skip(1) {
+            let key = rest.split('"').next().unwrap_or_default();
+            let key = if opening.ends_with("remark-") { format!("remark-{key}") } else { key.to_owned() };
+            assert!(keys.contains(key.as_str()) || key == "fills", "no words for {key:?}");
+        }
+    }
+    for start in
+        ["remark-", "basis-", "note-", "mistake-", "label-", "fit-", "column-", "glance-", "recompute-"]
+    {
+        for key in literals(&sources).into_iter().filter(|key| key.starts_with(start)) {
+            // Names of inputs and of windows, not of messages.
+            let other = ["label-reading", "label-range"].contains(&key);
+            assert!(other || keys.contains(key), "no words for {key:?}");
+        }
+    }
+}
+
+#[test]
+fn no_message_is_idle() {
+    let (words, sources) = (Words::english(), sources());
+    let (literals, composed) = (literals(&sources), composed());
+    let asked = |key: &str| {
+        let stem = key.strip_suffix("-hint").or_else(|| key.strip_suffix("-title")).unwrap_or(key);
+        [key, stem].iter().any(|key| literals.contains(key) || composed.iter().any(|one| one == key))
+    };
+    let idle: Vec<&str> = words.keys().filter(|key| !asked(key)).collect();
+    assert!(idle.is_empty(), "nobody asks for {idle:?}");
+}
