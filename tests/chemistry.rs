@@ -1,5 +1,7 @@
 //! Chemistry against its published sources, and the laws no table row may break.
 
+#![cfg(not(target_arch = "wasm32"))]
+
 use brimline::chemistry::advice::advise;
 use brimline::chemistry::family::Family;
 use brimline::chemistry::floor::{FloorVerdict, PhRange, Surface, verdict};

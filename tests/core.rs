@@ -1,6 +1,8 @@
 //! Units, numbers, limits, labels, formulas and forms: against published figures, hand-worked
 //! examples and the laws that none of them may break.
 
+#![cfg(not(target_arch = "wasm32"))]
+
 #[path = "core/by_hand.rs"]
 mod by_hand;
 #[path = "core/dilution.rs"]

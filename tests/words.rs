@@ -1,5 +1,7 @@
 //! The language files: nothing missing, nothing idle, read as the reference reader reads them.
 
+#![cfg(not(target_arch = "wasm32"))]
+
 #[path = "words/keys.rs"]
 mod keys;
 #[path = "words/reference.rs"]

@@ -1,0 +1,38 @@
+//! The same core and the real page in a real browser.
+
+#![cfg(target_arch = "wasm32")]
+
+use brimline::form::saved::recompute;
+use wasm_bindgen_test::{wasm_bindgen_test, wasm_bindgen_test_configure};
+
+wasm_bindgen_test_configure!(run_in_browser);
+
+/// Answers that were worked out natively stand when the browser works them out again.
+#[wasm_bindgen_test]
+fn native_answers_stand_in_the_browser() {
+    for file in [
+        include_str!("saved/fill-schema-1.json"),
+        include_str!("saved/flow-schema-1.json"),
+        include_str!("saved/shift-schema-1.json"),
+    ] {
+        assert!(recompute(file).is_ok(), "{:?}", recompute(file));
+    }
+}
+
+/// The page mounts, and shows the amount of its demo site: 10 gal at 1 to 64 is 19.69 fl oz, and 20
+/// on a jug with 1 fl oz marks.
+#[wasm_bindgen_test]
+async fn the_page_mounts_and_shows_an_amount() {
+    let document = gloo::utils::document();
+    let app = document.create_element("div").expect("an element");
+    app.set_id("app");
+    document.body().expect("a body").append_child(&app).expect("it takes a child");
+    brimline::page::mount();
+    // Yew draws on the next turn of the event loop.
+    gloo::timers::future::TimeoutFuture::new(50).await;
+    let figure =
+        document.query_selector("[data-answer='fill.rounded']").expect("a selector").expect("the amount");
+    assert_eq!(figure.text_content().expect("text").replace('\u{202f}', " "), "20 fl oz");
+    let si: f64 = figure.get_attribute("data-si").expect("its value").parse().expect("a number");
+    assert!((si - 20.0 * 29.573_529_562_5e-6).abs() < 1e-15);
+}
