@@ -1,23 +1,27 @@
 //! Serves the page on this machine.
 
 mod reply;
+mod wire;
 
 use super::build;
 use super::fault::Fault;
 use super::places::Places;
 use reply::Reply;
-use std::io::ErrorKind;
-use std::net::{Ipv4Addr, TcpListener};
+use std::io::{self, ErrorKind, Read};
+use std::net::{Ipv4Addr, Shutdown, TcpListener, TcpStream};
 use std::path::{Path, PathBuf};
 use std::thread;
-use tiny_http::{Header, Request, Response, Server};
+use std::time::Duration;
+use wire::Request;
 
 /// The port if none is asked for.
 const PORT: u16 = 8087;
 /// How many ports after it are tried when it is taken.
 const OTHERS: u16 = 50;
-/// How many requests are answered at once: as many as a browser opens to one server.
-const HANDS: usize = 6;
+/// How long a connection may stay silent.
+const PATIENCE: Duration = Duration::from_secs(30);
+/// How much of an unwanted request body is read and thrown away.
+const UNREAD: u64 = 64 * 1024;
 
 /// What the command line asks for.
 #[derive(Debug, Default, PartialEq)]
@@ -37,7 +41,7 @@ pub fn run(words: &[&str]) -> Result<(), Fault> {
         Some(folder) => folder.to_path_buf(),
         None => built(wish.no_build)?,
     };
-    serve(&page, open(wish.port)?)
+    serve(&page, &open(wish.port)?)
 }
 
 fn understand<'a>(words: &[&'a str]) -> Result<Wish<'a>, Fault> {
@@ -89,38 +93,29 @@ fn open(asked: Option<u16>) -> Result<TcpListener, Fault> {
     Err(Fault::new(taken).by_hand("cargo run -- serve 9000"))
 }
 
-fn serve(page: &Path, listener: TcpListener) -> Result<(), Fault> {
-    let cannot = |error: &dyn std::fmt::Display| Fault::new(format!("The page cannot be served: {error}."));
-    let address = listener.local_addr().map_err(|error| cannot(&error))?;
-    let server = Server::from_listener(listener, None).map_err(|error| cannot(&error))?;
+fn serve(page: &Path, listener: &TcpListener) -> Result<(), Fault> {
+    let address =
+        listener.local_addr().map_err(|error| Fault::new(format!("The page cannot be served: {error}.")))?;
     println!("\nBrimline is at http://{address}/  (Ctrl+C stops it)");
+    // A thread for each connection, not a pool: browsers open connections that they use later or
+    // never, and those must not keep others waiting.
     thread::scope(|scope| {
-        for _ in 0..HANDS {
-            scope.spawn(|| {
-                while let Ok(request) = server.recv() {
-                    answer(page, request);
-                }
-            });
+        for connection in listener.incoming().flatten() {
+            // An error means that the browser is gone: nothing is left to do.
+            scope.spawn(|| drop(answer(page, connection)));
         }
     });
     Ok(())
 }
 
-fn answer(page: &Path, request: Request) {
-    let gzip = request
-        .headers()
-        .iter()
-        .any(|header| header.field.equiv("Accept-Encoding") && reply::takes_gzip(header.value.as_str()));
-    let Reply { status, headers, body } = Reply::to(page, request.method().as_str(), request.url(), gzip);
-    let mut response = Response::from_data(body).with_status_code(status).with_chunked_threshold(usize::MAX);
-    for (name, value) in headers {
-        // All are constants of plain ASCII, which always make a header.
-        if let Ok(header) = Header::from_bytes(name, value) {
-            response.add_header(header);
-        }
-    }
-    // Whoever asked is gone: nothing is left to do.
-    let _ = request.respond(response);
+fn answer(page: &Path, connection: TcpStream) -> io::Result<()> {
+    connection.set_read_timeout(Some(PATIENCE))?;
+    connection.set_write_timeout(Some(PATIENCE))?;
+    let Request { method, url, gzip } = Request::read(&connection)?;
+    wire::write(&connection, &Reply::to(page, &method, &url, gzip), &method)?;
+    // Closing with something unread would make the system throw the answer away.
+    connection.shutdown(Shutdown::Write)?;
+    io::copy(&mut connection.take(UNREAD), &mut io::sink()).map(drop)
 }
 
 #[cfg(test)]
