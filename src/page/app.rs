@@ -2,14 +2,14 @@
 
 use super::components::{Choice, OpenSaved, button, choice};
 use super::keep::store::{self, Found};
-use super::keep::{download, update};
+use super::keep::{download, today, update};
 use super::place::{Place, use_place};
 use super::shared::Shared;
 use super::views::{cautions_view, fill_view, flow_view, shift_view};
 use super::{focus, state};
 use crate::form::{Action, Typed};
 use crate::units::System;
-use crate::words::Words;
+use crate::words::{Argument, Words};
 use std::rc::Rc;
 use yew::prelude::*;
 
@@ -21,6 +21,7 @@ pub fn App() -> Html {
     let state = state::use_typed(&found);
     let place = use_place();
     let newer = update::use_waiting();
+    let today = today::use_today();
     let dispatcher = state.now.dispatcher();
     let act = use_callback((), move |action: Action, ()| dispatcher.dispatch(action));
     let shared = Shared { typed: state.now.typed.clone(), words, act };
@@ -28,6 +29,7 @@ pub fn App() -> Html {
     html! {
         <>
             { top(&shared, place) }
+            <p class="sheet-line">{ sheet_line(&shared, &today) }</p>
             <div class="notices" role="status">
                 if newer { { newer_version(&shared) } }
                 if !state.kept { <p>{ shared.say("keep-denied") }</p> }
@@ -83,6 +85,12 @@ fn top(shared: &Shared, place: Place) -> Html {
             </header>
         </>
     }
+}
+
+/// What stands on every sheet of paper: the site, the date and the version.
+fn sheet_line(shared: &Shared, today: &str) -> String {
+    let version = Argument::text(env!("CARGO_PKG_VERSION"));
+    shared.tell("sheet-line", &[("date", Argument::text(today)), ("version", version)])
 }
 
 fn newer_version(shared: &Shared) -> Html {

@@ -1,5 +1,6 @@
-//! What the browser keeps, and what leaves it as a file.
+//! What the browser gives and keeps: the store, files, the date, a newer version.
 
 pub mod download;
 pub mod store;
+pub mod today;
 pub mod update;

@@ -16,6 +16,7 @@ units = Units
 units-us = US
 units-metric = Metric
 units-imperial = Imperial
+sheet-line = Printed { $date } with Brimline { $version }
 privacy = Nothing that you type leaves this device. The page works without a network.
 demo-back = Start again with the invented demo site
 update-ready = A new version of this page is ready. What you typed is kept.
