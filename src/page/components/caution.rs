@@ -50,8 +50,27 @@ fn wear(shared: &Shared, panel: &Panel) -> Html {
     }
 }
 
-fn other_family(shared: &Shared, product: &Product, pair: &Pair) -> String {
-    shared.say(pair.other_than(&product.families).key())
+/// What must never meet the product; `whole` adds what to do and where it is written.
+fn never(shared: &Shared, product: &Product, panel: &Panel, whole: bool) -> Html {
+    let line = |pair: &&Pair| {
+        html! {
+            <li>
+                <strong>{ shared.say(pair.other_than(&product.families).key()) }</strong>
+                { ": " }{ shared.say(pair.happens) }
+                if whole {
+                    { " " }{ shared.say(pair.act) }
+                    <span class="source">{ " " }{ shared.words.source(pair.source) }</span>
+                }
+            </li>
+        }
+    };
+    html! {
+        <>
+            <h3>{ shared.say("caution-never") }</h3>
+            if product.families.is_empty() { <p class="unknown">{ shared.say("caution-never-unknown") }</p> }
+            <ul>{ for panel.never.iter().map(line) }<li>{ shared.say("caution-never-any") }</li></ul>
+        </>
+    }
 }
 
 /// Beside every amount: signal word, hazards, PPE, what must never meet it, order of addition.
@@ -63,17 +82,7 @@ pub fn caution_strip(shared: &Shared) -> Html {
             <h2>{ shared.tell("caution-of", &[("product", Argument::text(product.name.clone()))]) }</h2>
             { hazards(shared, &product, &panel) }
             { wear(shared, &panel) }
-            <h3>{ shared.say("caution-never") }</h3>
-            if product.families.is_empty() { <p class="unknown">{ shared.say("caution-never-unknown") }</p> }
-            <ul>
-                { for panel.never.iter().map(|pair| html! {
-                    <li>
-                        <strong>{ other_family(shared, &product, pair) }</strong>
-                        { ": " }{ shared.say(pair.happens) }
-                    </li>
-                }) }
-                <li>{ shared.say("caution-never-any") }</li>
-            </ul>
+            { never(shared, &product, &panel, false) }
             <p>{ shared.say("caution-order") }</p>
             <p class="defer">{ shared.say("caution-defer") }</p>
             <p><a href="#cautions">{ shared.say("caution-more") }</a></p>
@@ -101,18 +110,7 @@ pub fn caution_panel(shared: &Shared) -> Html {
                 { for panel.advice.first_aid().map(|measure| html! { <li>{ shared.say(measure.key) }</li> }) }
             </ul>
             { always("caution-first-aid-always") }
-            <h3>{ shared.say("caution-never") }</h3>
-            if product.families.is_empty() { <p class="unknown">{ shared.say("caution-never-unknown") }</p> }
-            <ul>
-                { for panel.never.iter().map(|pair| html! {
-                    <li>
-                        <strong>{ other_family(shared, &product, pair) }</strong>
-                        { ": " }{ shared.say(pair.happens) }{ " " }{ shared.say(pair.act) }
-                        <span class="source">{ " " }{ shared.words.source(pair.source) }</span>
-                    </li>
-                }) }
-                <li>{ shared.say("caution-never-any") }</li>
-            </ul>
+            { never(shared, &product, &panel, true) }
             <h3>{ shared.say("caution-handle") }</h3>
             { always("caution-order") }
             { list(Kind::Handle) }
