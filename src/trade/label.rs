@@ -3,11 +3,14 @@
 //! | written | read as | r |
 //! |---|---|---|
 //! | `1:64`, `1 to 64`, `64:1`, `1+64` | 1 part plus 64 parts water | 1/65 |
-//! | `1 in 65`, `1/65` | 1 part in 65 parts total | 1/65 |
+//! | `1 in 65`, `1/65`, `1:65 total` | 1 part in 65 parts total | 1/65 |
+//! | `1:32-64`, `1 in 32 to 1 in 64` | from the one to the other | |
 //! | `2 oz/gal`, `15 mL/L` | added to that much water | x/(1+x) |
 //! | `2 oz makes 1 gal` | in that much finished solution | x |
 //! | `0.5 %` | of the finished solution | 0.005 |
 //! | `3 to 6 oz per tank` | that much for a full tank | |
+//! | `1:64 (2 oz/gal)`, `1:64, 2 oz/gal` | both, which must agree | 1/65 |
+//! | `2 oz/gal (US)` | by the measure in the bracket | x/(1+x) |
 //!
 //! The convention that was read is kept in [`Label::basis`], and the other one that people mean by
 //! the same words stands in [`Label::others`]. What has two readings of equal right is refused with
@@ -18,6 +21,8 @@
 mod amounts;
 mod grammar;
 mod lexer;
+mod ratio;
+mod statements;
 mod vocabulary;
 
 use crate::limits::OutOfRange;
@@ -77,6 +82,16 @@ pub enum Rule {
     Strength(Window<VolumeFraction>),
     /// Concentrate for a full tank.
     PerTank(Window<Volume>),
+}
+
+impl Rule {
+    /// Whether it leaves a choice.
+    pub fn is_range(&self) -> bool {
+        match self {
+            Self::Strength(window) => !window.is_point(),
+            Self::PerTank(window) => !window.is_point(),
+        }
+    }
 }
 
 /// What the reader took for granted.
@@ -141,6 +156,8 @@ pub enum LabelMistake {
         /// The readings.
         readings: Vec<String>,
     },
+    /// To be used undiluted, which nothing in a tank is.
+    Neat,
     /// An amount of powder by weight, or parts per million, which needs more than a label says.
     Weight,
     /// A part of zero.
@@ -173,6 +190,7 @@ impl LabelMistake {
             Self::Ambiguous { .. } => "label-ambiguous",
             Self::NoUnit => "label-no-unit",
             Self::NoPer { .. } => "label-no-per",
+            Self::Neat => "label-neat",
             Self::Weight => "label-weight",
             Self::Zero => "label-zero",
             Self::Backwards { .. } => "label-backwards",
@@ -213,7 +231,10 @@ pub const LONGEST: usize = 120;
 /// assert_eq!(refused, LabelMistake::Ambiguous { readings: vec!["2+5".into(), "5+2".into()] });
 /// ```
 pub fn read(text: &str, system: System) -> Result<Label, LabelMistake> {
-    read_once(text, system).map_err(|mistake| settled(mistake, system, 3))
+    let mut label = read_once(text, system).map_err(|mistake| settled(mistake, system, 3))?;
+    // At the edge of the limits the other reading can lie beyond them.
+    label.others.retain(|other| read_once(other, system).is_ok());
+    Ok(label)
 }
 
 /// A mistake whose readings each have one meaning: a reading that has two gives way to those, and
@@ -257,29 +278,5 @@ fn read_once(text: &str, system: System) -> Result<Label, LabelMistake> {
     if text.chars().count() > LONGEST {
         return Err(LabelMistake::TooLong);
     }
-    let statements: Vec<&str> = text
-        .split(['(', ')', '[', ']'])
-        .map(|statement| statement.trim_end_matches(['.', ',', ';', ' ']).trim())
-        .filter(|statement| !statement.is_empty())
-        .collect();
-    let [first, rest @ ..] = statements.as_slice() else { return Err(LabelMistake::Empty) };
-    let label = grammar::statement(first, system)?;
-    for other in rest {
-        if !agree(&label.rule, &grammar::statement(other, system)?.rule) {
-            return Err(LabelMistake::TwoRules {
-                readings: statements.iter().map(ToString::to_string).collect(),
-            });
-        }
-    }
-    Ok(label)
-}
-
-/// Labels often print one dilution twice, rounded: within two in a hundred they agree.
-fn agree(a: &Rule, b: &Rule) -> bool {
-    let close = |a: f64, b: f64| (a - b).abs() <= 0.02 * a.max(b);
-    match (a, b) {
-        (Rule::Strength(a), Rule::Strength(b)) => close(a.low / b.low, 1.0) && close(a.high / b.high, 1.0),
-        (Rule::PerTank(a), Rule::PerTank(b)) => close(a.low / b.low, 1.0) && close(a.high / b.high, 1.0),
-        _ => false,
-    }
+    statements::read(text, system)
 }

@@ -40,6 +40,8 @@ fn labelish() -> impl Strategy<Value = String> {
         "1", "2", "64", "128", "0", "1,000", "1.125", "0,5", "½", "1/2", "9", ":", "+", "-", "–", "/", "%",
         "(", ")", "to", "in", "per", "oz", "fl oz", "gal", "mL", "L", "cup", "tank", "US", "imp", "water",
         "makes", "total", "part", "oz/gal", "g", ",", ".", "of", "1:64", "qt", "tbsp", "each", "made up",
+        "solution", "neat", "as is", ";", ", ", "one", "half", "(US)", "(imp)", "dl", "(s)", "1 per 64",
+        "2:5", "2 oz/gal", "1.54 %", "1 in 64",
     ]);
     (proptest::collection::vec(piece, 0..9), any::<bool>())
         .prop_map(|(pieces, tight)| pieces.join(if tight { "" } else { " " }))
@@ -91,6 +93,9 @@ const FORMS: &[Form] = &[
     (|x| format!("{x} imp fl oz/imp gal"), |x| x / (160.0 + x), Basis::PerWater),
     (|x| format!("{x} mL/L"), |x| x / (1_000.0 + x), Basis::PerWater),
     (|x| format!("{x} mL per 10 litres"), |x| x / (10_000.0 + x), Basis::PerWater),
+    (|x| format!("{x} dl per 10 litres (US)"), |x| x / (100.0 + x), Basis::PerWater),
+    (|x| format!("1:{x} solution"), |x| 1.0 / (1.0 + x), Basis::PlusWater),
+    (|x| format!("1:{x} total"), |x| 1.0 / x, Basis::OfTotal),
     (|x| format!("{x} mL made up to 1 L"), |x| x / 1_000.0, Basis::MadeUp),
     (|x| format!("{x} % "), |x| x / 100.0, Basis::Percent),
 ];
@@ -103,7 +108,8 @@ proptest! {
         let x = match basis {
             Basis::PlusWater | Basis::OfTotal => x + 1.0,
             Basis::Percent => x / 2.0,
-            _ => x,
+            // Less in ten litres is weaker than any label.
+            _ => x.max(0.2),
         };
         let x = (x * 100.0).round() / 100.0;
         let text = write(&written(x, if comma { ',' } else { '.' }));
@@ -125,6 +131,30 @@ proptest! {
         prop_assert_eq!(bounds(&range), (end(low), end(high)));
         let backwards = read(&format!("{high}-{low} mL/L"), system).unwrap_err();
         prop_assert_eq!(backwards, LabelMistake::Backwards { reading: format!("{low} to {high} mL per L") });
+    }
+
+    #[test]
+    fn a_range_of_parts_is_its_two_ends((low, high) in two_amounts(), system in any_system()) {
+        let end = |text: String| bounds(&read(&text, system).unwrap()).0;
+        let plus_water = (end(format!("1:{high}")), end(format!("1:{low}")));
+        for text in [format!("1:{low}-{high}"), format!("1:{low} to 1:{high}"), format!("1:{high} to {low}")] {
+            prop_assert_eq!(bounds(&read(&text, system).unwrap()), plus_water, "{}", text);
+        }
+        let of_total = (end(format!("1 in {high}")), end(format!("1 in {low}")));
+        for text in [format!("1 in {low} to 1 in {high}"), format!("1/{low} - 1/{high}")] {
+            prop_assert_eq!(bounds(&read(&text, system).unwrap()), of_total, "{}", text);
+        }
+    }
+
+    /// Saying it twice says nothing new, in brackets or after a comma.
+    #[test]
+    fn twice_is_once(form in 0..FORMS.len(), x in amount(), comma: bool, system in any_system()) {
+        let (write, _, basis) = FORMS[form];
+        let x = if basis == Basis::Percent { x / 2.0 } else { x + 1.0 };
+        let text = write(&((x * 100.0).round() / 100.0).to_string());
+        let once = read(&text, system);
+        let twice = if comma { format!("{text}, {text}") } else { format!("{text} ({text})") };
+        prop_assert_eq!(read(&twice, system), once, "{}", twice);
     }
 
     /// More parts of water are a weaker label; more ounces are a stronger one.

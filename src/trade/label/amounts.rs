@@ -24,6 +24,7 @@ pub(super) fn amount(pieces: &[Token], said: Said) -> Result<Label, LabelMistake
     }
     match (measure, rest) {
         (Word::Percent, []) => percent(low, high),
+        (Word::Percent, [IN]) if said.water => percent(low, high),
         (Word::Measure(measure), rest) => per_volume(low, high, measure, rest, said),
         _ => Err(LabelMistake::Shape),
     }
@@ -57,7 +58,10 @@ fn per_volume(
     let (count, per) = match *rest {
         [PER | Slash | IN, TANK] | [TANK] => return per_tank(low, high, measure, said),
         [PER | Slash | Colon | TO | IN, Token::Word(Word::Measure(per))] => (1.0, per),
-        [PER | Slash | Colon | TO | IN, Number(count), Token::Word(Word::Measure(per))] => (count, per),
+        [PER | Slash | Colon | TO | IN, Number(count), Token::Word(Word::Measure(per))]
+        | [PER | Slash | Colon | TO | IN, Number(count), Token::Word(Word::Measure(per)), TANK] => {
+            (count, per)
+        }
         [Number(count), Token::Word(Word::Measure(per))] if said.made_up => (count, per),
         [] => return no_per(low, high, measure, said),
         _ => return Err(LabelMistake::Shape),

@@ -1,8 +1,9 @@
-//! From tokens to a label: the shapes a dilution can have, each one arm of a match.
+//! From tokens to a label: what stands beside the numbers, and whether they are parts or amounts.
 
 use super::amounts::amount;
-use super::lexer::Token::{self, Colon, Dash, Number, Plus, Slash};
+use super::lexer::Token::{self, Dash, Number, Slash};
 use super::lexer::{self, tokens};
+use super::ratio::ratio;
 use super::vocabulary::{Customary, Measure, Word};
 use super::{Basis, Label, LabelMistake, Note, Rule, Window};
 use crate::limits::STRENGTH;
@@ -15,13 +16,19 @@ pub(super) const TANK: Token = Token::Word(Word::Tank);
 
 /// Reads one statement of a label.
 pub(super) fn statement(text: &str, system: System) -> Result<Label, LabelMistake> {
-    let mut pieces = tokens(text)?;
-    let has = |word: Word| move |token: &Token| *token == Token::Word(word);
-    if pieces.iter().any(has(Word::Weight)) {
+    let mut pieces = tokens(text, system)?;
+    let has = |word: Word| pieces.contains(&Token::Word(word));
+    if has(Word::Weight) {
         return Err(LabelMistake::Weight);
     }
+    if has(Word::Neat) {
+        let counted = pieces.iter().any(|token| matches!(token, Number(_)));
+        return Err(if counted { LabelMistake::Shape } else { LabelMistake::Neat });
+    }
+    let has_unit = pieces.iter().any(|t| matches!(t, Token::Word(Word::Measure(_) | Word::Percent)));
     let said = Said {
-        made_up: pieces.iter().any(has(Word::MadeUp)),
+        made_up: has(Word::MadeUp) || has_unit && has(Word::Solution),
+        water: has(Word::Water),
         system: pieces.iter().find_map(|token| match token {
             Token::Word(Word::System(system)) => Some(*system),
             _ => None,
@@ -31,13 +38,11 @@ pub(super) fn statement(text: &str, system: System) -> Result<Label, LabelMistak
     };
     let systems = pieces.iter().filter(|token| matches!(token, Token::Word(Word::System(_)))).count();
     pieces = resolve_systems(pieces, said, systems);
-    let has_unit = pieces.iter().any(|t| matches!(t, Token::Word(Word::Measure(_) | Word::Percent)));
     if has_unit {
         if said.water_first {
             return Err(LabelMistake::Shape);
         }
-        pieces = join_fractions(&pieces);
-        amount(&pieces, said)
+        amount(&fold_range(join_fractions(&pieces)), said)
     } else {
         ratio(&pieces, said)
     }
@@ -46,7 +51,10 @@ pub(super) fn statement(text: &str, system: System) -> Result<Label, LabelMistak
 /// What stands in a statement beside its numbers and units.
 #[derive(Clone, Copy)]
 pub(super) struct Said {
+    /// The numbers are for the finished solution. "Solution" alone says so of an amount; beside a
+    /// ratio it only names what the ratio makes.
     pub made_up: bool,
+    pub water: bool,
     /// The first number is the water's: "64 parts water to 1 part cleaner".
     pub water_first: bool,
     pub system: Option<System>,
@@ -68,7 +76,7 @@ fn resolve_systems(pieces: Vec<Token>, said: Said, systems: usize) -> Vec<Token>
     for piece in pieces {
         match piece {
             Token::Word(Word::System(system)) => named = Some(system),
-            Token::Word(Word::Water | Word::MadeUp) => {}
+            Token::Word(Word::Water | Word::MadeUp | Word::Solution) => {}
             Token::Word(Word::Measure(Measure::Customary(measure))) => {
                 let system = named.take().or(said.system.filter(|_| systems == 1));
                 let known = system.and_then(|system| measure.in_system(system)).map(Measure::Known);
@@ -84,7 +92,8 @@ fn resolve_systems(pieces: Vec<Token>, said: Said, systems: usize) -> Vec<Token>
     out
 }
 
-/// "1/2 oz", "1 1/2 oz" and "1-1/2 oz" (a range would run from more to less): in an amount with a unit, whole numbers around a slash are a fraction.
+/// "1/2 oz", "1 1/2 oz" and "1-1/2 oz" (a range would run from more to less): in an amount with a
+/// unit, whole numbers around a slash are a fraction. "10-gal" is "10 gal".
 fn join_fractions(pieces: &[Token]) -> Vec<Token> {
     let mut out = Vec::with_capacity(pieces.len());
     let mut rest = pieces;
@@ -103,11 +112,27 @@ fn join_fractions(pieces: &[Token]) -> Vec<Token> {
                 out.push(Number(a / b));
                 tail
             }
+            [Number(n), Dash, unit @ Token::Word(Word::Measure(_)), tail @ ..] => {
+                out.extend([Number(*n), *unit]);
+                tail
+            }
             [other, tail @ ..] => {
                 out.push(*other);
                 tail
             }
         };
+    }
+}
+
+/// "1 oz per gal to 2 oz per gal" says the same of both its ends: "1 - 2 oz per gal".
+fn fold_range(pieces: Vec<Token>) -> Vec<Token> {
+    match pieces.split_at(pieces.len() / 2) {
+        ([low @ Number(_), of @ ..], [Dash | TO, high @ Number(_), same @ ..])
+            if of == same && of.len() > 1 =>
+        {
+            [&[*low, Dash, *high], of].concat()
+        }
+        _ => pieces,
     }
 }
 
@@ -126,80 +151,4 @@ pub(super) fn label(
         STRENGTH.check(strength).map_err(LabelMistake::Range)?;
     }
     Ok(Label { basis, rule: Rule::Strength(window), notes, others })
-}
-
-fn ratio(pieces: &[Token], said: Said) -> Result<Label, LabelMistake> {
-    match *pieces {
-        [Number(a), Colon | TO | Plus, Number(b)] if said.water_first => {
-            plus_water(b, a, vec![Note::ReversedOrder])
-        }
-        _ if said.water_first => Err(LabelMistake::Shape),
-        [Number(a), Colon | TO | Plus, Number(b)] if said.made_up => of_total(a, b),
-        [Number(a), Plus, Number(b)] if b != 1.0 || a <= 1.0 => plus_water(a, b, Vec::new()),
-        [Number(a), Colon | TO | Plus, Number(b)] => ordered(a, b),
-        [Number(a), Slash | IN, Number(b)] => of_total(a, b),
-        [Number(a), Colon, Number(b), Dash | TO, Number(c), Colon, Number(d)] => {
-            let read = if said.made_up { of_total } else { ordered };
-            ratio_range(read(a, b)?, &read(c, d)?)
-        }
-        [Number(a), Dash, Number(b)] => {
-            let per = match said.site {
-                System::Us => "US fl oz per US gal",
-                System::Metric => "mL per L",
-                System::Imperial => "imp fl oz per imp gal",
-            };
-            let (a, b) = (plain(a), plain(b));
-            Err(LabelMistake::Ambiguous { readings: vec![format!("{a}:{b}"), format!("{a} to {b} {per}")] })
-        }
-        [Number(_)] | [Number(_), Number(_)] => Err(LabelMistake::NoUnit),
-        _ => Err(LabelMistake::Shape),
-    }
-}
-
-/// "1:64 to 1:128". A label may start its range at either end: the weaker dilution is the low one.
-fn ratio_range(first: Label, second: &Label) -> Result<Label, LabelMistake> {
-    let (Rule::Strength(one), Rule::Strength(other)) = (&first.rule, &second.rule) else {
-        return Err(LabelMistake::Shape);
-    };
-    let window = Window { low: one.low.min(other.low), high: one.high.max(other.high) };
-    label(first.basis, window, first.notes, Vec::new())
-}
-
-/// Which of two numbers is the concentrate: the one that is 1, or less.
-fn ordered(a: f64, b: f64) -> Result<Label, LabelMistake> {
-    if a == 0.0 || b == 0.0 {
-        Err(LabelMistake::Zero)
-    } else if a <= 1.0 && b >= 1.0 {
-        plus_water(a, b, Vec::new())
-    } else if b <= 1.0 {
-        plus_water(b, a, vec![Note::ReversedOrder])
-    } else {
-        let (a, b) = (plain(a), plain(b));
-        Err(LabelMistake::Ambiguous { readings: vec![format!("{a}+{b}"), format!("{b}+{a}")] })
-    }
-}
-
-fn plus_water(concentrate: f64, water: f64, notes: Vec<Note>) -> Result<Label, LabelMistake> {
-    if concentrate == 0.0 || water == 0.0 {
-        return Err(LabelMistake::Zero);
-    }
-    let strength = VolumeFraction::from_parts_of_water(water / concentrate);
-    let others = if water > concentrate {
-        vec![format!("{} in {}", plain(concentrate), plain(water))]
-    } else {
-        Vec::new()
-    };
-    label(Basis::PlusWater, Window { low: strength, high: strength }, notes, others)
-}
-
-fn of_total(part: f64, total: f64) -> Result<Label, LabelMistake> {
-    if part == 0.0 || total == 0.0 {
-        return Err(LabelMistake::Zero);
-    }
-    if part > total {
-        return Err(LabelMistake::MoreThanWhole);
-    }
-    let strength = VolumeFraction::new(part / total);
-    let others = if part < total { vec![format!("{}+{}", plain(part), plain(total))] } else { Vec::new() };
-    label(Basis::OfTotal, Window { low: strength, high: strength }, Vec::new(), others)
 }

@@ -1,8 +1,9 @@
 //! From characters to numbers, signs and words.
 
 use super::LabelMistake;
-use super::vocabulary::{Word, word};
+use super::vocabulary::{PHRASES, Word, number_word, word};
 use crate::number::{self, Marks, NumberMistake};
+use crate::units::System;
 
 /// A piece of a label.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -15,16 +16,16 @@ pub(super) enum Token {
     Word(Word),
 }
 
-/// Cuts a label into tokens.
-pub(super) fn tokens(text: &str) -> Result<Vec<Token>, LabelMistake> {
+/// Cuts a statement into tokens. `site` decides what a point before three digits is.
+pub(super) fn tokens(text: &str, site: System) -> Result<Vec<Token>, LabelMistake> {
     let mut out: Vec<Token> = Vec::new();
     let mut rest = text;
     while let Some(first) = rest.chars().next() {
-        let (token, length) = if first.is_whitespace() || matches!(first, ';' | '*' | '~' | '≈') {
+        let (token, length) = if first.is_whitespace() || matches!(first, '*' | '~' | '≈') {
             (None, first.len_utf8())
         } else if first.is_ascii_digit() || starts_decimal(rest) {
             let run = number_run(rest);
-            (Some(Token::Number(number_at(text, run)?)), run.len())
+            (Some(Token::Number(number_at(text, run, site)?)), run.len())
         } else if let Some(fraction) = number::vulgar(first) {
             // "1½", "1 ½" and "1-½" are one number: a range would run from more to less.
             let (whole, taken) = match *out {
@@ -34,11 +35,16 @@ pub(super) fn tokens(text: &str) -> Result<Vec<Token>, LabelMistake> {
             };
             out.truncate(out.len() - taken);
             (Some(Token::Number(whole + fraction)), first.len_utf8())
-        } else if first.is_alphabetic() {
+        } else if is_letter(first) {
             let run = word_run(rest);
-            let lower = run.trim_end_matches('.').to_lowercase();
-            let meaning = word(&lower).ok_or_else(|| LabelMistake::Unknown { word: run.to_owned() })?;
-            ((meaning != Word::Filler).then_some(Token::Word(meaning)), run.len())
+            let lower = run.trim_end_matches('.').to_ascii_lowercase();
+            let token = match (number_word(&lower), word(&lower)) {
+                (Some(number), _) => Some(Token::Number(number)),
+                (None, Some(Word::Filler)) => None,
+                (None, Some(meaning)) => Some(Token::Word(meaning)),
+                (None, None) => return Err(LabelMistake::Unknown { word: run.to_owned() }),
+            };
+            (token, run.len())
         } else {
             let token = match first {
                 ':' | '∶' => Token::Colon,
@@ -67,37 +73,58 @@ fn number_run(rest: &str) -> &str {
     rest[..end].trim_end_matches(['.', ','])
 }
 
+/// A letter of any script: the words that are known are all ASCII, the others are refused whole.
+fn is_letter(c: char) -> bool {
+    c.is_ascii_alphabetic()
+        || (!c.is_ascii() && !c.is_whitespace() && number::vulgar(c).is_none() && !SIGNS.contains(c))
+}
+
+/// Signs beyond ASCII that labels are printed with.
+const SIGNS: &str = "∶⁄–—−‑≈";
+
 fn word_run(rest: &str) -> &str {
-    if let Some(share) = rest.get(..3)
-        && ["v/v", "w/v", "w/w"].contains(&share.to_ascii_lowercase().as_str())
-    {
-        return share;
+    let starts = |phrase: &&&str| {
+        rest.get(..phrase.len()).is_some_and(|start| start.eq_ignore_ascii_case(phrase))
+            && !rest[phrase.len()..].starts_with(is_letter)
+    };
+    if let Some(phrase) = PHRASES.iter().find(starts) {
+        return &rest[..phrase.len()];
     }
-    let end = rest.find(|c: char| !(c.is_alphabetic() || c == '.')).unwrap_or(rest.len());
+    let end = rest.find(|c: char| !(is_letter(c) || c == '.')).unwrap_or(rest.len());
     &rest[..end]
 }
 
-fn number_at(text: &str, run: &str) -> Result<f64, LabelMistake> {
-    number::decimal(run, None).map_err(|mistake| match mistake {
+/// Where gallons are at home a point before three digits is a decimal point; a comma may be either
+/// mark on a label from abroad, and is asked about everywhere.
+fn point_is_decimal(run: &str, site: System) -> bool {
+    site != System::Metric && !run.contains(',')
+}
+
+fn number_at(text: &str, run: &str, site: System) -> Result<f64, LabelMistake> {
+    number::decimal(run, None).or_else(|mistake| match mistake {
+        NumberMistake::TwoReadings { decimal, .. } if point_is_decimal(run, site) => Ok(decimal),
         NumberMistake::TwoReadings { .. } => {
             let (first, second) =
                 if run.contains(',') { (Marks::COMMA, Marks::POINT) } else { (Marks::POINT, Marks::COMMA) };
-            LabelMistake::Ambiguous { readings: vec![rewritten(text, first), rewritten(text, second)] }
+            let readings = vec![rewritten(text, first, site), rewritten(text, second, site)];
+            Err(LabelMistake::Ambiguous { readings })
         }
-        _ => LabelMistake::Unknown { word: run.to_owned() },
+        _ => Err(LabelMistake::Unknown { word: run.to_owned() }),
     })
 }
 
 /// The text with every number of two readings written in the one that `marks` gives it: a label
 /// uses its marks in one way.
-fn rewritten(text: &str, marks: Marks) -> String {
+fn rewritten(text: &str, marks: Marks, site: System) -> String {
     let mut out = String::with_capacity(text.len());
     let mut rest = text;
     while let Some(first) = rest.chars().next() {
         let run = if first.is_ascii_digit() { number_run(rest) } else { &rest[..first.len_utf8()] };
         match number::decimal(run, None) {
-            Err(NumberMistake::TwoReadings { .. }) => {
-                out.push_str(&number::decimal(run, Some(marks)).map_or(run.to_owned(), |n| plain(n, 12)));
+            Err(NumberMistake::TwoReadings { decimal, .. }) => {
+                let read =
+                    if point_is_decimal(run, site) { Ok(decimal) } else { number::decimal(run, Some(marks)) };
+                out.push_str(&read.map_or(run.to_owned(), |n| plain(n, 12)));
             }
             _ => out.push_str(run),
         }

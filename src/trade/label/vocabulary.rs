@@ -1,6 +1,7 @@
 //! The words that labels are made of.
 
-use crate::units::{System, UNITS, Unit, unit};
+use crate::source::Source;
+use crate::units::{Dimension, Exact, System, UNITS, Unit, unit};
 
 /// A measure whose size the word alone does not tell.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -46,6 +47,10 @@ pub(super) enum Word {
     Per,
     Water,
     MadeUp,
+    /// What is made: finished solution in an amount, nothing new beside a ratio.
+    Solution,
+    /// Not to be diluted.
+    Neat,
     Tank,
     System(System),
     Percent,
@@ -60,7 +65,9 @@ const WORDS: &[(&[&str], Word)] = &[
     (&["in"], Word::In),
     (&["per", "for", "each", "every"], Word::Per),
     (&["water"], Word::Water),
-    (&["makes", "make", "made", "total", "finished", "solution"], Word::MadeUp),
+    (&["makes", "make", "made", "total", "finished"], Word::MadeUp),
+    (&["solution"], Word::Solution),
+    (&["neat", "undiluted", "rtu", "as is", "as-is", "ready to use", "ready-to-use", "full strength", "full-strength", "do not dilute"], Word::Neat),
     (&["tank", "tanks", "tankful", "fill"], Word::Tank),
     (&["us", "u.s", "usa", "american"], Word::System(System::Us)),
     (&["imp", "imperial", "uk", "u.k", "british"], Word::System(System::Imperial)),
@@ -75,13 +82,50 @@ const WORDS: &[(&[&str], Word)] = &[
     (&["part", "parts", "concentrate", "product", "chemical", "cleaner", "of", "up", "with", "the", "a", "an", "full", "v/v", "vol", "volume", "by", "use", "dilution", "ratio", "add", "mix", "mixed", "dilute", "diluted", "at", "cold", "warm", "hot", "clean"], Word::Filler),
 ];
 
+/// What is read as one word although a space or sign stands in it, in lower case.
+pub(super) const PHRASES: &[&str] = &[
+    "v/v",
+    "w/v",
+    "w/w",
+    "as is",
+    "as-is",
+    "ready to use",
+    "ready-to-use",
+    "full strength",
+    "full-strength",
+    "do not dilute",
+    "one half",
+    "one-half",
+];
+
+const COUNTS: [&str; 12] =
+    ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
+
+/// The number that a lower-case word is.
+pub(super) fn number_word(text: &str) -> Option<f64> {
+    if matches!(text, "half" | "one half" | "one-half") {
+        return Some(0.5);
+    }
+    (1_u8..).zip(COUNTS).find(|(_, word)| *word == text).map(|(number, _)| f64::from(number))
+}
+
+/// Labels in the laboratory's manner measure in it; nothing on the page is shown in it.
+static DECILITRE: Unit = Unit {
+    code: "dl",
+    dimension: Dimension::Volume,
+    exact: Exact::new(1, 10_000),
+    symbol: "dL",
+    aliases: &["dl", "deciliter", "deciliters", "decilitre", "decilitres"],
+    system: Some(System::Metric),
+    source: Source::published("BIPM SI Brochure, 9th edition (2019), tables 7 and 8"),
+};
+
 /// The meaning of a lower-case word.
 pub(super) fn word(text: &str) -> Option<Word> {
     let listed = WORDS.iter().find(|(forms, _)| forms.contains(&text)).map(|(_, word)| *word);
     listed.or_else(|| {
-        let named =
-            |row: &&Unit| row.dimension == crate::units::Dimension::Volume && row.aliases.contains(&text);
-        UNITS.iter().find(named).map(|row| Word::Measure(Measure::Known(row)))
+        let named = |row: &&Unit| row.dimension == Dimension::Volume && row.aliases.contains(&text);
+        UNITS.iter().chain([&DECILITRE]).find(named).map(|row| Word::Measure(Measure::Known(row)))
     })
 }
 
