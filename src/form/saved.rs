@@ -53,7 +53,7 @@ pub struct Saved {
     decimal: char,
     /// Checksum of `input`, to tell a changed input from a wrong answer.
     check: String,
-    input: Typed,
+    input: serde_json::Value,
     /// Figures by name, SI.
     figures: BTreeMap<String, f64>,
     remarks: Vec<String>,
@@ -101,13 +101,14 @@ pub struct Agreement {
 /// ```
 pub fn save(view: View, typed: &Typed, marks: Marks) -> String {
     let (figures, remarks) = content(&view.answer(typed, marks));
+    let input = serde_json::to_value(typed).unwrap_or_default();
     let saved = Saved {
         kind: KIND.to_owned(),
         schema: SCHEMA,
         view,
         decimal: marks.decimal,
-        check: checksum(typed),
-        input: typed.clone(),
+        check: checksum(&input),
+        input,
         figures,
         remarks,
     };
@@ -122,9 +123,9 @@ pub fn save(view: View, typed: &Typed, marks: Marks) -> String {
 /// # Errors
 /// The first [`Doubt`].
 pub fn recompute(file: &str) -> Result<Agreement, Doubt> {
-    let saved = parse(file)?;
+    let (saved, typed) = parse(file)?;
     let marks = if saved.decimal == ',' { Marks::COMMA } else { Marks::POINT };
-    let (figures, remarks) = content(&saved.view.answer(&saved.input, marks));
+    let (figures, remarks) = content(&saved.view.answer(&typed, marks));
     let names = figures.keys().chain(saved.figures.keys());
     for name in names {
         let (then, now) = (saved.figures.get(name).copied(), figures.get(name).copied());
@@ -150,10 +151,10 @@ pub fn recompute(file: &str) -> Result<Agreement, Doubt> {
 /// assert_eq!(open(&save(View::Shift, &typed, Marks::POINT)), Ok((View::Shift, typed)));
 /// ```
 pub fn open(file: &str) -> Result<(View, Typed), Doubt> {
-    parse(file).map(|saved| (saved.view, saved.input))
+    parse(file).map(|(saved, typed)| (saved.view, typed))
 }
 
-fn parse(file: &str) -> Result<Saved, Doubt> {
+fn parse(file: &str) -> Result<(Saved, Typed), Doubt> {
     #[derive(Deserialize)]
     struct Head {
         kind: String,
@@ -168,10 +169,11 @@ fn parse(file: &str) -> Result<Saved, Doubt> {
         return Err(Doubt::Later(head.schema));
     }
     let saved: Saved = serde_json::from_str(file).map_err(unreadable)?;
-    if saved.input.schema > SCHEMA {
-        return Err(Doubt::Later(saved.input.schema));
+    if checksum(&saved.input) != saved.check {
+        return Err(Doubt::InputChanged);
     }
-    if checksum(&saved.input) == saved.check { Ok(saved) } else { Err(Doubt::InputChanged) }
+    let typed: Typed = serde_json::from_value(saved.input.clone()).map_err(unreadable)?;
+    if typed.schema > SCHEMA { Err(Doubt::Later(typed.schema)) } else { Ok((saved, typed)) }
 }
 
 fn content(answer: &Answer) -> (BTreeMap<String, f64>, Vec<String>) {
@@ -180,9 +182,10 @@ fn content(answer: &Answer) -> (BTreeMap<String, f64>, Vec<String>) {
     (figures, remarks)
 }
 
-/// FNV-1a, 64 bit, over the compact JSON of what was typed. It finds a slip, not a forger.
-fn checksum(typed: &Typed) -> String {
-    let text = serde_json::to_string(typed).unwrap_or_default();
+/// FNV-1a, 64 bit, over the compact JSON of what was typed with its keys in order. It is taken of
+/// the text and not of [`Typed`], so that it also holds for a file of an earlier version, which knows
+/// fewer fields. It finds a slip, not a forger.
+fn checksum(input: &serde_json::Value) -> String {
     let step = |hash: u64, byte: u8| (hash ^ u64::from(byte)).wrapping_mul(0x0000_0100_0000_01b3);
-    format!("{:016x}", text.bytes().fold(0xcbf2_9ce4_8422_2325, step))
+    format!("{:016x}", input.to_string().bytes().fold(0xcbf2_9ce4_8422_2325, step))
 }
