@@ -277,7 +277,7 @@ note-imperial-measure = Gallons and ounces on the label were read as imperial.
 label-empty = Type the dilution that the label gives, such as 1:64 or 2 oz/gal.
 label-too-long = This is too long for a dilution. Type the dilution alone, such as 1:64 or 2 oz/gal.
 label-unknown = “{ $word }” is not part of a dilution. Type it as the label prints it, such as 1:64, 2 oz/gal or 15 mL/L.
-label-ambiguous = This can be read in two ways. Choose the one that the label means.
+label-ambiguous = This can be read in more than one way. Choose the one that the label means.
 label-no-unit = A number alone is no dilution. Write what it counts: 1:64, 2 oz/gal, 15 mL/L or 0.5 %.
 label-no-per = The label says how much concentrate, but not for how much water. Choose one, or type it.
 label-weight = This is a weight or a ppm figure. Those need the product’s density or strength, which cannot be entered yet. Look for the amount in fl oz or mL.
@@ -287,6 +287,7 @@ label-more-than-whole = That would be more concentrate than solution. Check the 
 label-two-rules = The label says two things that do not agree. Choose the one that governs, or ask its maker.
 label-too-weak = That is weaker than any label: under { $bound }. Check the numbers.
 label-too-strong = That is stronger than any label: over { $bound }. Check the numbers.
+label-neat = This product is used undiluted, so nothing is measured into a tank. If its label also gives a dilution, type that one.
 label-shape = These words do not make a dilution. Type it like 1:64, 1 in 65, 2 oz/gal, 15 mL/L, 0.5 % or 3 to 6 oz per tank.
 
 ## What is wrong with a number
