@@ -21,7 +21,7 @@ fn the_list_of_figures_is_complete() {
 
 #[test]
 fn the_list_of_number_fields_is_complete() {
-    assert_eq!(listed("inputs"), Field::SINGLE.map(Field::key));
+    assert_eq!(listed("inputs"), Field::SINGLE.iter().map(|field| field.key()).collect::<Vec<_>>());
 }
 
 #[test]

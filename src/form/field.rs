@@ -1,168 +1,152 @@
-//! Every number field: its name on the page, where its text is kept, its limit and its units.
+//! Every number field, one row each: its name on the page, its limit, its units, and where its text
+//! is kept.
 
 use super::Typed;
 use crate::limits::{self, Limit};
 use crate::site::Entry;
 
-/// A number field.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum Field {
+/// The codes of the units that can stand beside a number.
+type Units = &'static [&'static str];
+
+const SHARE: Units = &["percent"];
+const DOSES: Units = &["floz_us", "ml", "floz_imp"];
+const TANKS: Units = &["gal_us", "l", "gal_imp"];
+const LEVELS: Units = &["percent", "gal_us", "l", "gal_imp"];
+const WIDTHS: Units = &["in", "cm", "mm"];
+const SPEEDS: Units = &["mph", "ft_per_min", "km_per_h", "m_per_min"];
+const FLOWS: Units = &["gal_us_per_min", "l_per_min", "gal_imp_per_min", "floz_us_per_min", "ml_per_min"];
+const RATES: Units = &["gal_us_per_1000ft2", "ml_per_m2", "gal_imp_per_1000ft2"];
+const AREAS: Units = &["ft2", "m2"];
+const TIMES: Units = &["min", "s"];
+
+/// `Variant: "name", LIMIT, UNITS, record.field;` for a field of which there is one, and
+/// `Variant(index): …, record.list;` for one of a list.
+macro_rules! fields {
+    (
+        $($(#[$doc:meta])* $one:ident: $key:literal, $limit:ident, $units:ident, $record:ident.$($place:ident).+;)*
+        --
+        $($(#[$docs:meta])* $many:ident(index): $keys:literal, $limits:ident, $unitss:ident, $of:ident.$list:ident $(.$item:ident)?;)*
+    ) => {
+        /// A number field.
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+        pub enum Field {
+            $($(#[$doc])* $one,)*
+            $($(#[$docs])* $many(usize),)*
+        }
+
+        impl Field {
+            /// Those of which there is one.
+            pub const SINGLE: &[Self] = &[$(Self::$one),*];
+
+            /// The word key of its label and hint.
+            pub fn key(self) -> &'static str {
+                match self { $(Self::$one => $key,)* $(Self::$many(_) => $keys,)* }
+            }
+
+            /// What it may hold.
+            pub fn limit(self) -> &'static Limit {
+                match self { $(Self::$one => &limits::$limit,)* $(Self::$many(_) => &limits::$limits,)* }
+            }
+
+            /// The codes of the units that can stand beside it.
+            pub fn units(self) -> &'static [&'static str] {
+                match self { $(Self::$one => $units,)* $(Self::$many(_) => $unitss,)* }
+            }
+
+            /// What was typed into it; `None` where the site has no such record.
+            pub fn entry(self, typed: &Typed) -> Option<&Entry> {
+                Some(match self {
+                    $(Self::$one => &record!(typed, $record).$($place).+,)*
+                    $(Self::$many(index) => fields!(@ref record!(typed, $of).$list.get(index)? $(, $item)?),)*
+                })
+            }
+
+            /// The place of its text, to change.
+            pub fn entry_mut(self, typed: &mut Typed) -> Option<&mut Entry> {
+                Some(match self {
+                    $(Self::$one => &mut record_mut!(typed, $record).$($place).+,)*
+                    $(Self::$many(index) => fields!(@mut record_mut!(typed, $of).$list.get_mut(index)? $(, $item)?),)*
+                })
+            }
+        }
+    };
+    (@ref $entry:expr) => { $entry };
+    (@ref $record:expr, $item:ident) => { &$record.$item };
+    (@mut $entry:expr) => { $entry };
+    (@mut $record:expr, $item:ident) => { &mut $record.$item };
+}
+
+macro_rules! record {
+    ($typed:ident, machine) => {
+        $typed.machine()?
+    };
+    ($typed:ident, measure) => {
+        $typed.measure()?
+    };
+    ($typed:ident, floor) => {
+        $typed.floor()?
+    };
+    ($typed:ident, $own:ident) => {
+        $typed.$own
+    };
+}
+
+macro_rules! record_mut {
+    ($typed:ident, machine) => {
+        $typed.machine_mut()?
+    };
+    ($typed:ident, measure) => {
+        $typed.measure_mut()?
+    };
+    ($typed:ident, floor) => {
+        $typed.floor_mut()?
+    };
+    ($typed:ident, $own:ident) => {
+        $typed.$own
+    };
+}
+
+fields! {
     /// The machine's solution tank.
-    Tank,
+    Tank: "machine-tank", TANK, TANKS, machine.tank;
     /// The machine's least concentrate for a full tank.
-    Least,
+    Least: "machine-least", MACHINE_DOSE, DOSES, machine.least;
     /// The machine's most concentrate for a full tank.
-    Most,
+    Most: "machine-most", MACHINE_DOSE, DOSES, machine.most;
     /// The share of its solution that the machine uses again.
-    Reuse,
+    Reuse: "machine-reuse", REUSE, SHARE, machine.reuse;
     /// Cleaning path.
-    Path,
+    Path: "machine-path", PATH, WIDTHS, machine.path;
     /// Overlap of two passes.
-    Overlap,
+    Overlap: "machine-overlap", OVERLAP, WIDTHS, machine.overlap;
     /// Travel speed.
-    Speed,
+    Speed: "machine-speed", SPEED, SPEEDS, machine.speed;
     /// Time at work in the time spent.
-    Efficiency,
-    /// The flow of a setting, from 0.
-    Setting(usize),
+    Efficiency: "machine-efficiency", EFFICIENCY, SHARE, machine.efficiency;
     /// How full the tank is filled.
-    Level,
+    Level: "fill-level", LEVEL, LEVELS, ask.level;
     /// One graduation, stroke or cap.
-    MeasureStep,
+    MeasureStep: "measure-step", MEASURE, DOSES, measure.step;
     /// The least solution that the floor should get.
-    TargetLow,
+    TargetLow: "floor-target-low", RATE, RATES, floor.target_low;
     /// The most solution that the floor should get.
-    TargetHigh,
-    /// The size of an area, from 0.
-    AreaSize(usize),
+    TargetHigh: "floor-target-high", RATE, RATES, floor.target_high;
     /// One drain, rinse and refill.
-    Refill,
+    Refill: "shift-refill", REFILL_TIME, TIMES, ask.refill;
+    --
+    /// The flow of a setting, from 0.
+    Setting(index): "machine-setting", FLOW, FLOWS, machine.settings;
+    /// The size of an area, from 0.
+    AreaSize(index): "area-size", AREA, AREAS, site.areas.size;
 }
 
 impl Field {
-    /// Those of which there is one.
-    pub const SINGLE: [Self; 13] = [
-        Self::Tank,
-        Self::Least,
-        Self::Most,
-        Self::Reuse,
-        Self::Path,
-        Self::Overlap,
-        Self::Speed,
-        Self::Efficiency,
-        Self::Level,
-        Self::MeasureStep,
-        Self::TargetLow,
-        Self::TargetHigh,
-        Self::Refill,
-    ];
-
-    /// The stable name: the input's `name` on the page, and the word key of its label.
+    /// The stable name: the input's `name` on the page.
     pub fn name(self) -> String {
         match self {
             Self::Setting(index) => format!("machine-setting-{}", index + 1),
             Self::AreaSize(index) => format!("area-{}-size", index + 1),
             other => other.key().to_owned(),
         }
-    }
-
-    /// The word key of its label and hint.
-    pub fn key(self) -> &'static str {
-        match self {
-            Self::Tank => "machine-tank",
-            Self::Least => "machine-least",
-            Self::Most => "machine-most",
-            Self::Reuse => "machine-reuse",
-            Self::Path => "machine-path",
-            Self::Overlap => "machine-overlap",
-            Self::Speed => "machine-speed",
-            Self::Efficiency => "machine-efficiency",
-            Self::Setting(_) => "machine-setting",
-            Self::Level => "fill-level",
-            Self::MeasureStep => "measure-step",
-            Self::TargetLow => "floor-target-low",
-            Self::TargetHigh => "floor-target-high",
-            Self::AreaSize(_) => "area-size",
-            Self::Refill => "shift-refill",
-        }
-    }
-
-    /// What it may hold.
-    pub fn limit(self) -> &'static Limit {
-        match self {
-            Self::Tank => &limits::TANK,
-            Self::Least | Self::Most => &limits::MACHINE_DOSE,
-            Self::Reuse => &limits::REUSE,
-            Self::Path => &limits::PATH,
-            Self::Overlap => &limits::OVERLAP,
-            Self::Speed => &limits::SPEED,
-            Self::Efficiency => &limits::EFFICIENCY,
-            Self::Setting(_) => &limits::FLOW,
-            Self::Level => &limits::LEVEL,
-            Self::MeasureStep => &limits::MEASURE,
-            Self::TargetLow | Self::TargetHigh => &limits::RATE,
-            Self::AreaSize(_) => &limits::AREA,
-            Self::Refill => &limits::REFILL_TIME,
-        }
-    }
-
-    /// The codes of the units that can stand beside it.
-    pub fn units(self) -> &'static [&'static str] {
-        match self {
-            Self::Tank => &["gal_us", "l", "gal_imp"],
-            Self::Level => &["percent", "gal_us", "l", "gal_imp"],
-            Self::Least | Self::Most | Self::MeasureStep => &["floz_us", "ml", "floz_imp"],
-            Self::Reuse | Self::Efficiency => &["percent"],
-            Self::Path | Self::Overlap => &["in", "cm", "mm"],
-            Self::Speed => &["mph", "ft_per_min", "km_per_h", "m_per_min"],
-            Self::Setting(_) => {
-                &["gal_us_per_min", "l_per_min", "gal_imp_per_min", "floz_us_per_min", "ml_per_min"]
-            }
-            Self::TargetLow | Self::TargetHigh => &["gal_us_per_1000ft2", "ml_per_m2", "gal_imp_per_1000ft2"],
-            Self::AreaSize(_) => &["ft2", "m2"],
-            Self::Refill => &["min", "s"],
-        }
-    }
-
-    /// What was typed into it; `None` where the site has no such record.
-    pub fn entry(self, typed: &Typed) -> Option<&Entry> {
-        Some(match self {
-            Self::Tank => &typed.machine()?.tank,
-            Self::Least => &typed.machine()?.least,
-            Self::Most => &typed.machine()?.most,
-            Self::Reuse => &typed.machine()?.reuse,
-            Self::Path => &typed.machine()?.path,
-            Self::Overlap => &typed.machine()?.overlap,
-            Self::Speed => &typed.machine()?.speed,
-            Self::Efficiency => &typed.machine()?.efficiency,
-            Self::Setting(index) => typed.machine()?.settings.get(index)?,
-            Self::Level => &typed.ask.level,
-            Self::MeasureStep => &typed.measure()?.step,
-            Self::TargetLow => &typed.floor()?.target_low,
-            Self::TargetHigh => &typed.floor()?.target_high,
-            Self::AreaSize(index) => &typed.site.areas.get(index)?.size,
-            Self::Refill => &typed.ask.refill,
-        })
-    }
-
-    /// The place of its text, to change.
-    pub fn entry_mut(self, typed: &mut Typed) -> Option<&mut Entry> {
-        Some(match self {
-            Self::Tank => &mut typed.machine_mut()?.tank,
-            Self::Least => &mut typed.machine_mut()?.least,
-            Self::Most => &mut typed.machine_mut()?.most,
-            Self::Reuse => &mut typed.machine_mut()?.reuse,
-            Self::Path => &mut typed.machine_mut()?.path,
-            Self::Overlap => &mut typed.machine_mut()?.overlap,
-            Self::Speed => &mut typed.machine_mut()?.speed,
-            Self::Efficiency => &mut typed.machine_mut()?.efficiency,
-            Self::Setting(index) => typed.machine_mut()?.settings.get_mut(index)?,
-            Self::Level => &mut typed.ask.level,
-            Self::MeasureStep => &mut typed.measure_mut()?.step,
-            Self::TargetLow => &mut typed.floor_mut()?.target_low,
-            Self::TargetHigh => &mut typed.floor_mut()?.target_high,
-            Self::AreaSize(index) => &mut typed.site.areas.get_mut(index)?.size,
-            Self::Refill => &mut typed.ask.refill,
-        })
     }
 }

@@ -60,7 +60,7 @@ fn composed() -> Vec<String> {
         names::ALL.iter().filter(shown).map(|name| format!("figure-{}", name.replace(['.', '_'], "-"))),
     );
     out.extend(formula::ALL.iter().map(|formula: &&Formula| formula.code.to_owned()));
-    out.extend(Field::SINGLE.map(|field| field.key().to_owned()));
+    out.extend(Field::SINGLE.iter().map(|field| field.key().to_owned()));
     out
 }
 

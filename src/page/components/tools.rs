@@ -44,7 +44,11 @@ fn message(shared: &Shared, trouble: &Trouble) -> String {
 fn fields(shared: &Shared) -> impl Iterator<Item = Field> {
     let settings = shared.typed.machine().map_or(0, |machine| machine.settings.len());
     let areas = shared.typed.site.areas.len();
-    Field::SINGLE.into_iter().chain((0..settings).map(Field::Setting)).chain((0..areas).map(Field::AreaSize))
+    Field::SINGLE
+        .iter()
+        .copied()
+        .chain((0..settings).map(Field::Setting))
+        .chain((0..areas).map(Field::AreaSize))
 }
 
 /// Saves the answer as a file, and prints the view.
