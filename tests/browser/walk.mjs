@@ -28,8 +28,12 @@ export async function stageOfThisFile() {
     await stage.close();
     assert.deepEqual(stage.errors, []);
   });
-  /** Opens the page for a new visitor; `view` is the view's code. */
-  const open = async ({ view = "fill", ...look } = {}) => stage.openPage({ path: `/#${view}`, ...look });
+  /**
+   * Opens the page for a new visitor; `view` is the view's code. The service worker, which would
+   * fetch and check every file once more, takes part only when asked for: `serviceWorkers: "allow"`.
+   */
+  const open = ({ view = "fill", ...look } = {}) =>
+    stage.openPage({ path: `/#${view}`, serviceWorkers: "block", ...look });
   return { stage, open };
 }
 

@@ -1,0 +1,183 @@
+// Each job by keyboard alone: the focus is seen, goes in order, and is not lost.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { US_GALLON, countOf, figures, near, settled, stageOfThisFile } from "./walk.mjs";
+
+const { open } = await stageOfThisFile();
+
+/** What has the focus: its name, its text, whether that is seen. */
+const focused = (page) => page.evaluate(() => {
+  const one = document.activeElement;
+  const { outlineStyle, outlineWidth } = getComputedStyle(one);
+  const { top, bottom } = one.getBoundingClientRect();
+  return {
+    name: one.getAttribute("name") ?? one.id,
+    tag: one.tagName,
+    text: one.textContent.trim(),
+    seen: outlineStyle !== "none" && parseFloat(outlineWidth) >= 2 && bottom > 0 && top < window.innerHeight,
+  };
+});
+
+/** Presses Tab until the focus is where `wanted` says; every stop on the way must be seen. */
+async function tabTo(page, wanted, key = "Tab") {
+  const is = typeof wanted === "string" ? ({ name }) => name === wanted : wanted;
+  for (let step = 0; step < 120; step += 1) {
+    await page.keyboard.press(key);
+    const now = await focused(page);
+    assert.ok(now.tag === "BODY" || now.seen, `the focus on ${now.name || now.text} is not seen`);
+    if (is(now)) return;
+  }
+  assert.fail(`Tab does not reach ${wanted}`);
+}
+
+async function type(page, name, text) {
+  await tabTo(page, name);
+  await page.keyboard.type(text);
+  await settled(page);
+}
+
+test("the first stop is a way past the frame", async () => {
+  const page = await open();
+  await page.keyboard.press("Tab");
+  const first = await focused(page);
+  assert.match(first.text, /Skip/);
+  const box = await page.locator(".skip").boundingBox();
+  assert.ok(box.x >= 0 && box.y >= 0, "it is seen when it has the focus");
+  await page.keyboard.press("Enter");
+  await page.keyboard.press("Tab");
+  assert.equal((await focused(page)).name, "machine");
+});
+
+test("Tab goes through each view in the order in which it is read", async () => {
+  for (const view of ["fill", "flow", "shift", "cautions"]) {
+    const page = await open({ view });
+    const order = await page.evaluate(() => document.querySelectorAll("[tabindex]:not([tabindex='0'], [tabindex='-1'])").length);
+    assert.equal(order, 0, "nothing jumps the queue");
+    await page.evaluate(() => (window.last = document.body));
+    for (let step = 0; step < 200; step += 1) {
+      await page.keyboard.press("Tab");
+      const follows = await page.evaluate(() => {
+        const now = document.activeElement;
+        const later = now === document.body || Boolean(window.last.compareDocumentPosition(now) & (Node.DOCUMENT_POSITION_FOLLOWING | Node.DOCUMENT_POSITION_CONTAINED_BY));
+        window.last = now;
+        return { later, over: now === document.body || now.name === "demo" };
+      });
+      assert.ok(follows.later, view);
+      if (follows.over) break;
+    }
+  }
+});
+
+test("a fill", async () => {
+  const page = await open();
+  await type(page, "machine-tank", "20");
+  await tabTo(page, "machine-tank-unit");
+  await type(page, "product-label", "1:128");
+  await tabTo(page, "level-50");
+  await page.keyboard.press("Space");
+  await settled(page);
+  near((await figures(page))["fill.dose"], (10 * US_GALLON) / 129, "amount");
+  await tabTo(page, ({ tag, text }) => tag === "SUMMARY" && text.startsWith("How this"));
+  await page.keyboard.press("Enter");
+  assert.ok(await page.locator(".workings li").first().isVisible());
+});
+
+test("the foam warning is read", async () => {
+  const page = await open();
+  await tabTo(page, "product");
+  await page.keyboard.type("Foaming");
+  await settled(page);
+  assert.equal(await countOf(page, "fill."), 0);
+  await tabTo(page, "foam-read");
+  await page.keyboard.press("Enter");
+  await settled(page);
+  assert.ok((await countOf(page, "fill.")) > 3);
+});
+
+for (const [what, view, before, name] of [
+  ["the foam warning's button", "fill", "product", "foam-read"],
+  ["an area", "shift", null, "area-2-remove"],
+  ["a setting", "flow", null, "setting-drop"],
+]) {
+  test(`the focus is not lost with ${what}`, async () => {
+    const page = await open({ view });
+    if (before) await type(page, before, "Foaming");
+    await tabTo(page, name);
+    await page.keyboard.press("Enter");
+    await settled(page);
+    assert.notEqual((await focused(page)).tag, "BODY", "after it went");
+    if (before) return;
+    await tabTo(page, "undo", "Shift+Tab");
+    await page.keyboard.press("Enter");
+    await settled(page);
+    assert.notEqual((await focused(page)).tag, "BODY", "after the step back");
+  });
+}
+
+test("a flow setting", async () => {
+  const page = await open({ view: "flow" });
+  const before = (await figures(page))["flow.setting"];
+  await tabTo(page, "floor");
+  await page.keyboard.press("End");
+  await settled(page);
+  assert.ok((await figures(page))["flow.setting"] > before);
+  await type(page, "floor-target-low", "0.2");
+  await type(page, "floor-target-high", "0.7");
+  assert.equal((await figures(page))["flow.setting"], before);
+});
+
+test("an area is added to a shift, and another removed and brought back", async () => {
+  const page = await open({ view: "shift" });
+  const before = (await figures(page))["shift.area"];
+  await tabTo(page, "area-add");
+  await page.keyboard.press("Enter");
+  await settled(page);
+  await tabTo(page, "area-6-size", "Shift+Tab");
+  await page.keyboard.type("1000");
+  await settled(page);
+  near((await figures(page))["shift.area"] - before, 1000 * 0.3048 ** 2, "area");
+  await tabTo(page, "area-5-remove", "Shift+Tab");
+  await page.keyboard.press("Space");
+  await settled(page);
+  await tabTo(page, "undo", "Shift+Tab");
+  await page.keyboard.press("Enter");
+  await settled(page);
+  assert.equal(await page.locator('[name="area-5-name"]').inputValue(), "Store");
+});
+
+test("a product's cautions", async () => {
+  const page = await open({ view: "cautions" });
+  await tabTo(page, ({ tag }) => tag === "SUMMARY");
+  await page.keyboard.press("Enter");
+  await type(page, "product-codes", "H314");
+  assert.equal(await page.locator(".caution .signal strong").innerText(), "Danger");
+  await tabTo(page, "product-family-acid");
+  await page.keyboard.press("Space");
+  await settled(page);
+  assert.match(await page.locator(".answer").innerText(), /make chlorine gas/);
+});
+
+test("a changed answer is announced once, when typing has come to rest", async () => {
+  const page = await open();
+  await page.waitForFunction(() => document.querySelector(".amount [role=status]")?.textContent);
+  await page.evaluate(() => {
+    window.announced = [];
+    const watch = new MutationObserver(() => {
+      const said = document.querySelector(".amount [role=status]")?.textContent;
+      if (said && said !== window.announced.at(-1)) window.announced.push(said);
+    });
+    watch.observe(document.querySelector("main"), { subtree: true, childList: true, characterData: true });
+  });
+  await page.locator('[name="machine-tank"]').focus();
+  await page.keyboard.press("End");
+  for (const key of ["0", ".", "5", "Backspace", "2", "5"]) {
+    await page.keyboard.press(key);
+    await page.waitForTimeout(120);
+  }
+  await page.waitForTimeout(2000);
+  const announced = await page.evaluate(() => window.announced);
+  const sentence = await page.locator(".amount-sentence").innerText();
+  assert.deepEqual(announced.slice(-1), [sentence]);
+  assert.ok(announced.length <= 2, `said: ${announced.join(" | ")}`);
+});

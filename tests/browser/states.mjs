@@ -1,0 +1,66 @@
+// What the page can look like: every view, and the states in which something else stands on it.
+
+import { choose, press, settled, tick, write } from "./walk.mjs";
+
+/** Unfolds everything that can be unfolded. */
+export async function unfoldAll(page) {
+  await page.locator("details").evaluateAll((all) => all.forEach((one) => one.setAttribute("open", "")));
+  await settled(page);
+}
+
+/** [name, view, what leads there]. */
+export const STATES = [
+  ["fill", "fill", async () => {}],
+  ["flow", "flow", async () => {}],
+  ["shift", "shift", async () => {}],
+  ["cautions", "cautions", async () => {}],
+  ["fill, all unfolded", "fill", unfoldAll],
+  ["flow, all unfolded", "flow", unfoldAll],
+  ["shift, all unfolded", "shift", unfoldAll],
+  ["cautions, all unfolded", "cautions", async (page) => {
+    await choose(page, "product", "degreaser");
+    await unfoldAll(page);
+  }],
+  ["fill, stopped for foam", "fill", (page) => choose(page, "product", "quat")],
+  ["fill, warned", "fill", async (page) => {
+    await choose(page, "machine", "self-driving");
+    await choose(page, "product", "hand-soap");
+    await choose(page, "floor", "marble");
+    await press(page, "foam-read");
+  }],
+  ["fill, nothing readable", "fill", async (page) => {
+    for (const name of ["machine-tank", "product-label", "fill-level", "measure-step"]) await write(page, name, "?");
+  }],
+  ["fill, two readings", "fill", (page) => write(page, "product-label", "2:5")],
+  ["flow, no setting serves", "flow", async (page) => {
+    await write(page, "machine-speed", "9");
+    await choose(page, "floor", "concrete");
+  }],
+  ["shift, no area left", "shift", async (page) => {
+    for (const number of [1, 2, 3, 4]) await tick(page, `area-${number}-included`, false);
+    await press(page, "area-5-remove");
+  }],
+  ["shift, a large one", "shift", async (page) => {
+    await choose(page, "units", "metric");
+    await write(page, "area-1-size", "123,456");
+  }],
+  ["cautions, nothing known", "cautions", async (page) => {
+    await press(page, "product-add");
+    await write(page, "product-ph", "99");
+    await write(page, "product-codes", "H999 EUH066");
+  }],
+].map(([name, view, lead]) => ({ name, view, lead }));
+
+/** Opens each state in a page of its own, looks at it with `look`, and gives all that it found. */
+export async function lookAtAll(open, options, look, states = STATES) {
+  const found = {};
+  for (const { name, view, lead } of states) {
+    const page = await open({ view, ...options });
+    await lead(page);
+    await settled(page);
+    const faults = await look(page);
+    if (faults.length) found[name] = faults;
+    await page.context().close();
+  }
+  return found;
+}
