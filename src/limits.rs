@@ -3,7 +3,8 @@
 
 use crate::source::Source;
 use crate::units::{
-    ApplicationRate, Area, Dimension, Duration, Flow, Length, Quantity, Speed, Volume, VolumeFraction,
+    ApplicationRate, Area, Density, Dimension, Duration, Flow, Length, Mass, MassConcentration, MassFraction,
+    Quantity, Speed, Volume, VolumeFraction,
 };
 
 /// One row: the least and the greatest value accepted, both in SI units and both included.
@@ -119,4 +120,20 @@ limits! {
     REUSE: VolumeFraction, "reuse", 0.0, 0.95, "the floor, the filter and the dump always take some";
     /// The time of one drain, rinse and refill.
     REFILL_TIME: Duration, "refill-time", 0.0, 14_400.0, "four hours is half a shift";
+    /// Use solution that is left in a tank.
+    RESIDUE: Volume, "residue", 0.0, 2_000.0 * LITRE, "an empty tank to a full one";
+    /// A strength that was read, not chosen.
+    READ_STRENGTH: VolumeFraction, "read-strength", 0.0, 1.0, "from plain water to neat concentrate";
+    /// Powder to weigh out, or in one packet or tablet.
+    POWDER: Mass, "powder", 0.000_1, 25.0, "a tenth of a gram to a sack";
+    /// Powder in the use solution.
+    POWDER_STRENGTH: MassConcentration, "powder-strength", 0.01, 500.0, "weaker than any label to a brine";
+    /// A liquid's density, or a powder's as it is poured.
+    DENSITY: Density, "density", 100.0, 2_500.0, "a light powder to a strong salt solution";
+    /// Active substance in a product, by mass.
+    ACTIVE_SHARE: MassFraction, "active-share", 0.000_01, 1.0, "a trace to the pure substance";
+    /// Active substance in a use solution.
+    ACTIVE: MassConcentration, "active", 0.000_1, 100.0, "a tenth of a ppm to 10 % w/v";
+    /// The bottle of a machine that meters its own concentrate.
+    BOTTLE: Volume, "bottle", 50.0 * MILLILITRE, 25.0 * LITRE, "a flask to a canister";
 }

@@ -15,7 +15,8 @@ pub mod table;
 pub mod unit;
 
 pub use quantity::{
-    ApplicationRate, Area, Duration, Flow, Length, Productivity, Quantity, Speed, Volume, VolumeFraction,
+    ApplicationRate, Area, Density, Duration, Flow, Length, Mass, MassConcentration, MassFraction,
+    Productivity, Quantity, Speed, Volume, VolumeFraction,
 };
 pub use system::{Kind, System};
 pub use table::{UNITS, unit};

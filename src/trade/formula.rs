@@ -40,4 +40,25 @@ formulas! {
     SOLUTION: "formula-solution", "S" = "Σ a × A × (1 − u)", BY_DEFINITION;
     FILLS: "formula-fills", "N" = "ceil(S / T)", BY_DEFINITION;
     CONCENTRATE: "formula-concentrate", "C" = "r × S", BY_DEFINITION;
+    TOP_UP: "formula-top-up", "X" = "r × V − r₀ × V₀", BY_DEFINITION;
+    TOP_UP_WATER: "formula-top-up-water", "W" = "V − V₀ − X", BY_DEFINITION;
+    TOP_UP_DRAIN: "formula-top-up-drain", "D" = "V₀ − r × V / r₀", BY_DEFINITION;
+    TOP_UP_ROOM: "formula-top-up-room", "D" = "V₀ − V × (1 − r) / (1 − r₀)", BY_DEFINITION;
+    RESCUE_ADD: "formula-rescue-add", "X" = "V × (r − m) / (1 − r)", BY_DEFINITION;
+    RESCUE_WATER: "formula-rescue-water", "W" = "V × (m / r − 1)", BY_DEFINITION;
+    RESCUE_ROOM: "formula-rescue-room", "D" = "V − T × (1 − r) / (1 − m)", BY_DEFINITION;
+    RESCUE_DRAIN: "formula-rescue-drain", "D" = "V − r × T / m", BY_DEFINITION;
+    READ_ACTIVE: "formula-read-active", "m" = "c / C", BY_DEFINITION;
+    READ_DROPS: "formula-read-drops", "c" = "d × k", BY_DEFINITION;
+    READ_BRIX: "formula-read-brix", "m" = "B × f", CUSTOM;
+    READ_CONDUCTIVITY: "formula-read-conductivity", "m" = "s × (κ − κ₀) / (κₛ − κ₀)", CUSTOM;
+    CATCH: "formula-catch", "m" = "q / Q", BY_DEFINITION;
+    ACTIVE: "formula-active", "C" = "w × ρ", BY_DEFINITION;
+    ACTIVE_DOSE: "formula-active-dose", "r" = "c / C", BY_DEFINITION;
+    POWDER: "formula-powder", "m" = "c × V", BY_DEFINITION;
+    SCOOPS: "formula-scoops", "k" = "m / (ρ × s)", BY_DEFINITION;
+    PORTION: "formula-portion", "V" = "k × u / r", BY_DEFINITION;
+    BOTTLE_TIME: "formula-bottle-time", "t" = "B / (r × Q)", BY_DEFINITION;
+    MIXED: "formula-mixed", "x" = "c / (c + w)", BY_DEFINITION;
+    MIXED_ERROR: "formula-mixed-error", "s" = "√((w × s₁)² + (c × s₂)²) / (c + w)²", BY_DEFINITION;
 }

@@ -83,6 +83,15 @@ quantities! {
     Productivity;
     /// Volume of concentrate in the volume of use solution, r, 0 to 1.
     VolumeFraction;
+    /// A mass of powder, concentrate or active substance, kg.
+    Mass;
+    /// Mass of a substance in its own volume, kg/m³: of a liquid, or of a powder as it is poured.
+    Density;
+    /// Mass of a substance in the volume of a solution, kg/m³. It has the dimension of a density and
+    /// is not one: the rest of that volume is something else.
+    MassConcentration;
+    /// Mass of a substance in the mass of a product, 0 to 1: the "% w/w" of a safety data sheet.
+    MassFraction;
 }
 
 /// `A * B = C` also gives `B * A = C`, `C / A = B` and `C / B = A`.
@@ -101,6 +110,8 @@ relations! {
     Productivity * Duration = Area;
     ApplicationRate * Area = Volume;
     ApplicationRate * Productivity = Flow;
+    Density * Volume = Mass;
+    MassFraction * Density = MassConcentration;
 }
 
 /// `r × V`: the concentrate in a volume of use solution.
@@ -108,6 +119,30 @@ impl Mul<Volume> for VolumeFraction {
     type Output = Volume;
     fn mul(self, total: Volume) -> Volume {
         Volume(self.0 * total.0)
+    }
+}
+
+/// `c × V`: the substance in a volume of solution. A mass divided by a volume is a density, so that
+/// the way back has a name of its own, [`Mass::in_solution`].
+impl Mul<Volume> for MassConcentration {
+    type Output = Mass;
+    fn mul(self, solution: Volume) -> Mass {
+        Mass(self.0 * solution.0)
+    }
+}
+
+/// `m / c`: the volume of solution that a mass makes.
+impl Div<MassConcentration> for Mass {
+    type Output = Volume;
+    fn div(self, concentration: MassConcentration) -> Volume {
+        Volume(self.0 / concentration.0)
+    }
+}
+
+impl Mass {
+    /// The concentration that this much makes in `solution`.
+    pub fn in_solution(self, solution: Volume) -> MassConcentration {
+        MassConcentration(self.0 / solution.0)
     }
 }
 

@@ -7,6 +7,8 @@ use crate::source::Source;
 const SP811: Source = Source::published("NIST SP 811 (2008), Appendix B: inch 0.0254 m, US gallon 231 in³");
 const UK1995: Source =
     Source::published("UK Units of Measurement Regulations 1995: gallon 4.546 09 L, pint 1/8 gallon");
+const POUND_1959: Source =
+    Source::published("NIST SP 811 (2008), Appendix B.8: avoirdupois pound 0.453 592 37 kg, 16 ounces");
 const SI: Source = Source::published("BIPM SI Brochure, 9th edition (2019), tables 2, 7 and 8");
 
 const ONE: Exact = Exact::new(1, 1);
@@ -20,6 +22,9 @@ const FOOT2: Exact = FOOT.times(FOOT);
 const FOOT2_1000: Exact = FOOT2.times(Exact::new(1_000, 1));
 const GAL_US: Exact = Exact::new(231, 1).times(INCH).times(INCH).times(INCH);
 const GAL_IMP: Exact = Exact::new(454_609, 100_000_000);
+const POUND: Exact = Exact::new(45_359_237, 100_000_000);
+const OUNCE: Exact = part(POUND, 16);
+const GRAM: Exact = Exact::new(1, 1_000);
 
 const fn part(whole: Exact, parts: u64) -> Exact {
     whole.over(Exact::new(parts, 1))
@@ -89,6 +94,23 @@ pub static UNITS: &[Unit] = &[
     row("ft2_per_h", Dimension::Productivity, FOOT2.over(HOUR), "ft²/h", &[], Some(Us), SP811),
 
     row("percent", Dimension::VolumeFraction, Exact::new(1, 100), "%", &["%", "percent"], None, SI),
+
+    row("g", Dimension::Mass, GRAM, "g", &["g", "gm", "gram", "grams"], Some(Metric), SI),
+    row("kg", Dimension::Mass, ONE, "kg", &["kg", "kilogram", "kilograms"], Some(Metric), SI),
+    row("oz", Dimension::Mass, OUNCE, "oz wt", &["oz wt", "oz av", "oz avdp"], Some(Us), POUND_1959),
+    row("lb", Dimension::Mass, POUND, "lb", &["lb", "lbs", "pound", "pounds"], Some(Us), POUND_1959),
+
+    row("g_per_ml", Dimension::Density, Exact::new(1_000, 1), "g/mL", &["g/ml", "kg/l", "g/cm3", "g/cm³"], Some(Metric), SI),
+    row("lb_per_gal_us", Dimension::Density, POUND.over(GAL_US), "lb/gal", &[], Some(Us), POUND_1959),
+
+    row("g_per_l", Dimension::MassConcentration, ONE, "g/L", &["g/l"], Some(Metric), SI),
+    row("mg_per_l", Dimension::MassConcentration, GRAM, "ppm", &["ppm", "mg/l", "ppm w/v"], None, SI),
+    row("percent_wv", Dimension::MassConcentration, Exact::new(10, 1), "% w/v", &["% w/v", "g/100 ml"], None, SI),
+    row("oz_per_gal_us", Dimension::MassConcentration, OUNCE.over(GAL_US), "oz wt/gal", &[], Some(Us), POUND_1959),
+    row("oz_per_gal_imp", Dimension::MassConcentration, OUNCE.over(GAL_IMP), "oz wt/imp gal", &[], Some(Imperial), POUND_1959),
+
+    row("percent_ww", Dimension::MassFraction, Exact::new(1, 100), "% w/w", &["% w/w"], None, SI),
+    row("mg_per_kg", Dimension::MassFraction, Exact::new(1, 1_000_000), "mg/kg", &["mg/kg", "ppm w/w"], None, SI),
 ];
 
 /// The unit with this stable code.

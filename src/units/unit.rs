@@ -16,6 +16,10 @@ pub enum Dimension {
     ApplicationRate,
     Productivity,
     VolumeFraction,
+    Mass,
+    Density,
+    MassConcentration,
+    MassFraction,
 }
 
 /// An exact positive fraction, both parts below 2⁵³, so that [`Exact::value`] is correctly rounded.

@@ -4,8 +4,8 @@ use brimline::limits::{ALL, Limit, OutOfRange};
 use brimline::number::Marks;
 use brimline::site::Entry;
 use brimline::units::{
-    ApplicationRate, Area, Dimension, Duration, Flow, Length, Productivity, Quantity, Speed, UNITS, Unit,
-    Volume, VolumeFraction,
+    ApplicationRate, Area, Density, Dimension, Duration, Flow, Length, Mass, MassConcentration, MassFraction,
+    Productivity, Quantity, Speed, UNITS, Unit, Volume, VolumeFraction,
 };
 use proptest::prelude::*;
 
@@ -18,7 +18,10 @@ fn check(limit: &'static Limit, si: f64) -> Result<f64, OutOfRange> {
             }
         };
     }
-    by_dimension!(Volume Flow Area Length Speed Duration ApplicationRate Productivity VolumeFraction)
+    by_dimension!(
+        Volume Flow Area Length Speed Duration ApplicationRate Productivity VolumeFraction
+        Mass Density MassConcentration MassFraction
+    )
 }
 
 #[test]

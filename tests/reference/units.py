@@ -47,6 +47,19 @@ UNITS = [
     ("m2_per_h", "meter**2 / hour", "meter**2 / second"),
     ("ft2_per_h", "foot**2 / hour", "meter**2 / second"),
     ("percent", "percent", "dimensionless"),
+    ("g", "gram", "kilogram"),
+    ("kg", "kilogram", "kilogram"),
+    ("oz", "ounce", "kilogram"),
+    ("lb", "pound", "kilogram"),
+    ("g_per_ml", "gram / milliliter", "kilogram / meter**3"),
+    ("lb_per_gal_us", "pound / gallon", "kilogram / meter**3"),
+    ("g_per_l", "gram / liter", "kilogram / meter**3"),
+    ("mg_per_l", "milligram / liter", "kilogram / meter**3"),
+    ("percent_wv", "gram / (100 * milliliter)", "kilogram / meter**3"),
+    ("oz_per_gal_us", "ounce / gallon", "kilogram / meter**3"),
+    ("oz_per_gal_imp", "ounce / imperial_gallon", "kilogram / meter**3"),
+    ("percent_ww", "percent", "dimensionless"),
+    ("mg_per_kg", "milligram / kilogram", "dimensionless"),
 ]
 
 registry = pint.UnitRegistry(non_int_type=Fraction)
