@@ -1,5 +1,6 @@
 //! Fill: how much concentrate goes into this fill.
 
+pub mod levels;
 mod rounding;
 mod strength;
 
@@ -26,6 +27,8 @@ pub struct Fill {
     pub label: Option<Label>,
     /// How the measure is counted.
     pub dispenser: Dispenser,
+    /// The rule that decided the dose.
+    pub governs: Option<Governs>,
 }
 
 /// Works a fill out.
@@ -52,6 +55,7 @@ pub fn work(typed: &Typed, marks: Marks) -> Fill {
     if let (Some(tank), Some(level), Some(label), Some(machine)) = (tank, level, &fill.label, machine) {
         let job = Job { tank, level, filling: typed.ask.filling, aim: typed.ask.aim, label, machine };
         if let Some(governed) = dose(out, &job) {
+            fill.governs = Some(governed.governs);
             if let Some(step) = step {
                 rounding::rounded(out, &job, governed, step);
             }

@@ -10,6 +10,7 @@ mod glance;
 mod open;
 mod picker;
 mod remarks;
+mod steps;
 mod tools;
 mod workings;
 
@@ -23,5 +24,6 @@ pub use glance::glance;
 pub use open::OpenSaved;
 pub use picker::{named, picker, shelf_buttons};
 pub use remarks::{assumptions, stop, warnings};
+pub use steps::Steps;
 pub use tools::{answer_tools, troubles};
 pub use workings::workings;

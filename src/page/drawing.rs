@@ -2,6 +2,8 @@
 
 mod jug;
 mod rates;
+mod windows;
 
 pub use jug::{JugAndTank, jug_and_tank};
 pub use rates::{RateBars, rate_bars};
+pub use windows::{Row as WindowRow, Windows, windows};

@@ -1,22 +1,21 @@
 //! Fill: how much concentrate goes into this fill.
 
+mod amount;
+mod paper;
+mod pictures;
+
 use super::frame;
-use crate::answer::{Answer, Value};
 use crate::form::action::Shelf;
 use crate::form::fill::{Fill, work};
 use crate::form::saved::View;
 use crate::form::{Action, Field, Filling, names};
 use crate::page::components::{
-    Amount, Choice, amount, answer_tools, assumptions, caution_strip, choice, computed, facts, glance,
-    number_field, picker, stop, troubles, warnings, workings,
+    Choice, answer_tools, assumptions, caution_strip, choice, facts, glance, number_field, picker, stop,
+    troubles, warnings, workings,
 };
-use crate::page::drawing::{JugAndTank, jug_and_tank};
 use crate::page::editors::{label_field, machine_basics, measure_editor, product_basics};
 use crate::page::shared::Shared;
-use crate::site::Dispenser;
 use crate::trade::governing::Aim;
-use crate::units::{Kind, System, Unit, Volume, unit};
-use crate::words::Argument;
 use yew::prelude::*;
 
 /// The view.
@@ -108,10 +107,13 @@ fn answer(shared: &Shared, fill: &Fill) -> Html {
     html! {
         <>
             { troubles(shared, &fill.outcome) }
-            { the_amount(shared, fill, dose) }
+            { amount::the_amount(shared, fill, dose) }
             { warnings(shared, &answer.remarks) }
-            { drawing(shared, fill, dose) }
+            { pictures::drawing(shared, fill, dose) }
+            { paper::steps(shared, fill, dose) }
+            { pictures::rules(shared, fill, dose) }
             { facts(shared, answer, FACTS) }
+            { paper::level_table(shared, fill.dispenser) }
             { caution_strip(shared) }
             { assumptions(shared, &answer.remarks) }
             { workings(shared, &answer.steps) }
@@ -137,89 +139,7 @@ fn at_a_glance(shared: &Shared, fill: &Fill) -> String {
     let answer = &fill.outcome.answer;
     match answer.get(names::FILL_ROUNDED).or(answer.get(names::FILL_DOSE)) {
         _ if answer.stopped() => shared.say("glance-stop"),
-        Some(dose) => in_measure(shared, fill, dose),
+        Some(dose) => amount::in_measure(shared, fill, dose),
         None => shared.say("glance-trouble"),
     }
-}
-
-/// A dose as it is measured: so many strokes or caps, or so much in the jug's own unit.
-fn in_measure(shared: &Shared, fill: &Fill, dose: Value) -> String {
-    match (fill.dispenser, fill.outcome.answer.get(names::FILL_COUNT)) {
-        (Dispenser::Cup, _) | (_, None) => {
-            step_unit(shared).map_or_else(|| shared.show(dose), |unit| shared.words.in_unit(dose.si, unit))
-        }
-        (dispenser, Some(count)) => {
-            let n = Argument::number(count.si, shared.words.number(count.si));
-            shared.tell(&format!("count-{}", dispenser.code()), &[("n", n)])
-        }
-    }
-}
-
-/// The measure's own unit: what is printed on the jug.
-fn step_unit(shared: &Shared) -> Option<&'static Unit> {
-    shared.typed.measure().and_then(|measure| unit(&measure.step.unit))
-}
-
-fn the_amount(shared: &Shared, fill: &Fill, dose: Value) -> Html {
-    let answer = &fill.outcome.answer;
-    let (name, value) = match answer.get(names::FILL_ROUNDED) {
-        Some(rounded) => (names::FILL_ROUNDED, rounded),
-        None => (names::FILL_DOSE, dose),
-    };
-    let text = in_measure(shared, fill, value);
-    let customary = if shared.system() == System::Imperial { System::Imperial } else { System::Us };
-    let mut others = vec![shared.words.value(value, customary), shared.words.value(value, System::Metric)];
-    others.retain(|other| *other != text);
-    let both = others.join(" · ");
-    amount(Amount {
-        name,
-        value,
-        title: shared.say("fill-amount"),
-        sentence: sentence(shared, answer, &text, &both),
-        text,
-        others: html! {
-            <>
-                { both }
-                if name == names::FILL_ROUNDED {
-                    { " " }{ shared.say("fill-exact") }{ " " }{ computed(shared, names::FILL_DOSE, dose) }
-                }
-            </>
-        },
-    })
-}
-
-/// What to do, in one sentence.
-fn sentence(shared: &Shared, answer: &Answer, amount: &str, other: &str) -> String {
-    let value = |name| answer.get(name).map_or(Argument::text(""), |value| shared.argument(value));
-    let product = shared.typed.product().map(|product| product.name.clone()).unwrap_or_default();
-    let key = match shared.typed.ask.filling {
-        Filling::MadeUp => "fill-sentence-made-up",
-        Filling::OnTop => "fill-sentence-on-top",
-    };
-    let rounded = answer.get(names::FILL_ROUNDED_RATIO).is_some();
-    shared.tell(
-        key,
-        &[
-            ("amount", Argument::text(amount)),
-            ("other", Argument::text(other)),
-            ("product", Argument::text(product)),
-            ("water", value(names::FILL_WATER)),
-            ("total", value(names::FILL_TOTAL)),
-            ("ratio", value(if rounded { names::FILL_ROUNDED_RATIO } else { names::FILL_RATIO })),
-        ],
-    )
-}
-
-fn drawing(shared: &Shared, fill: &Fill, dose: Value) -> Html {
-    let answer = &fill.outcome.answer;
-    let tank = Field::Tank.entry(&shared.typed);
-    let tank = tank.and_then(|tank| tank.read::<Volume>(Field::Tank.limit(), shared.marks()).ok());
-    let (Some(tank), Some(total)) = (tank, answer.get(names::FILL_TOTAL)) else { return Html::default() };
-    let dose = answer.get(names::FILL_ROUNDED).unwrap_or(dose);
-    let step = match (answer.get(names::FILL_COUNT), fill.dispenser) {
-        (Some(count), Dispenser::Cup) => Some(Value { si: dose.si / count.si, ..dose }),
-        _ => None,
-    };
-    let unit = step_unit(shared).map(|unit| unit.code);
-    jug_and_tank(shared, &JugAndTank { tank: Value::new(tank, Kind::Fill), total, dose, step, unit })
 }
