@@ -1,27 +1,19 @@
 //! Serves the page on this machine.
 
-mod reply;
-mod wire;
+mod site;
 
 use super::build;
 use super::fault::Fault;
 use super::places::Places;
-use reply::Reply;
-use std::io::{self, ErrorKind, Read};
-use std::net::{Ipv4Addr, Shutdown, TcpListener, TcpStream};
+use axum::serve::ListenerExt;
+use std::io::{self, ErrorKind};
+use std::net::{Ipv4Addr, TcpListener};
 use std::path::{Path, PathBuf};
-use std::thread;
-use std::time::Duration;
-use wire::Request;
 
 /// The port if none is asked for.
 const PORT: u16 = 8087;
 /// How many ports after it are tried when it is taken.
 const OTHERS: u16 = 50;
-/// How long a connection may stay silent.
-const PATIENCE: Duration = Duration::from_secs(30);
-/// How much of an unwanted request body is read and thrown away.
-const UNREAD: u64 = 64 * 1024;
 
 /// What the command line asks for.
 #[derive(Debug, Default, PartialEq)]
@@ -41,7 +33,8 @@ pub fn run(words: &[&str]) -> Result<(), Fault> {
         Some(folder) => folder.to_path_buf(),
         None => built(wish.no_build)?,
     };
-    serve(&page, &open(wish.port)?)
+    listen(&page, open(wish.port)?)
+        .map_err(|error| Fault::new(format!("The page cannot be served: {error}.")))
 }
 
 fn understand<'a>(words: &[&'a str]) -> Result<Wish<'a>, Fault> {
@@ -93,29 +86,17 @@ fn open(asked: Option<u16>) -> Result<TcpListener, Fault> {
     Err(Fault::new(taken).by_hand("cargo run -- serve 9000"))
 }
 
-fn serve(page: &Path, listener: &TcpListener) -> Result<(), Fault> {
-    let address =
-        listener.local_addr().map_err(|error| Fault::new(format!("The page cannot be served: {error}.")))?;
-    println!("\nBrimline is at http://{address}/  (Ctrl+C stops it)");
-    // A thread for each connection, not a pool: browsers open connections that they use later or
-    // never, and those must not keep others waiting.
-    thread::scope(|scope| {
-        for connection in listener.incoming().flatten() {
-            // An error means that the browser is gone: nothing is left to do.
-            scope.spawn(|| drop(answer(page, connection)));
-        }
-    });
-    Ok(())
-}
-
-fn answer(page: &Path, connection: TcpStream) -> io::Result<()> {
-    connection.set_read_timeout(Some(PATIENCE))?;
-    connection.set_write_timeout(Some(PATIENCE))?;
-    let Request { method, url, gzip } = Request::read(&connection)?;
-    wire::write(&connection, &Reply::to(page, &method, &url, gzip), &method)?;
-    // Closing with something unread would make the system throw the answer away.
-    connection.shutdown(Shutdown::Write)?;
-    io::copy(&mut connection.take(UNREAD), &mut io::sink()).map(drop)
+fn listen(page: &Path, listener: TcpListener) -> io::Result<()> {
+    let address = listener.local_addr()?;
+    listener.set_nonblocking(true)?;
+    tokio::runtime::Builder::new_current_thread().enable_all().build()?.block_on(async {
+        let listener = tokio::net::TcpListener::from_std(listener)?.tap_io(|connection| {
+            // Otherwise the end of each answer waits for the browser to confirm the rest.
+            let _ = connection.set_nodelay(true);
+        });
+        println!("\nBrimline is at http://{address}/  (Ctrl+C stops it)");
+        axum::serve(listener, site::of(page)).await
+    })
 }
 
 #[cfg(test)]
