@@ -139,3 +139,15 @@ proptest! {
         }
     }
 }
+
+proptest! {
+    /// Up to 15 digits a decimal reads as the standard library reads it, to the last bit.
+    #[test]
+    fn decimals_are_the_nearest_number(whole in 0_u64..100_000_000, tail in "[0-9]{1,7}") {
+        let text = format!("{whole}.{tail}");
+        let expected: f64 = text.parse().expect("a decimal");
+        // Three digits behind a point could be thousands, which is another test's business.
+        prop_assume!(tail.len() != 3 && whole > 0);
+        prop_assert_eq!(decimal(&text, None), Ok(expected));
+    }
+}
