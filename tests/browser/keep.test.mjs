@@ -11,7 +11,7 @@ import {
   US_GALLON, choose, countOf, field, figures, go, near, press, reach, settled, stageOfThisFile, tick, write,
 } from "./walk.mjs";
 
-const { stage, open } = await stageOfThisFile();
+const { open } = await stageOfThisFile();
 const folder = mkdtempSync(join(tmpdir(), "brimline-keep-"));
 after(() => rmSync(folder, { recursive: true }));
 
@@ -172,5 +172,4 @@ test("a file that is no saved answer changes nothing and says why", async () => 
   }
   await openFile(page, file);
   assert.equal(await page.locator("footer [role=alert]").count(), 0, "a good file takes the message away");
-  assert.deepEqual(stage.errors, []);
 });

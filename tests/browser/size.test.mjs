@@ -1,102 +1,12 @@
-// Sizes: what fits on which screen, what a gloved thumb can hit, what can be read at arm's length.
+// Sizes: the amount before all else, and in sight; lines that can be read.
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { lookAtAll, unfoldAll } from "./states.mjs";
+import { texts } from "./checks.mjs";
+import { unfoldAll } from "./states.mjs";
 import { choose, field, settled, stageOfThisFile } from "./walk.mjs";
 
 const { open } = await stageOfThisFile();
-
-/** Holds every state at each of these widths against `fault`. */
-const atWidths = (widths, fault) =>
-  lookAtAll(open, {}, async (page) => {
-    const faults = [];
-    for (const width of widths) {
-      await page.setViewportSize({ width, height: 800 });
-      await settled(page);
-      faults.push(...(await fault(page)).map((one) => `${width} px: ${one}`));
-    }
-    return faults;
-  });
-
-/** What reaches over the edge of the screen. A table in its own scrolling box may. */
-const overflowing = (page) => page.evaluate(() => {
-  const { clientWidth } = document.documentElement;
-  const inside = (one) => one.closest(".scroll, .unseen, .skip") && !one.matches(".scroll");
-  const over = [...document.querySelectorAll("body *")].filter((one) => {
-    const { left, right, width } = one.getBoundingClientRect();
-    return width && !inside(one) && (right > clientWidth + 0.5 || left < -0.5 || one.matches("li, p, dd") && one.scrollWidth > one.clientWidth + 1);
-  });
-  const { scrollWidth } = document.scrollingElement;
-  const page = scrollWidth > clientWidth ? [`the page is ${scrollWidth} wide`] : [];
-  return [...page, ...over.map((one) => `${one.tagName} ${one.textContent.slice(0, 30)}`)].slice(0, 4);
-});
-
-test("nothing reaches over the edge of a phone", async () => {
-  assert.deepEqual(await atWidths([320, 360], overflowing), {});
-});
-
-test("nothing reaches over the edge with text twice as large", async () => {
-  const found = await atWidths([640], async (page) => {
-    await page.evaluate(() => document.documentElement.style.setProperty("font-size", "36px"));
-    await settled(page);
-    return overflowing(page);
-  });
-  assert.deepEqual(found, {});
-});
-
-test("whatever can be pressed is at least 48 px high and wide", async () => {
-  const small = (page) => page.evaluate(() =>
-    [...document.querySelectorAll("button, input, select, textarea, summary, a")]
-      .filter((one) => !one.matches(".skip") && one.checkVisibility())
-      .map((one) => [one, (one.matches("[type=checkbox]") ? one.closest("label") : one).getBoundingClientRect()])
-      .filter(([, { width, height }]) => height < 47.9 || width < 47.9)
-      .map(([one, { width, height }]) => `${one.name || one.textContent.slice(0, 20)} ${Math.round(width)} × ${Math.round(height)}`));
-  assert.deepEqual(await atWidths([360, 1280], small), {});
-});
-
-/** Every text with its height on the screen, drawings scaled as they are. */
-const texts = (page) => page.evaluate(() => {
-  const found = [];
-  const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-  while (walker.nextNode()) {
-    const one = walker.currentNode.parentElement;
-    if (!walker.currentNode.data.trim() || !one.checkVisibility() || one.closest(".unseen, .skip, script, noscript")) continue;
-    const scale = one instanceof SVGGraphicsElement ? one.getScreenCTM().d : 1;
-    found.push({
-      text: walker.currentNode.data.trim().slice(0, 40),
-      size: parseFloat(getComputedStyle(one).fontSize) * scale,
-      amount: one.closest(".amount-figure") !== null,
-      title: one.closest(".stop :is(h2, h3)") !== null,
-    });
-  }
-  return found;
-});
-
-test("no text is smaller than 16 px, in drawings neither", async () => {
-  const small = async (page) =>
-    (await texts(page)).filter(({ size }) => size < 15.95).map(({ text, size }) => `${size.toFixed(1)} px: ${text}`);
-  assert.deepEqual(await atWidths([320, 360, 1280], small), {});
-});
-
-test("a drawing's numbers stay inside it and apart from each other", async () => {
-  const clashing = (page) => page.evaluate(() => {
-    const faults = [];
-    for (const drawing of document.querySelectorAll("svg.drawing")) {
-      const frame = drawing.getBoundingClientRect();
-      const labels = [...drawing.querySelectorAll("text")].map((one) => [one.textContent, one.getBoundingClientRect()]);
-      labels.forEach(([text, box], index) => {
-        if (box.left < frame.left - 1 || box.right > frame.right + 1 || box.top < frame.top - 4) faults.push(`outside: ${text}`);
-        for (const [other, its] of labels.slice(index + 1)) {
-          const apart = box.right <= its.left || its.right <= box.left || box.bottom <= its.top + 4 || its.bottom <= box.top + 4;
-          if (!apart) faults.push(`${text} on ${other}`);
-        }
-      });
-    }
-    return faults;
-  });
-  assert.deepEqual(await atWidths([320, 1280], clashing), {});
-});
 
 test("the amount is by far the largest text on its view", async () => {
   for (const view of ["fill", "flow", "shift"]) {

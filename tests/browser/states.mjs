@@ -50,17 +50,3 @@ export const STATES = [
     await write(page, "product-codes", "H999 EUH066");
   }],
 ].map(([name, view, lead]) => ({ name, view, lead }));
-
-/** Opens each state in a page of its own, looks at it with `look`, and gives all that it found. */
-export async function lookAtAll(open, options, look, states = STATES) {
-  const found = {};
-  for (const { name, view, lead } of states) {
-    const page = await open({ view, ...options });
-    await lead(page);
-    await settled(page);
-    const faults = await look(page);
-    if (faults.length) found[name] = faults;
-    await page.context().close();
-  }
-  return found;
-}

@@ -32,8 +32,11 @@ export async function stageOfThisFile() {
    * Opens the page for a new visitor; `view` is the view's code. The service worker, which would
    * fetch and check every file once more, takes part only when asked for: `serviceWorkers: "allow"`.
    */
-  const open = ({ view = "fill", ...look } = {}) =>
-    stage.openPage({ path: `/#${view}`, serviceWorkers: "block", ...look });
+  const open = async ({ view = "fill", ...look } = {}) => {
+    const page = await stage.openPage({ path: `/#${view}`, serviceWorkers: "block", ...look });
+    page.setDefaultTimeout(10_000);
+    return page;
+  };
   return { stage, open };
 }
 
