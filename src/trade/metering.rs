@@ -108,7 +108,8 @@ pub fn orifice(table: &[Orifice], window: Window<VolumeFraction>, aim: VolumeFra
 /// * `strength`: r, the setting, above 0 up to 1.
 /// * `flow`: Q, use solution that reaches the floor, m³/s, above 0.
 ///
-/// Returns t, s of solution flowing: turning and transport use none. Source: definition.
+/// Returns t, s of solution flowing: turning and transport use none. That the setting makes what it
+/// says is not checked. Source: definition.
 ///
 /// ```
 /// use brimline::trade::metering::bottle_time;

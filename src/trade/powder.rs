@@ -15,7 +15,8 @@ pub struct DensityMissing;
 /// * `volume`: V, m³, above 0.
 ///
 /// Returns m, kg. For a volume of water and for one of solution the same mass is taken: a powder of
-/// 30 g/L swells the water by some 1 %. Source: definition.
+/// 30 g/L swells the water by some 1 % (common practice, no source). That it dissolves is not checked.
+/// Source: definition.
 ///
 /// ```
 /// use brimline::trade::powder::powder_for;
@@ -33,7 +34,8 @@ pub fn powder_for(label: MassConcentration, volume: Volume) -> Mass {
 /// * `mass`: m, kg, 0 or above.
 /// * `density`: ρ, kg/m³, above 0; as poured, not pressed, for a powder.
 ///
-/// Returns v, m³, for a jug or for [`super::measure::round_to`]. Source: definition.
+/// Returns v, m³, for a jug or for [`super::measure::round_to`]. That the powder lies as loose
+/// as when its density was found is not checked. Source: definition.
 ///
 /// # Errors
 /// [`DensityMissing`].
@@ -55,7 +57,7 @@ pub fn volume_of(mass: Mass, density: Option<Density>) -> Result<Volume, Density
 /// * `volume`: v, m³, 0 or above.
 /// * `density`: ρ, kg/m³, above 0.
 ///
-/// Returns m, kg. Source: definition.
+/// Returns m, kg. That a scoop is level is not checked. Source: definition.
 ///
 /// # Errors
 /// [`DensityMissing`].
@@ -77,7 +79,8 @@ pub fn mass_of(volume: Volume, density: Option<Density>) -> Result<Mass, Density
 /// * `scoop`: s, a level scoop, m³, above 0.
 /// * `density`: ρ, as poured, kg/m³, above 0.
 ///
-/// Returns k, not rounded: [`super::measure::round_to`] does that on the volumes. Source: definition.
+/// Returns k, not rounded: [`super::measure::round_to`] does that on the volumes. That a scoop is
+/// level is not checked. Source: definition.
 ///
 /// # Errors
 /// [`DensityMissing`].

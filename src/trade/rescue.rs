@@ -78,7 +78,7 @@ pub fn rescue(found: Content, target: VolumeFraction, tank: Volume, tolerance: f
 
 /// What to do when nobody remembers whether concentrate was added.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Doubt {
+pub enum Remedy {
     /// Read the strength, then rescue or leave it.
     ReadFirst,
     /// There is nothing to read it with: drain, rinse, fill afresh.
@@ -89,7 +89,7 @@ pub enum Doubt {
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Forgotten {
     /// What to do.
-    pub act: Doubt,
+    pub act: Remedy,
     /// What it is now: water, or one dose.
     pub now: Window<VolumeFraction>,
     /// What it would be after a dose was added to be on the safe side: one dose, or two.
@@ -107,14 +107,14 @@ pub struct Forgotten {
 /// common practice.
 ///
 /// ```
-/// use brimline::trade::rescue::{Doubt, forgotten};
+/// use brimline::trade::rescue::{Remedy, forgotten};
 /// use brimline::units::VolumeFraction;
 /// let tank = forgotten(VolumeFraction::new(0.5), false);
-/// assert_eq!((tank.act, tank.if_dosed.high), (Doubt::DrainAndRinse, VolumeFraction::new(0.75)));
+/// assert_eq!((tank.act, tank.if_dosed.high), (Remedy::DrainAndRinse, VolumeFraction::new(0.75)));
 /// ```
 pub fn forgotten(dose: VolumeFraction, can_read: bool) -> Forgotten {
     Forgotten {
-        act: if can_read { Doubt::ReadFirst } else { Doubt::DrainAndRinse },
+        act: if can_read { Remedy::ReadFirst } else { Remedy::DrainAndRinse },
         now: Window { low: VolumeFraction::ZERO, high: dose },
         if_dosed: Window { low: dose, high: dose * (2.0 - dose.si()) },
     }

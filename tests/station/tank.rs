@@ -3,7 +3,7 @@
 use crate::{near, within};
 use brimline::limits;
 use brimline::trade::rescue::{
-    Doubt, Meeting, Rescue, TOLERANCE, WrongProduct, forgotten, rescue, wrong_product,
+    Meeting, Remedy, Rescue, TOLERANCE, WrongProduct, forgotten, rescue, wrong_product,
 };
 use brimline::trade::top_up::{Content, TopUp, Unfit, Wanted, Work, bounds, fresh, top_up};
 use brimline::units::{Quantity, Volume, VolumeFraction};
@@ -97,7 +97,9 @@ proptest! {
     fn no_more_is_drained_than_must_be((tank, left, level) in tank(), was in found(), strength in strength()) {
         let wanted = Wanted { level, strength, tank };
         let drain = top_up(Content { volume: left, strength: was }, wanted).unwrap().work().drain;
-        prop_assume!(drain.si() > tank.si() * 1e-6);
+        if drain.si() <= tank.si() * 1e-6 {
+            return Ok(());
+        }
         let kept = left - drain * 0.999;
         let concentrate = strength * level - was * kept;
         let water = level - kept - concentrate;
@@ -138,7 +140,7 @@ proptest! {
         prop_assert!(can_be_done(way.work(), before, tank), "{:?}", way);
         let off = (read / target - 1.0).abs();
         if way == Rescue::Right {
-            prop_assert!(off <= TOLERANCE && after == before);
+            prop_assert!(off <= TOLERANCE && near(after.strength.si(), read.si()) && near(after.volume.si(), volume.si()));
         } else {
             prop_assert!(off > TOLERANCE);
             prop_assert!(near(after.strength.si(), target.si()), "{:?} makes {:?}", way, after);
@@ -158,7 +160,7 @@ proptest! {
         let after = |strength| add.on(Content { volume, strength }).strength.si();
         prop_assert!(near(after(plan.now.low), plan.if_dosed.low.si()));
         prop_assert!(near(after(plan.now.high), plan.if_dosed.high.si()));
-        prop_assert_eq!((plan.act, forgotten(dose, false).act), (Doubt::ReadFirst, Doubt::DrainAndRinse));
+        prop_assert_eq!((plan.act, forgotten(dose, false).act), (Remedy::ReadFirst, Remedy::DrainAndRinse));
     }
 }
 
