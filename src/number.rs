@@ -76,6 +76,11 @@ pub fn read(text: &str, marks: Marks) -> Result<f64, NumberMistake> {
         Some(rest) => (-1.0, rest.trim_start()),
         None => (1.0, text.strip_prefix('+').map_or(text, str::trim_start)),
     };
+    // "5." on the way to "5.5".
+    let text = text
+        .strip_suffix(['.', ','])
+        .filter(|rest| rest.ends_with(|c: char| c.is_ascii_digit()))
+        .unwrap_or(text);
     if text.is_empty() {
         return Err(NumberMistake::Empty);
     }

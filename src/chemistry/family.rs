@@ -67,6 +67,11 @@ impl Family {
             || matches!((self, other), (Self::StrongAcid, Self::Acid) | (Self::StrongAlkali, Self::Alkali))
     }
 
+    /// Whether labels of this family promise to disinfect: less than they ask would not.
+    pub const fn disinfects(self) -> bool {
+        matches!(self, Self::HypochloriteBleach | Self::Quat | Self::Peroxide | Self::Oxidiser)
+    }
+
     /// The word key.
     pub const fn key(self) -> &'static str {
         match self {

@@ -30,6 +30,8 @@ pub enum Shelf {
 /// A line of text, as opposed to a number.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Line {
+    /// The name of the site.
+    SiteName,
     /// The name of the machine asked about.
     MachineName,
     /// The name of the product asked about.
@@ -54,6 +56,7 @@ impl Line {
     /// The place of its text.
     pub fn text_mut(self, typed: &mut Typed) -> Option<&mut String> {
         Some(match self {
+            Self::SiteName => &mut typed.site.name,
             Self::MachineName => &mut typed.machine_mut()?.name,
             Self::ProductName => &mut typed.product_mut()?.name,
             Self::Label => &mut typed.product_mut()?.label,
@@ -112,8 +115,8 @@ pub enum Action {
     AreaFloor(usize, String),
     /// Took an area into the shift, or out of it.
     Include(usize, bool),
-    /// Read the foam warning.
-    FoamRead,
+    /// Read what stands in the way of the amount.
+    StopRead,
     /// Put a whole state in place: the demo, an opened file, one step back.
     Replace(Box<Typed>),
 }
@@ -127,19 +130,22 @@ pub enum Action {
 /// ```
 #[must_use]
 pub fn reduce(mut typed: Typed, action: Action) -> Typed {
-    // A warning that was read holds for one machine and one product, and for one person: a file that
+    // A warning that was read holds for one machine, product and floor, and for one person: a file that
     // is opened does not bring it along.
     let unread = matches!(
         action,
-        Action::Pick(Shelf::Machine | Shelf::Product, _)
+        Action::Pick(Shelf::Machine | Shelf::Product | Shelf::Floor, _)
             | Action::Add(_)
             | Action::Remove(..)
             | Action::Foam(_)
             | Action::Vacuum(_)
+            | Action::Family(..)
+            | Action::Surface(_)
+            | Action::Text(Line::Codes | Line::Ph, _)
             | Action::Replace(_)
     );
     change(&mut typed, action);
-    typed.ask.foam_read &= !unread;
+    typed.ask.stop_read &= !unread;
     typed
 }
 
@@ -187,7 +193,7 @@ fn change(typed: &mut Typed, action: Action) -> Option<()> {
         Action::Dispenser(dispenser) => typed.measure_mut()?.dispenser = dispenser,
         Action::AreaFloor(index, id) => typed.site.areas.get_mut(index)?.floor = id,
         Action::Include(index, included) => typed.site.areas.get_mut(index)?.included = included,
-        Action::FoamRead => typed.ask.foam_read = true,
+        Action::StopRead => typed.ask.stop_read = true,
         Action::Replace(whole) => *typed = *whole,
     }
     Some(())

@@ -5,8 +5,8 @@ use crate::answer::{Fact, Remark, Value, Weight};
 use crate::chemistry::advice::{Advice, advise};
 use crate::chemistry::floor::{self, FloorVerdict, PhRange, Reason};
 use crate::chemistry::foam::{self, FoamVerdict};
-use crate::chemistry::ghs::{Codes, Knowledge, LabelElements, SignalWord, codes, elements};
-use crate::chemistry::pairs::{Pair, never_with};
+use crate::chemistry::ghs::{Codes, Hazard, Knowledge, LabelElements, SignalWord, codes, elements};
+use crate::chemistry::pairs::{Pair, clashes, never_with};
 use crate::number::{self, Marks};
 use crate::site::{Floor, Product};
 use crate::units::Kind;
@@ -55,40 +55,69 @@ pub fn ph_is_wrong(product: &Product, marks: Marks) -> bool {
     !product.ph.trim().is_empty() && ph(product, marks).is_none()
 }
 
-/// The remarks that belong beside every amount: foam in this machine, harm to this floor, a label
-/// that nobody has read.
+/// The remarks that belong beside every amount: foam or fire in this machine, harm to this floor, a
+/// label that nobody has read.
 pub fn remarks(typed: &Typed, marks: Marks) -> Vec<Remark> {
     let Some(product) = typed.product() else { return Vec::new() };
-    let mut out: Vec<Remark> = foam_remark(typed, product).into_iter().collect();
-    if let Some(floor) = typed.floor() {
-        out.extend(floor_remarks(product, floor, marks));
+    let panel = panel(product);
+    // What may not be used at all stands in the way of the amount until it was read, and stays
+    // beside it after.
+    let stop = if typed.ask.stop_read { Weight::Warn } else { Weight::Stop };
+    let mut out = Vec::new();
+    out.extend(foam_code(typed, product).map(|code| Remark::new(code, stop)));
+    if typed.machine().is_none_or(|machine| machine.vacuum)
+        && panel.codes.hazards.iter().any(|one| burns(one))
+    {
+        out.push(Remark::new("remark-flammable", stop));
     }
-    if panel(product).knowledge == Knowledge::Partial {
+    if let Some(floor) = typed.floor() {
+        out.extend(floor_remarks(product, floor, stop, marks));
+    }
+    if !clashes(&product.families, &product.families).is_empty() {
+        out.push(Remark::new("remark-families-clash", Weight::Warn));
+    }
+    if panel.knowledge == Knowledge::Partial {
         out.push(Remark::new("remark-hazards-unknown", Weight::Warn));
     }
     out
 }
 
-/// Foam stands in the way of the amount until its warning was read, and stays beside it after.
-fn foam_remark(typed: &Typed, product: &Product) -> Option<Remark> {
-    // A machine that nobody described may have a vacuum.
-    let vacuum = typed.machine().is_none_or(|machine| machine.vacuum);
-    let code = match foam::verdict(product.foam, vacuum) {
-        FoamVerdict::Fits => return None,
-        FoamVerdict::Refuse => "remark-foam-refuse",
-        FoamVerdict::TestFirst => "remark-foam-test-first",
-    };
-    Some(Remark::new(code, if typed.ask.foam_read { Weight::Warn } else { Weight::Stop }))
+/// Whether the product may not be used in this machine or on this floor, read or not.
+pub fn banned(remarks: &[Remark]) -> bool {
+    remarks.iter().any(|remark| BANS.contains(&remark.code))
 }
 
-fn floor_remarks(product: &Product, floor: &Floor, marks: Marks) -> Vec<Remark> {
+const BANS: [&str; 5] = [
+    "remark-foam-refuse",
+    "remark-foam-test-first",
+    "remark-flammable",
+    "remark-floor-does-not-fit",
+    "remark-shift-floor",
+];
+
+/// Flammable gases, aerosols and liquids: sparks of a motor set them off.
+fn burns(hazard: &Hazard) -> bool {
+    matches!(hazard.code, "H220" | "H221" | "H222" | "H223" | "H224" | "H225" | "H226")
+}
+
+fn foam_code(typed: &Typed, product: &Product) -> Option<&'static str> {
+    // A machine that nobody described may have a vacuum.
+    let vacuum = typed.machine().is_none_or(|machine| machine.vacuum);
+    match foam::verdict(product.foam, vacuum) {
+        FoamVerdict::Fits => None,
+        FoamVerdict::Refuse => Some("remark-foam-refuse"),
+        FoamVerdict::TestFirst => Some("remark-foam-test-first"),
+    }
+}
+
+fn floor_remarks(product: &Product, floor: &Floor, stop: Weight, marks: Marks) -> Vec<Remark> {
     let named = |code, weight| Remark::new(code, weight).with("floor", Fact::Text(floor.name.clone()));
     match on_floor(product, floor, marks) {
         FloorVerdict::Fits => Vec::new(),
         FloorVerdict::DoesNotFit { reasons } => reasons
             .iter()
             .map(|reason| {
-                let remark = named("remark-floor-does-not-fit", Weight::Warn);
+                let remark = named("remark-floor-does-not-fit", stop);
                 let remark = remark.with("why", Fact::Key(reason.key().to_owned()));
                 match reason {
                     Reason::Family(_) => remark,

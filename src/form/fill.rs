@@ -6,6 +6,7 @@ mod strength;
 
 use super::{Field, Filling, Outcome, Typed, What, cautions, names};
 use crate::answer::{Remark, Value, Weight};
+use crate::chemistry::foam::Foam;
 use crate::limits;
 use crate::number::Marks;
 use crate::site::Dispenser;
@@ -53,13 +54,17 @@ pub fn work(typed: &Typed, marks: Marks) -> Fill {
     fill.dispenser = typed.measure().map(|measure| measure.dispenser).unwrap_or_default();
 
     if let (Some(tank), Some(level), Some(label), Some(machine)) = (tank, level, &fill.label, machine) {
-        let job = Job { tank, level, filling: typed.ask.filling, aim: typed.ask.aim, label, machine };
+        let disinfects =
+            typed.product().is_some_and(|product| product.families.iter().any(|one| one.disinfects()));
+        let job =
+            Job { tank, level, filling: typed.ask.filling, aim: typed.ask.aim, label, machine, disinfects };
         if let Some(governed) = dose(out, &job) {
             fill.governs = Some(governed.governs);
             if let Some(step) = step {
                 rounding::rounded(out, &job, governed, step);
             }
             out.answer.remarks.extend(cautions::remarks(typed, marks));
+            shake_recipe(out, typed, governed.dose.fraction_of(total_of(&job, governed.dose)));
         }
     }
     fill
@@ -73,6 +78,8 @@ struct Job<'a> {
     aim: Aim,
     label: &'a Label,
     machine: Option<Window<Volume>>,
+    /// Whether less than the label asks would fail to disinfect.
+    disinfects: bool,
 }
 
 impl Job<'_> {
@@ -92,7 +99,7 @@ fn level(out: &mut Outcome, typed: &Typed, tank: Volume, marks: Marks) -> Option
         return match entry.read::<VolumeFraction>(&limits::LEVEL_SHARE, marks) {
             Ok(share) => {
                 let level = share * tank;
-                let given = [("s", Value::new(share, Kind::Percent)), ("T", Value::new(tank, Kind::Fill))];
+                let given = [("f", Value::new(share, Kind::Percent)), ("T", Value::new(tank, Kind::Fill))];
                 out.answer.step(&formula::FILL_LEVEL, &given, Value::new(level, Kind::Fill));
                 Some(level)
             }
@@ -179,10 +186,7 @@ fn dose(out: &mut Outcome, job: &Job) -> Option<Governed> {
     let asked = label_window(job.label, job.tank, job.level, job.filling);
     let takes = job.takes();
     let governed = govern(asked, takes, job.aim);
-    let total = match job.filling {
-        Filling::MadeUp => job.level,
-        Filling::OnTop => job.level + governed.dose,
-    };
+    let total = total_of(job, governed.dose);
     if total / job.tank > 1.0 + 1e-9 || governed.dose > total {
         out.trouble(Field::Level.name(), What::NoRoom);
         return None;
@@ -203,6 +207,32 @@ fn figures(out: &mut Outcome, total: Volume, governed: Governed) {
     answer.figure(names::FILL_RATIO, Value::plain(strength.parts_of_water(), Kind::Ratio));
     if strength.parts_of_water() < 1.0 {
         answer.remark(Remark::new("remark-strong", Weight::Warn));
+    }
+}
+
+/// A dose more than a tenth off its aim is no longer what the label says.
+pub(super) const COARSE: f64 = 0.1;
+
+/// The volume of use solution that a dose makes.
+fn total_of(job: &Job, dose: Volume) -> Volume {
+    match job.filling {
+        Filling::MadeUp => job.level,
+        Filling::OnTop => job.level + dose,
+    }
+}
+
+/// A clear bottle of half a litre, half full.
+const SHAKE: Volume = Volume::new(0.000_25);
+
+/// What goes into the bottle of the shake test, where the test is still to be done.
+fn shake_recipe(out: &mut Outcome, typed: &Typed, strength: VolumeFraction) {
+    if typed.product().is_some_and(|product| product.foam == Foam::Unknown) {
+        let dose = strength * SHAKE;
+        out.answer.remark(
+            Remark::new("remark-shake-recipe", Weight::Assumed)
+                .value("dose", Value::new(dose, Kind::Dose))
+                .value("water", Value::new(SHAKE - dose, Kind::Dose)),
+        );
     }
 }
 

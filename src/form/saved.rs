@@ -51,7 +51,7 @@ pub struct Saved {
     view: View,
     /// The decimal mark that the texts were typed with.
     decimal: char,
-    /// Checksum of `input`, to tell a changed input from a wrong answer.
+    /// Checksum of the question, to tell a changed one from a wrong answer.
     check: String,
     input: serde_json::Value,
     /// Figures by name, SI.
@@ -107,7 +107,7 @@ pub fn save(view: View, typed: &Typed, marks: Marks) -> String {
         schema: SCHEMA,
         view,
         decimal: marks.decimal,
-        check: checksum(&input),
+        check: checksum(view, marks.decimal, &input),
         input,
         figures,
         remarks,
@@ -169,7 +169,7 @@ fn parse(file: &str) -> Result<(Saved, Typed), Doubt> {
         return Err(Doubt::Later(head.schema));
     }
     let saved: Saved = serde_json::from_str(file).map_err(unreadable)?;
-    if checksum(&saved.input) != saved.check {
+    if checksum(saved.view, saved.decimal, &saved.input) != saved.check {
         return Err(Doubt::InputChanged);
     }
     let typed: Typed = serde_json::from_str(&saved.input.to_string()).map_err(unreadable)?;
@@ -188,10 +188,11 @@ fn as_value(typed: &Typed) -> serde_json::Value {
     serde_json::to_string(typed).and_then(|text| serde_json::from_str(&text)).unwrap_or_default()
 }
 
-/// FNV-1a, 64 bit, over the compact JSON of what was typed with its keys in order. It is taken of
-/// the text and not of [`Typed`], so that it also holds for a file of an earlier version, which knows
-/// fewer fields. It finds a slip, not a forger.
-fn checksum(input: &serde_json::Value) -> String {
+/// FNV-1a, 64 bit, over the question: the view, the decimal mark, and the compact JSON of what was
+/// typed with its keys in order. It is taken of the text and not of [`Typed`], so that it also holds
+/// for a file of an earlier version, which knows fewer fields. It finds a slip, not a forger.
+fn checksum(view: View, decimal: char, input: &serde_json::Value) -> String {
     let step = |hash: u64, byte: u8| (hash ^ u64::from(byte)).wrapping_mul(0x0000_0100_0000_01b3);
-    format!("{:016x}", input.to_string().bytes().fold(0xcbf2_9ce4_8422_2325, step))
+    let question = format!("{}{decimal}{input}", view.code());
+    format!("{:016x}", question.bytes().fold(0xcbf2_9ce4_8422_2325, step))
 }

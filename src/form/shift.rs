@@ -1,6 +1,6 @@
 //! Shift: areas in, fills, gallons and hours out.
 
-use super::fill::{label_window, machine_window, read_label};
+use super::fill::{COARSE, label_window, machine_window, read_label};
 use super::flow::{Motion, flows, motion, target_of};
 use super::{Field, Filling, Outcome, Typed, What, cautions, names};
 use crate::answer::{Fact, Remark, Value, Weight};
@@ -9,9 +9,11 @@ use crate::number::Marks;
 use crate::trade::coverage::{application_rate, productivity};
 use crate::trade::formula;
 use crate::trade::governing::govern;
+use crate::trade::label::Window;
+use crate::trade::measure::{Rounded, round_to};
 use crate::trade::setting::{Fit, choose};
 use crate::trade::shift::{Means, Plan, Task, plan};
-use crate::units::{ApplicationRate, Area, Duration, Flow, Kind, Volume, VolumeFraction};
+use crate::units::{ApplicationRate, Area, Duration, Flow, Kind, Productivity, Volume, VolumeFraction};
 
 /// One area of the shift, worked out.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -41,6 +43,8 @@ pub struct Shift {
     pub rows: Vec<Row>,
     /// The fills; their `task` is an index into `rows`.
     pub plan: Option<Plan>,
+    /// The concentrate of each fill in whole marks, strokes or caps of the measure, where that is near.
+    pub rounded: Vec<Option<Rounded>>,
 }
 
 /// Works a shift out.
@@ -74,18 +78,36 @@ pub fn work(typed: &Typed, marks: Marks) -> Shift {
     let means = Means { tank, strength, refill: refill.unwrap_or(Duration::ZERO) };
     match plan(&tasks, means) {
         Some(plan) => {
-            figures(out, &view.rows, &plan, means);
+            pace(out, motion, efficiency);
+            figures(out, &view.rows, &plan, means, speed);
             let reuse = VolumeFraction::new(1.0 - motion.spent);
             if motion.spent < 1.0 {
                 let share = Value::new(reuse, Kind::Percent);
                 out.answer.remark(Remark::new("remark-reuse", Weight::Assumed).value("share", share));
             }
             remarks(out, typed, &view.rows, marks);
+            view.rounded = rounded(typed, &plan, marks);
             view.plan = Some(plan);
         }
         None => out.trouble(Field::Tank.name(), What::TooManyFills),
     }
     view
+}
+
+/// Each fill's concentrate on the measure of Fill; one that a mark misses by more than a tenth is left
+/// as it is.
+fn rounded(typed: &Typed, plan: &Plan, marks: Marks) -> Vec<Option<Rounded>> {
+    let field = Field::MeasureStep;
+    let step = field.entry(typed).and_then(|entry| entry.read::<Volume>(field.limit(), marks).ok());
+    let open = Window { low: Volume::ZERO, high: Volume::new(f64::INFINITY) };
+    let near = |dose: Volume, rounded: &Rounded| (rounded.dose / dose - 1.0).abs() <= COARSE;
+    plan.fills
+        .iter()
+        .map(|fill| {
+            let rounded = round_to(fill.concentrate, step?, open);
+            Some(rounded).filter(|rounded| near(fill.concentrate, rounded))
+        })
+        .collect()
 }
 
 /// The strength of a full tank, by the rule that governs there.
@@ -143,7 +165,18 @@ fn rows(
     (sound && !rows.is_empty()).then_some(rows)
 }
 
-fn figures(out: &mut Outcome, rows: &[Row], plan: &Plan, means: Means) {
+/// How fast the floor is cleaned, turns and waiting included.
+fn pace(out: &mut Outcome, motion: Motion, efficiency: VolumeFraction) {
+    let pace = productivity(motion.passing, efficiency);
+    let given = [
+        ("v", Value::new(motion.speed, Kind::Speed)),
+        ("w − o", Value::new(motion.width, Kind::Width)),
+        ("e", Value::new(efficiency, Kind::Percent)),
+    ];
+    out.answer.step(&formula::PRODUCTIVITY, &given, Value::new(pace, Kind::Productivity));
+}
+
+fn figures(out: &mut Outcome, rows: &[Row], plan: &Plan, means: Means, pace: Productivity) {
     let answer = &mut out.answer;
     let area = Value::new(rows.iter().map(|row| row.size).sum::<Area>(), Kind::Area);
     let run = Value::new(plan.run_time(), Kind::Time);
@@ -157,7 +190,7 @@ fn figures(out: &mut Outcome, rows: &[Row], plan: &Plan, means: Means) {
     answer.figure(names::SHIFT_WATER, Value::new(plan.water(), Kind::Fill));
     answer.figure(names::SHIFT_CONCENTRATE, concentrate);
     answer.figure(names::SHIFT_FILLS, fills);
-    answer.step(&formula::RUN_TIME, &[("Σ A", area)], run);
+    answer.step(&formula::RUN_TIME, &[("Σ A", area), ("P", Value::new(pace, Kind::Productivity))], run);
     answer.step(&formula::SOLUTION, &[("Σ A", area)], solution);
     answer.step(&formula::FILLS, &[("S", solution), ("T", Value::new(means.tank, Kind::Fill))], fills);
     let r = Value::new(means.strength, Kind::Percent);
@@ -171,12 +204,13 @@ fn remarks(out: &mut Outcome, typed: &Typed, rows: &[Row], marks: Marks) {
         .remarks
         .extend(cautions::remarks(typed, marks).into_iter().filter(|remark| !about_floor(remark)));
     let Some(product) = typed.product() else { return };
+    let stop = if typed.ask.stop_read { Weight::Warn } else { Weight::Stop };
     for row in rows {
         let area = &typed.site.areas[row.area];
         let name = Fact::Text(area.name.clone());
         let harmed = typed.floor_of(area).map(|floor| cautions::on_floor(product, floor, marks));
         if matches!(harmed, Some(FloorVerdict::DoesNotFit { .. })) {
-            out.answer.remark(Remark::new("remark-shift-floor", Weight::Warn).with("area", name.clone()));
+            out.answer.remark(Remark::new("remark-shift-floor", stop).with("area", name.clone()));
         }
         let code = match row.fit {
             Fit::Meets => continue,

@@ -55,8 +55,8 @@ pub struct Ask {
     pub filling: Filling,
     /// Where in the label's range.
     pub aim: Aim,
-    /// Whether the foam warning for this machine and product was read.
-    pub foam_read: bool,
+    /// Whether what stands in the way of the amount was read, for this machine, product and floor.
+    pub stop_read: bool,
     /// The time of one drain, rinse and refill.
     pub refill: Entry,
 }

@@ -1,12 +1,13 @@
 //! The frame around the views: which one is open, what was typed, what the browser keeps.
 
-use super::components::{Choice, OpenSaved, button, choice};
+use super::components::{Choice, OpenSaved, Text, button, choice, text_field};
 use super::keep::store::{self, Found};
 use super::keep::{download, today, update};
 use super::place::{Place, use_place};
 use super::shared::Shared;
 use super::views::{cautions_view, fill_view, flow_view, shift_view};
 use super::{focus, state};
+use crate::form::action::Line;
 use crate::form::{Action, Typed};
 use crate::units::System;
 use crate::words::{Argument, Words};
@@ -47,6 +48,7 @@ pub fn App() -> Html {
             <footer>
                 <p>{ shared.say("privacy") }</p>
                 <p class="defer">{ shared.say("caution-defer") }</p>
+                { text_field(&shared, site_name(&shared)) }
                 <OpenSaved shared={shared.clone()} />
                 <div class="buttons">
                     { button(&shared, "demo", shared.say("demo-back"), || Action::Replace(Box::default())) }
@@ -87,6 +89,17 @@ fn top(shared: &Shared, place: Place) -> Html {
     }
 }
 
+fn site_name(shared: &Shared) -> Text {
+    Text {
+        line: Line::SiteName,
+        name: "site-name".to_owned(),
+        key: "site-name",
+        value: shared.typed.site.name.clone(),
+        tall: false,
+        mistake: None,
+    }
+}
+
 /// What stands on every sheet of paper: the site, the date and the version.
 fn sheet_line(shared: &Shared, today: &str) -> String {
     let version = Argument::text(env!("CARGO_PKG_VERSION"));
@@ -113,6 +126,16 @@ fn put_aside(shared: &Shared, text: String) -> Html {
 }
 
 fn undo(shared: &Shared, before: Rc<Typed>) -> Html {
-    let back = move || Action::Replace(Box::new((*before).clone()));
-    html! { <p>{ shared.say("undo-offer") }{ " " }{ button(shared, "undo", shared.say("undo"), back) }</p> }
+    let act = shared.act.clone();
+    let back = move |_: MouseEvent| {
+        act.emit(Action::Replace(Box::new((*before).clone())));
+        // The offer goes; the view that came back takes the focus.
+        focus::soon("main".to_owned());
+    };
+    html! {
+        <p>
+            { shared.say("undo-offer") }{ " " }
+            <button type="button" name="undo" onclick={back}>{ shared.say("undo") }</button>
+        </p>
+    }
 }

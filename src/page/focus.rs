@@ -16,3 +16,8 @@ pub fn on(id: &str) {
         let _ = element.focus();
     }
 }
+
+/// The same, when what is being drawn now stands.
+pub fn soon(id: String) {
+    gloo::timers::callback::Timeout::new(0, move || on(&id)).forget();
+}

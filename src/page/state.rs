@@ -49,7 +49,7 @@ pub fn use_typed(found: &Found) -> State {
     let kept = use_state(|| true);
     {
         let kept = kept.clone();
-        use_effect_with(now.typed.clone(), move |typed| kept.set(store::keep(typed).is_ok()));
+        use_effect_with(now.typed.clone(), move |typed| kept.set(store::keep(typed)));
     }
     State { now, kept: *kept }
 }

@@ -1,7 +1,7 @@
 //! The views: a question, and its answer.
 
 mod cautions;
-mod fill;
+pub mod fill;
 mod flow;
 mod shift;
 

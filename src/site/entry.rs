@@ -33,8 +33,11 @@ impl Entry {
     /// assert_eq!(tank.si(), 0.037_854_117_84);
     /// ```
     pub fn read<Q: Quantity>(&self, limit: &'static Limit, marks: Marks) -> Result<Q, Mistake> {
-        let value = number::read(&self.text, marks)?;
         let unit = unit(&self.unit).ok_or(Mistake::Unit)?;
+        // "12 gal" in a field of gallons says it twice, which does no harm.
+        let text = self.text.trim_end();
+        let bare = text.strip_suffix(unit.symbol).filter(|bare| !bare.trim().is_empty()).unwrap_or(text);
+        let value = number::read(bare, marks)?;
         let quantity = Q::of(value, unit).ok_or(Mistake::Unit)?;
         Ok(limit.check(quantity)?)
     }

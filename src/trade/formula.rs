@@ -22,7 +22,7 @@ formulas! {
     MADE_UP: "formula-made-up", "r" = "x", BY_DEFINITION;
     PERCENT: "formula-percent", "r" = "p / 100", BY_DEFINITION;
     PER_TANK: "formula-per-tank", "c" = "x × V / T", BY_DEFINITION;
-    FILL_LEVEL: "formula-fill-level", "V" = "s × T", BY_DEFINITION;
+    FILL_LEVEL: "formula-fill-level", "V" = "f × T", BY_DEFINITION;
     DOSE: "formula-dose", "c" = "r × V", BY_DEFINITION;
     DOSE_ON_TOP: "formula-dose-on-top", "c" = "W × r / (1 − r)", BY_DEFINITION;
     WATER: "formula-water", "W" = "V − c", BY_DEFINITION;

@@ -32,6 +32,11 @@ impl Words {
     pub fn value(&self, value: Value, system: System) -> String {
         match (value.kind, value.kind.unit(system)) {
             (Kind::Time, _) => self.time(value.si),
+            // A nearly full tank must not read as a full one.
+            (Kind::Fill, Some(unit)) if unit.from_si(value.si) >= 10.0 => {
+                let number = number::write(unit.from_si(value.si), DIGITS + 1, self.marks());
+                format!("{number}{THIN_SPACE}{}", unit.symbol)
+            }
             (_, Some(unit)) => self.in_unit(value.si, unit),
             (_, None) => self.number(value.si),
         }
@@ -57,10 +62,10 @@ impl Words {
         self.number(value.kind.unit(system).map_or(value.si, |unit| unit.from_si(value.si)))
     }
 
-    /// Minutes, and hours and minutes from two hours on.
+    /// Minutes, and hours and minutes from one hour on.
     fn time(&self, seconds: f64) -> String {
         let minutes = seconds / 60.0;
-        if minutes < 120.0 {
+        if minutes < 60.0 {
             return format!("{}{THIN_SPACE}min", self.number(minutes));
         }
         let minutes = minutes.round();
@@ -101,12 +106,11 @@ impl Words {
 
     /// Where something comes from.
     pub fn source(&self, source: Source) -> String {
-        let cite = Argument::text(source.cite);
         match source.standing {
             Standing::Published => source.cite.to_owned(),
             Standing::Definition => self.say("source-definition"),
             Standing::CommonPractice => self.say("source-common-practice"),
-            Standing::Unverified => self.tell("source-unverified", &[("cite", cite)]),
+            Standing::Unverified => self.say("source-unverified"),
         }
     }
 

@@ -91,7 +91,7 @@ test("the same wariness stands beside the amount", async () => {
   const page = await open();
   await press(page, "product-add");
   await write(page, "product-label", "1:64");
-  await press(page, "foam-read");
+  await press(page, "stop-read");
   assert.ok((await remarks(page)).includes("remark-hazards-unknown"));
   const text = await answer(page);
   assert.match(text, /Treat it as hazardous/);

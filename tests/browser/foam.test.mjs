@@ -25,7 +25,7 @@ async function read(page, code, start = "fill.") {
   assert.ok((await countOf(page, start)) > 3, "figures");
   assert.ok(await page.locator(".amount").isVisible());
   assert.ok(await page.locator(`.remark[data-remark="${code}"]`).isVisible(), "the warning stays");
-  assert.equal(await field(page, "foam-read").count(), 0);
+  assert.equal(await field(page, "stop-read").count(), 0);
 }
 
 for (const [product, code] of [["hand-soap", REFUSE], ["quat", TEST_FIRST]]) {
@@ -33,7 +33,7 @@ for (const [product, code] of [["hand-soap", REFUSE], ["quat", TEST_FIRST]]) {
     const page = await open();
     await choose(page, "product", product);
     await stopped(page, code);
-    await press(page, "foam-read");
+    await press(page, "stop-read");
     await read(page, code);
   });
 }
@@ -52,14 +52,14 @@ test("an unknown product asks for the shake test", async () => {
 test("another product, machine or foam class asks again", async () => {
   const page = await open();
   await choose(page, "product", "hand-soap");
-  await press(page, "foam-read");
+  await press(page, "stop-read");
   await read(page, REFUSE);
   await choose(page, "product", "quat");
   await stopped(page, TEST_FIRST);
-  await press(page, "foam-read");
+  await press(page, "stop-read");
   await choose(page, "machine", "ride-on");
   await stopped(page, TEST_FIRST);
-  await press(page, "foam-read");
+  await press(page, "stop-read");
   await choose(page, "product-foam", "foam-class-foaming");
   await stopped(page, REFUSE);
   await choose(page, "product", "neutral");
@@ -71,7 +71,7 @@ test("another product, machine or foam class asks again", async () => {
 test("the demo site, and a step back to before it, ask again", async () => {
   const page = await open();
   await choose(page, "product", "hand-soap");
-  await press(page, "foam-read");
+  await press(page, "stop-read");
   await press(page, "demo");
   await press(page, "undo");
   await stopped(page, REFUSE);
@@ -93,7 +93,7 @@ test("Shift shows no amount before the warning was read either", async () => {
     await choose(page, "product", product);
     await stopped(page, code, "shift.");
     assert.equal(await page.locator(".answer table").count(), 0, "no table of fills");
-    await press(page, "foam-read");
+    await press(page, "stop-read");
     await read(page, code, "shift.");
   }
 });
@@ -103,13 +103,13 @@ test("Cautions shows the warning without a button: nothing stands behind it", as
   await choose(page, "product", "hand-soap");
   await go(page, "cautions");
   assert.ok((await remarks(page)).includes(REFUSE));
-  assert.equal(await field(page, "foam-read").count(), 0);
+  assert.equal(await field(page, "stop-read").count(), 0);
 });
 
 test("a new visit asks again, since another person may stand there", async () => {
   const page = await open();
   await choose(page, "product", "hand-soap");
-  await press(page, "foam-read");
+  await press(page, "stop-read");
   await page.reload();
   await page.locator(".view.fill").waitFor();
   await settled(page);

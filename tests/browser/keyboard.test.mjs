@@ -89,14 +89,14 @@ test("the foam warning is read", async () => {
   await page.keyboard.type("Foaming");
   await settled(page);
   assert.equal(await countOf(page, "fill."), 0);
-  await tabTo(page, "foam-read");
+  await tabTo(page, "stop-read");
   await page.keyboard.press("Enter");
   await settled(page);
   assert.ok((await countOf(page, "fill.")) > 3);
 });
 
 for (const [what, view, before, name] of [
-  ["the foam warning's button", "fill", "product", "foam-read"],
+  ["the foam warning's button", "fill", "product", "stop-read"],
   ["an area", "shift", null, "area-2-remove"],
   ["a setting", "flow", null, "setting-drop"],
 ]) {

@@ -11,7 +11,7 @@ const { stage, open } = await stageOfThisFile();
 async function useIt(page) {
   await write(page, "machine-tank", "12");
   await choose(page, "product", "hand-soap");
-  await press(page, "foam-read");
+  await press(page, "stop-read");
   await page.locator("details.workings summary").click();
   await press(page, "answer-save");
   await go(page, "flow");

@@ -26,7 +26,7 @@ export const STATES = [
     await choose(page, "machine", "self-driving");
     await choose(page, "product", "hand-soap");
     await choose(page, "floor", "marble");
-    await press(page, "foam-read");
+    await press(page, "stop-read");
   }],
   ["fill, nothing readable", "fill", async (page) => {
     for (const name of ["machine-tank", "product-label", "fill-level", "measure-step"]) await write(page, name, "?");

@@ -117,7 +117,7 @@ fn any_action() -> impl Strategy<Value = Action> {
         1 => select(Dispenser::ALL.to_vec()).prop_map(Action::Dispenser),
         1 => (0..7_usize, any_id()).prop_map(|(index, id)| Action::AreaFloor(index, id)),
         1 => (0..7_usize, any::<bool>()).prop_map(|(index, included)| Action::Include(index, included)),
-        1 => Just(Action::FoamRead),
+        1 => Just(Action::StopRead),
         1 => Just(Action::Replace(Box::new(Typed { site: Site::default(), ..Typed::default() }))),
         1 => Just(Action::Replace(Box::default())),
     ]

@@ -75,7 +75,7 @@ fn whole_answers_of_the_demo() {
         (
             shift,
             "area run_time total_time solution water concentrate fills",
-            "run-time solution fills concentrate",
+            "productivity run-time solution fills concentrate",
         ),
     ] {
         let got: Vec<&str> = answer.figures.iter().filter_map(|one| one.name.split('.').nth(1)).collect();
@@ -152,7 +152,7 @@ fn foam_stands_before_the_amount() {
             };
             assert!(answer(&stopped).stopped(), "{view} {foam:?}");
             assert_eq!(remark(&answer(&stopped), code).weight, Weight::Stop);
-            let read = after([Action::Foam(foam), Action::FoamRead]);
+            let read = after([Action::Foam(foam), Action::StopRead]);
             assert!(!answer(&read).stopped());
             assert_eq!(remark(&answer(&read), code).weight, Weight::Warn, "it stays beside the amount");
             let bucket = after([Action::Foam(foam), Action::Vacuum(false)]);
@@ -166,9 +166,9 @@ fn foam_stands_before_the_amount() {
         assert!(!answer_of_fill(&after([Action::Foam(foam)])).stopped());
     }
     // The warning was read for one product: another one is another warning.
-    let other = after([Action::Foam(Foam::Foaming), Action::FoamRead, pick(Shelf::Product, "hand-soap")]);
+    let other = after([Action::Foam(Foam::Foaming), Action::StopRead, pick(Shelf::Product, "hand-soap")]);
     assert!(answer_of_fill(&other).stopped());
-    let machine = after([Action::Foam(Foam::Foaming), Action::FoamRead, pick(Shelf::Machine, "ride-on")]);
+    let machine = after([Action::Foam(Foam::Foaming), Action::StopRead, pick(Shelf::Machine, "ride-on")]);
     assert!(answer_of_fill(&machine).stopped());
 }
 
@@ -204,8 +204,21 @@ fn what_the_measure_makes_is_told() {
     // A litre jug marked only at the top is too coarse.
     let coarse = after([pick(Shelf::Measure, "cup-ml"), Action::Write(Field::MeasureStep, "1000".into())]);
     let answer = answer_of_fill(&coarse);
-    figure(&answer, names::FILL_COUNT, "1.0000");
     assert_eq!(remark(&answer, "remark-measure-coarse").weight, Weight::Warn);
+    assert_eq!(answer.get(names::FILL_ROUNDED), None, "a dose more than a tenth off is not offered");
+    // A disinfectant is never rounded to less than its label asks: 9 gal at 1 to 256 is 4.48 fl oz, 4.42
+    // strokes of 30 mL; four would be 1 to 283.
+    let quat =
+        [pick(Shelf::Product, "quat"), pick(Shelf::Measure, "pump"), Action::Write(Field::Tank, "9".into())];
+    let answer = answer_of_fill(&after(quat));
+    assert_eq!(answer.get(names::FILL_COUNT), None, "five would be a tenth over: a finer measure is needed");
+    let finer = [
+        pick(Shelf::Product, "quat"),
+        pick(Shelf::Measure, "cup-ml"),
+        Action::Write(Field::Tank, "9".into()),
+    ];
+    // 132.56 mL on 10 mL marks: 140, not 130.
+    figure(&answer_of_fill(&after(finer)), names::FILL_COUNT, "14.0000");
 }
 
 #[test]

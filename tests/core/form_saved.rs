@@ -65,7 +65,8 @@ fn a_changed_input_is_told_from_a_wrong_figure() {
     let short = changed(|file| drop(file["figures"].as_object_mut().unwrap().remove(names::FILL_DOSE)));
     assert_eq!(short, Err(Doubt::Differs { name: names::FILL_DOSE.to_owned(), saved: None, now }));
     assert_eq!(changed(|file| file["remarks"] = json!([])), Err(Doubt::Remarks));
-    assert!(matches!(changed(|file| file["view"] = json!("flow")), Err(Doubt::Differs { .. })));
+    assert_eq!(changed(|file| file["view"] = json!("flow")), Err(Doubt::InputChanged));
+    assert_eq!(changed(|file| file["decimal"] = json!(",")), Err(Doubt::InputChanged));
 }
 
 #[test]

@@ -52,7 +52,6 @@ fn composed() -> Vec<String> {
         all(shelf, &["-add", "-remove"]);
     }
     all("area", &["-add", "-up-of", "-remove-of"]);
-    all("remark-foam-", &["refuse-read", "test-first-read"]);
     let shown = |name: &&&str| {
         !["flow.setting", "shift.solution", "shift.fills", "fill.dose", "fill.rounded"].contains(*name)
     };

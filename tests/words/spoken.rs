@@ -96,7 +96,7 @@ fn mistakes_name_the_field_the_rule_and_the_way_out() {
         ),
         (Field::Tank, "-3", "l", "Solution tank: the least that fits is 0.5 L. You typed -3."),
         (Field::Tank, "99999", "l", "Solution tank: the most that fits is 2,000 L. You typed 99999."),
-        (Field::Level, "150", "percent", "Fill level: the most that fits is 100 %. You typed 150."),
+        (Field::Level, "150", "percent", "Fill the tank to: the most that fits is 100 %. You typed 150."),
         (
             Field::Level,
             "11",

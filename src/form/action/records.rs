@@ -51,13 +51,14 @@ pub(super) fn add(typed: &mut Typed, shelf: Shelf) {
             typed.site.products.push(product);
         }
         Shelf::Floor => {
+            let (low, high) = Porosity::Sealed.usual_target();
             let floor = Floor {
                 id: fresh_id(ids(&site.floors).chain(site.areas.iter().map(|area| area.floor.as_str()))),
                 name: String::new(),
                 surface: Surface::FinishedVinyl,
                 porosity: Porosity::Sealed,
-                target_low: blank(Field::TargetLow),
-                target_high: blank(Field::TargetHigh),
+                target_low: Entry::new(low.to_string(), "gal_us_per_1000ft2"),
+                target_high: Entry::new(high.to_string(), "gal_us_per_1000ft2"),
             };
             typed.ask.floor.clone_from(&floor.id);
             typed.site.floors.push(floor);

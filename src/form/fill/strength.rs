@@ -1,6 +1,6 @@
 //! The workings of a dose: the steps that the page unfolds.
 
-use super::Job;
+use super::{Job, total_of};
 use crate::answer::{Formula, Value};
 use crate::form::{Filling, Outcome};
 use crate::trade::formula;
@@ -28,10 +28,7 @@ pub(super) fn steps(out: &mut Outcome, job: &Job, governed: Governed, takes: Opt
                 answer.step(&formula::PER_TANK, &given, dose);
             }
             Rule::Strength(_) => {
-                let total = match job.filling {
-                    Filling::MadeUp => job.level,
-                    Filling::OnTop => job.level + governed.dose,
-                };
+                let total = total_of(job, governed.dose);
                 let strength = governed.dose.fraction_of(total);
                 let (read, symbol, number) = reading(job.label.basis, strength);
                 let r = Value::new(strength, Kind::Percent);

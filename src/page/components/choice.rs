@@ -2,6 +2,7 @@
 
 use crate::form::Action;
 use crate::page::shared::Shared;
+use wasm_bindgen::JsValue;
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
 
@@ -19,6 +20,12 @@ pub struct Choice {
     pub hint: Option<String>,
 }
 
+/// What a list shows, as a property: the attribute on its options counts only until somebody has
+/// chosen by hand, and after that another record's value would not be shown.
+pub fn shown(chosen: &str) -> JsValue {
+    JsValue::from_str(chosen)
+}
+
 /// A drop-down list with its label; `action` is told the value.
 pub fn choice(shared: &Shared, choice: Choice, action: impl Fn(String) -> Action + 'static) -> Html {
     let Choice { name, label, options, chosen, hint } = choice;
@@ -28,10 +35,10 @@ pub fn choice(shared: &Shared, choice: Choice, action: impl Fn(String) -> Action
     html! {
         <div class="field">
             <label for={name.clone()}>{ label }</label>
-            <select id={name.clone()} name={name.clone()} {onchange} aria-describedby={described}>
+            <select id={name.clone()} name={name.clone()} {onchange} aria-describedby={described} ~value={shown(&chosen)}>
                 { for options.into_iter().map(|(value, text)| {
                     let selected = value == chosen;
-                    html! { <option {value} {selected}>{ text }</option> }
+                    html! { <option {value} selected={selected}>{ text }</option> }
                 }) }
             </select>
             if let Some(hint) = hint { <p class="hint" id={format!("{name}-hint")}>{ hint }</p> }

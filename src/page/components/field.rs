@@ -1,5 +1,6 @@
 //! Fields to type into. They own the wiring that every field needs: label, hint, unit, mistake.
 
+use super::choice::shown;
 use crate::form::action::Line;
 use crate::form::{Action, Field, Outcome};
 use crate::page::shared::Shared;
@@ -39,7 +40,7 @@ fn units(shared: &Shared, field: Field, name: &str, label: &str, chosen: &str) -
     });
     let of_what = shared.tell("unit-of", &[("field", Argument::text(label))]);
     html! {
-        <select class="unit" name={format!("{name}-unit")} aria-label={of_what} {onchange}>
+        <select class="unit" name={format!("{name}-unit")} aria-label={of_what} {onchange} ~value={shown(chosen)}>
             { for field.units().iter().filter_map(|code| unit(code)).map(|unit| html! {
                 <option value={unit.code} selected={unit.code == chosen}>{ unit.symbol }</option>
             }) }

@@ -1,7 +1,7 @@
 //! Opens a saved answer: what was typed for it comes back.
 
 use crate::form::Action;
-use crate::form::saved::{Doubt, open};
+use crate::form::saved::{Doubt, open, recompute};
 use crate::page::shared::Shared;
 use gloo::file::File;
 use gloo::file::callbacks::{FileReader, read_as_text};
@@ -19,27 +19,27 @@ pub struct OpenSavedProps {
 #[component]
 pub fn OpenSaved(props: &OpenSavedProps) -> Html {
     let shared = &props.shared;
-    let mistake = use_state(|| None::<&'static str>);
+    // What is told after opening, and whether it is a mistake.
+    let told = use_state(|| None::<(&'static str, bool)>);
     // A reader that is dropped stops reading: it is kept until the next one.
     let reader = use_mut_ref(|| None::<FileReader>);
     let onchange = {
-        let (shared, mistake) = (shared.clone(), mistake.clone());
+        let (shared, told) = (shared.clone(), told.clone());
         move |event: Event| {
             let input: HtmlInputElement = event.target_unchecked_into();
             let Some(file) = input.files().and_then(|files| files.get(0)) else { return };
-            let (shared, mistake) = (shared.clone(), mistake.clone());
+            let (shared, told) = (shared.clone(), told.clone());
             *reader.borrow_mut() = Some(read_as_text(&File::from(file), move |text| {
-                let opened = text
-                    .map_err(|_| "open-unreadable")
-                    .and_then(|text| open(&text).map_err(|doubt| reason(&doubt)));
-                match opened {
+                let text = text.unwrap_or_default();
+                match open(&text) {
                     Ok((view, typed)) => {
-                        mistake.set(None);
+                        let stands = recompute(&text).is_ok();
+                        told.set(Some(if stands { ("open-stands", false) } else { ("open-differs", true) }));
                         shared.act.emit(Action::Replace(Box::new(typed)));
                         // An address without a fragment shows Fill, which is no loss.
                         let _ = gloo::utils::window().location().set_hash(view.code());
                     }
-                    Err(key) => mistake.set(Some(key)),
+                    Err(doubt) => told.set(Some((reason(&doubt), true))),
                 }
                 input.set_value("");
             }));
@@ -51,7 +51,9 @@ pub fn OpenSaved(props: &OpenSavedProps) -> Html {
             <input id="open-saved" name="open-saved" type="file" accept=".json,application/json" {onchange}
                 aria-describedby="open-saved-hint" />
             <p class="hint" id="open-saved-hint">{ shared.say("open-saved-hint") }</p>
-            if let Some(key) = *mistake { <p class="mistake" role="alert">{ shared.say(key) }</p> }
+            if let Some((key, mistake)) = *told {
+                <p class={mistake.then_some("mistake")} role="alert">{ shared.say(key) }</p>
+            }
         </div>
     }
 }
@@ -59,6 +61,7 @@ pub fn OpenSaved(props: &OpenSavedProps) -> Html {
 fn reason(doubt: &Doubt) -> &'static str {
     match doubt {
         Doubt::Later(_) => "open-later",
+        Doubt::InputChanged => "open-input",
         _ => "open-unreadable",
     }
 }

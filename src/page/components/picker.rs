@@ -3,6 +3,7 @@
 use super::choice::{Choice, button, choice};
 use crate::form::Action;
 use crate::form::action::Shelf;
+use crate::page::focus;
 use crate::page::shared::Shared;
 use crate::site::Record;
 use yew::prelude::*;
@@ -67,9 +68,17 @@ pub fn picker(shared: &Shared, shelf: Shelf) -> Html {
 pub fn shelf_buttons(shared: &Shared, shelf: Shelf) -> Html {
     let name = shelf_name(shelf);
     let (add, remove) = (format!("{name}-add"), format!("{name}-remove"));
+    let added = {
+        let act = shared.act.clone();
+        move |_: MouseEvent| {
+            act.emit(Action::Add(shelf));
+            // The new record is empty: the first thing to type is its name.
+            focus::soon(format!("{name}-name"));
+        }
+    };
     html! {
         <div class="buttons">
-            { button(shared, add.clone(), shared.say(&add), move || Action::Add(shelf)) }
+            <button type="button" name={add.clone()} onclick={added}>{ shared.say(&add) }</button>
             if named(shared, shelf).len() > 1 {
                 { button(shared, remove.clone(), shared.say(&remove), move || Action::Remove(shelf, 0)) }
             }

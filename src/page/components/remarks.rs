@@ -1,9 +1,9 @@
 //! Warnings and assumptions, and the warning that stands where the amount would stand.
 
-use super::choice::button;
 use crate::answer::{Remark, Weight};
 use crate::chemistry::foam;
 use crate::form::Action;
+use crate::page::focus;
 use crate::page::shared::Shared;
 use yew::prelude::*;
 
@@ -12,7 +12,7 @@ fn of(remarks: &[Remark], weight: Weight) -> impl Iterator<Item = &Remark> {
 }
 
 fn title(shared: &Shared, remark: &Remark) -> Html {
-    shared.words.remark_title(remark).map(|title| html! { <h3>{ title }</h3> }).unwrap_or_default()
+    shared.words.remark_title(remark).map(|title| html! { <h2>{ title }</h2> }).unwrap_or_default()
 }
 
 /// What to mind and what to do about it.
@@ -34,7 +34,7 @@ pub fn assumptions(shared: &Shared, remarks: &[Remark]) -> Html {
     }
     html! {
         <section class="assumptions">
-            <h3>{ shared.say("assumptions") }</h3>
+            <h2>{ shared.say("assumptions") }</h2>
             <ul>
                 { for of(remarks, Weight::Assumed).map(|remark| html! {
                     <li data-remark={remark.code}>{ shared.words.remark(remark, shared.system()) }</li>
@@ -44,18 +44,34 @@ pub fn assumptions(shared: &Shared, remarks: &[Remark]) -> Html {
     }
 }
 
-/// The warning that stands where the amount would stand, until it was read.
+/// What stands where the amount would stand, until it was read.
 pub fn stop(shared: &Shared, remarks: &[Remark]) -> Html {
+    let reasons: Vec<&Remark> = of(remarks, Weight::Stop).collect();
+    if reasons.is_empty() {
+        return Html::default();
+    }
+    let foams = reasons.iter().any(|remark| remark.code.starts_with("remark-foam-"));
+    let act = shared.act.clone();
+    let read = move |_: MouseEvent| {
+        act.emit(Action::StopRead);
+        // This button goes; what it gives way to takes the focus.
+        focus::soon("answer".to_owned());
+    };
+    let untested = remarks.iter().find(|remark| remark.code == "remark-shake-recipe");
     html! {
-        { for of(remarks, Weight::Stop).map(|remark| html! {
-            <section class="stop" role="alert" data-remark={remark.code}>
-                { title(shared, remark) }
-                <p>{ shared.words.remark(remark, shared.system()) }</p>
-                <p>{ shared.say(foam::WHY) }</p>
-                if remark.code == "remark-foam-test-first" { <p>{ shared.say(foam::SHAKE_TEST) }</p> }
-                <p>{ shared.say(foam::DEFOAMER) }</p>
-                { button(shared, "foam-read", shared.say(&format!("{}-read", remark.code)), || Action::FoamRead) }
-            </section>
-        }) }
+        <section class="stop" role="alert">
+            { for reasons.iter().map(|remark| html! {
+                <div data-remark={remark.code}>
+                    { title(shared, remark) }
+                    <p>{ shared.words.remark(remark, shared.system()) }</p>
+                </div>
+            }) }
+            if foams { <p>{ shared.say(foam::WHY) }</p> }
+            if let Some(recipe) = untested {
+                <p>{ shared.say(foam::SHAKE_TEST) }{ " " }{ shared.words.remark(recipe, shared.system()) }</p>
+            }
+            if foams { <p>{ shared.say(foam::DEFOAMER) }</p> }
+            <button type="button" name="stop-read" onclick={read}>{ shared.say("stop-read") }</button>
+        </section>
     }
 }

@@ -14,7 +14,7 @@ pub fn troubles(shared: &Shared, outcome: &Outcome) -> Html {
     }
     html! {
         <section class="troubles">
-            <h3>{ shared.say("troubles") }</h3>
+            <h2>{ shared.say("troubles") }</h2>
             <ul>
                 { for outcome.troubles.iter().map(|trouble| {
                     let target = trouble.name.clone();
@@ -60,14 +60,19 @@ pub fn answer_tools(shared: &Shared, view: View) -> Html {
             download::offer(&name, &save(view, &shared.typed, shared.marks()));
         }
     };
+    html! {
+        <div class="buttons tools">
+            <button type="button" name="answer-save" onclick={onsave}>{ shared.say("answer-save") }</button>
+            { print_button(shared) }
+        </div>
+    }
+}
+
+/// Prints the view.
+pub fn print_button(shared: &Shared) -> Html {
     let onprint = |_| {
         // Where a browser has no printer the button does nothing, and nothing is lost.
         let _ = gloo::utils::window().print();
     };
-    html! {
-        <div class="buttons tools">
-            <button type="button" name="answer-save" onclick={onsave}>{ shared.say("answer-save") }</button>
-            <button type="button" name="answer-print" onclick={onprint}>{ shared.say("answer-print") }</button>
-        </div>
-    }
+    html! { <button type="button" name="answer-print" onclick={onprint}>{ shared.say("answer-print") }</button> }
 }

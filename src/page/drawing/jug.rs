@@ -47,26 +47,27 @@ pub fn jug_and_tank(shared: &Shared, drawn: &JugAndTank) -> Html {
     let (jug, tank) = (level(drawn.dose.si / full), level(drawn.total.si / drawn.tank.si));
     let layer = HEIGHT * drawn.dose.si / drawn.tank.si;
     html! {
-        <svg class="drawing" role="img" aria-label={title} viewBox="0 0 420 230">
+        <svg class="drawing" role="img" aria-label={title} viewBox="0 0 280 250">
             { liquid(20.0, 80.0, jug, BOTTOM, "concentrate") }
             <path class="vessel" d="M14 24 20 30V200H100V30" />
-            <path class="vessel" d="M100 60h22v70h-22" />
+            <path class="vessel" d="M100 60h18v70h-18" />
             { for marks(drawn, full).into_iter().map(|(share, long)| {
                 let y = level(share).to_string();
                 html! { <path class="mark" d={format!("M{} {y}H100", if long { 82 } else { 90 })} /> }
             }) }
-            { pointer(jug, 130.0, 100.0, &dose) }
-            { liquid(240.0, 110.0, tank, BOTTOM, "solution") }
-            { liquid(240.0, 110.0, tank, tank + layer, "concentrate") }
-            <path class="vessel" d="M240 30V200H350V30" />
+            { pointer(jug, 4.0, 20.0) }
+            { liquid(160.0, 100.0, tank, BOTTOM, "solution") }
+            { liquid(160.0, 100.0, tank, tank + layer, "concentrate") }
+            <path class="vessel" d="M160 30V200H260V30" />
             { for [0.25, 0.5, 0.75].map(|share| html! {
-                <path class="mark" d={format!("M336 {}H350", level(share))} />
+                <path class="mark" d={format!("M246 {}H260", level(share))} />
             }) }
-            { pointer(tank, 356.0, 350.0, &shared.show(drawn.total)) }
-            <text x="60" y="222" text-anchor="middle">{ shared.say("drawing-jug") }</text>
-            <text x="295" y="222" text-anchor="middle">
-                { shared.tell("drawing-tank", &[("tank", shared.argument(drawn.tank))]) }
-            </text>
+            { pointer(tank, 144.0, 160.0) }
+            { under(60.0, [dose, shared.say("drawing-jug")]) }
+            { under(208.0, [
+                shared.show(drawn.total),
+                shared.tell("drawing-tank", &[("tank", shared.argument(drawn.tank))]),
+            ]) }
         </svg>
     }
 }
@@ -78,12 +79,17 @@ fn liquid(left: f64, width: f64, top: f64, bottom: f64, class: &'static str) -> 
     }
 }
 
-/// The level's number beside the vessel.
-fn pointer(level: f64, left: f64, wall: f64, text: &str) -> Html {
+/// Marks the level beside the vessel.
+fn pointer(level: f64, left: f64, wall: f64) -> Html {
+    html! { <path class="pointer" d={format!("M{left} {level}H{wall}")} /> }
+}
+
+/// What stands under a vessel: how much is in it, and what it is.
+fn under(middle: f64, [amount, name]: [String; 2]) -> Html {
     html! {
         <>
-            <path class="pointer" d={format!("M{wall} {level}H{left}")} />
-            <text x={(left + 4.0).to_string()} y={(level + 5.0).to_string()}>{ text }</text>
+            <text x={middle.to_string()} y="222" text-anchor="middle" font-weight="700">{ amount }</text>
+            <text x={middle.to_string()} y="243" text-anchor="middle">{ name }</text>
         </>
     }
 }

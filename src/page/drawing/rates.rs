@@ -18,7 +18,7 @@ pub struct RateBars {
 }
 
 const LEFT: f64 = 30.0;
-const WIDTH: f64 = 340.0;
+const WIDTH: f64 = 245.0;
 const ROW: f64 = 30.0;
 
 /// A bar a setting; the target is the band between two upright lines.
@@ -47,12 +47,12 @@ pub fn rate_bars(shared: &Shared, drawn: &RateBars) -> Html {
         }
     };
     html! {
-        <svg class="drawing" role="img" aria-label={title.clone()} viewBox={format!("0 0 380 {}", bottom + 48.0)}>
+        <svg class="drawing" role="img" aria-label={title.clone()} viewBox={format!("0 0 280 {}", bottom + 48.0)}>
             <rect class="band" x={low.to_string()} y="0" width={(high - low).to_string()} height={bottom.to_string()} />
             { for drawn.rates.iter().enumerate().map(bar) }
             <path class="pointer" d={format!("M{low} 0V{bottom}M{high} 0V{bottom}")} />
-            <text x={LEFT.to_string()} y={(bottom + 18.0).to_string()}>{ shared.say("drawing-rates-band") }</text>
-            <text x={LEFT.to_string()} y={(bottom + 40.0).to_string()}>
+            <text x="8" y={(bottom + 18.0).to_string()}>{ shared.say("drawing-rates-band") }</text>
+            <text x="8" y={(bottom + 40.0).to_string()}>
                 { format!("{} – {}", shared.words.bare(drawn.low, shared.system()), shared.show(drawn.high)) }
             </text>
         </svg>

@@ -57,7 +57,7 @@ fn signal_choice(shared: &Shared, product: &Product) -> Html {
     let list = Choice {
         name: "product-signal".into(),
         label: shared.say("product-signal"),
-        options: SignalWord::ALL.map(|one| (one.key().to_owned(), shared.say(one.key()))).to_vec(),
+        options: SIGNALS.map(|one| (one.key().to_owned(), shared.say(one.key()))).to_vec(),
         chosen: product.signal.key().to_owned(),
         hint: Some(shared.say("product-signal-hint")),
     };
@@ -67,6 +67,10 @@ fn signal_choice(shared: &Shared, product: &Product) -> Html {
         )
     })
 }
+
+/// In the order in which a label is read: nothing known yet comes first.
+const SIGNALS: [SignalWord; 4] =
+    [SignalWord::Unknown, SignalWord::None, SignalWord::Warning, SignalWord::Danger];
 
 /// Name and foam class.
 pub fn product_basics(shared: &Shared) -> Html {

@@ -2,7 +2,7 @@
 
 use crate::form::Typed;
 use crate::form::typed::SCHEMA;
-use gloo::storage::{LocalStorage, Storage, errors::StorageError};
+use web_sys::Storage;
 
 const KEY: &str = "brimline.typed";
 /// What could not be read is kept aside under this name, never overwritten by a fresh start.
@@ -23,19 +23,30 @@ pub enum Found {
 
 /// Opens what the device keeps.
 pub fn open() -> Found {
-    let Ok(text) = LocalStorage::raw().get_item(KEY) else { return Found::Denied };
+    let Some(storage) = storage() else { return Found::Denied };
+    let Ok(text) = storage.get_item(KEY) else { return Found::Denied };
     let Some(text) = text else { return Found::Nothing };
     match serde_json::from_str::<Typed>(&text) {
-        Ok(typed) if typed.schema == SCHEMA => Found::Typed(Box::new(typed)),
+        Ok(mut typed) if typed.schema <= SCHEMA => {
+            // The next person at this device has not read what the last one did.
+            typed.ask.stop_read = false;
+            Found::Typed(Box::new(typed))
+        }
         _ => {
             // Without room for the copy the message still carries the text.
-            let _ = LocalStorage::raw().set_item(ASIDE, &text);
+            let _ = storage.set_item(ASIDE, &text);
             Found::Unreadable(text)
         }
     }
 }
 
 /// Keeps what was typed; tells whether the browser took it.
-pub fn keep(typed: &Typed) -> Result<(), StorageError> {
-    LocalStorage::set(KEY, typed)
+pub fn keep(typed: &Typed) -> bool {
+    let text = serde_json::to_string(typed).ok();
+    storage().zip(text).is_some_and(|(storage, text)| storage.set_item(KEY, &text).is_ok())
+}
+
+/// The browser's store; none where it is blocked, which some browsers tell by an error.
+fn storage() -> Option<Storage> {
+    gloo::utils::window().local_storage().ok().flatten()
 }

@@ -3,11 +3,11 @@
 use super::frame;
 use crate::answer::Weight;
 use crate::chemistry::floor::FloorVerdict;
-use crate::chemistry::foam;
+use crate::chemistry::foam::{self, FoamVerdict};
 use crate::form::action::Shelf;
 use crate::form::cautions::{on_floor, remarks};
 use crate::form::fill::work;
-use crate::page::components::{caution_panel, picker, shelf_buttons, warnings};
+use crate::page::components::{caution_panel, picker, print_button, shelf_buttons, warnings};
 use crate::page::editors::{label_field, product_cautions};
 use crate::page::shared::Shared;
 use yew::prelude::*;
@@ -30,7 +30,12 @@ pub fn cautions_view(shared: &Shared) -> Html {
             </details>
         </>
     };
-    frame(shared, "cautions", question, html! { <>{ fits(shared) }{ caution_panel(shared) }</> })
+    frame(
+        shared,
+        "cautions",
+        question,
+        html! { <>{ fits(shared) }{ caution_panel(shared) }{ print_button(shared) }</> },
+    )
 }
 
 /// Whether the product fits the machine and the floor.
@@ -46,6 +51,12 @@ fn fits(shared: &Shared) -> Html {
         remark.weight = remark.weight.max(Weight::Warn);
     }
     let verdict = on_floor(product, floor, shared.marks());
+    let machine_key = match foam::verdict(product.foam, machine.vacuum) {
+        FoamVerdict::Fits if remarks.iter().any(|remark| remark.code == "remark-flammable") => {
+            "fits-machine-not"
+        }
+        foam => foam.key(),
+    };
     let missing = match &verdict {
         FloorVerdict::Unknown { missing } => missing.as_slice(),
         _ => &[],
@@ -56,7 +67,7 @@ fn fits(shared: &Shared) -> Html {
             <h2>{ shared.say("fits-heading") }</h2>
             <dl>
                 <dt>{ &machine.name }</dt>
-                <dd>{ shared.say(foam::verdict(product.foam, machine.vacuum).key()) }</dd>
+                <dd data-verdict={machine_key}>{ shared.say(machine_key) }</dd>
                 <dt>{ &floor.name }</dt>
                 <dd data-verdict={verdict.key()}>
                     { shared.say(verdict.key()) }

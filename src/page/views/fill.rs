@@ -1,11 +1,12 @@
 //! Fill: how much concentrate goes into this fill.
 
-mod amount;
+pub mod amount;
 mod paper;
 mod pictures;
 
 use super::frame;
 use crate::form::action::Shelf;
+use crate::form::cautions::banned;
 use crate::form::fill::{Fill, work};
 use crate::form::saved::View;
 use crate::form::{Action, Field, Filling, names};
@@ -110,7 +111,7 @@ fn answer(shared: &Shared, fill: &Fill) -> Html {
             { amount::the_amount(shared, fill, dose) }
             { warnings(shared, &answer.remarks) }
             { pictures::drawing(shared, fill, dose) }
-            { paper::steps(shared, fill, dose) }
+            if !banned(&answer.remarks) { { paper::steps(shared, fill, dose) } }
             { pictures::rules(shared, fill, dose) }
             { facts(shared, answer, FACTS) }
             { paper::level_table(shared, fill.dispenser) }

@@ -113,12 +113,12 @@ fn settings(shared: &Shared, flow: &Flow) -> Html {
             <tr class={chosen.then_some("chosen")}>
                 <th scope="row">{ index + 1 }</th>
                 <td>{ shared.say(fit_key(row.fit)) }</td>
-                { cell("rate", Value::new(row.rate, Kind::Rate)) }
                 { cell("tank_time", Value::new(row.time, Kind::Time)) }
                 { cell("tank_area", Value::new(row.area, Kind::Area)) }
+                { cell("rate", Value::new(row.rate, Kind::Rate)) }
             </tr>
         }
     };
-    let columns = ["column-setting", "column-fit", "column-rate", "column-tank-time", "column-tank-area"];
+    let columns = ["column-setting", "column-fit", "column-tank-time", "column-tank-area", "column-rate"];
     table(shared, "flow-table", &columns, flow.rows.iter().enumerate().map(line).collect())
 }

@@ -29,6 +29,7 @@ pub fn shift_view(shared: &Shared) -> Html {
                 { number(Field::Tank) }
                 { picker(shared, Shelf::Product) }
                 { label_field(shared, outcome) }
+                { picker(shared, Shelf::Measure) }
                 { number(Field::Efficiency) }
                 { number(Field::Refill) }
             </div>

@@ -83,15 +83,20 @@ fn per_volume(
     in_order(low, high, &tail(dose, volume, of))?;
     let share = |amount: f64| dose.to_si(amount) / volume.to_si(count);
     let notes = notes(&[measure, per], said);
+    let american = american(&[measure, per], said, |system| {
+        Some(text(in_system(measure, system)?, in_system(per, system)?, of))
+    });
     if said.made_up {
         if share(high) > 1.0 {
             return Err(LabelMistake::MoreThanWhole);
         }
         let window = Window { low: VolumeFraction::new(share(low)), high: VolumeFraction::new(share(high)) };
-        label(Basis::MadeUp, window, notes, vec![text(dose, volume, " water")])
+        let others = std::iter::once(text(dose, volume, " water")).chain(american);
+        label(Basis::MadeUp, window, notes, others.collect())
     } else {
         let strength = |amount: f64| VolumeFraction::new(share(amount) / (1.0 + share(amount)));
-        let others = if share(high) <= 1.0 { vec![text(dose, volume, " made up")] } else { Vec::new() };
+        let made_up = (share(high) <= 1.0).then(|| text(dose, volume, " made up"));
+        let others = made_up.into_iter().chain(american).collect();
         label(Basis::PerWater, Window { low: strength(low), high: strength(high) }, notes, others)
     }
 }
@@ -107,7 +112,13 @@ fn per_tank(low: f64, high: f64, measure: Measure, said: Said) -> Result<Label, 
         MACHINE_DOSE.check(volume(amount)).map_err(LabelMistake::Range)?;
     }
     let rule = Rule::PerTank(Window { low: volume(low), high: volume(high) });
-    Ok(Label { basis: Basis::PerTank, rule, notes: notes(&[measure], said), others: Vec::new() })
+    let others = american(&[measure], said, |system| Some(text(in_system(measure, system)?)));
+    Ok(Label {
+        basis: Basis::PerTank,
+        rule,
+        notes: notes(&[measure], said),
+        others: others.into_iter().collect(),
+    })
 }
 
 /// "2 oz" says nothing about the water: the likely ways to go on are offered.
@@ -138,6 +149,14 @@ fn in_system(measure: Measure, system: System) -> Option<&'static Unit> {
 
 fn known(measure: Measure, said: Said) -> Option<&'static Unit> {
     in_system(measure, said.system.unwrap_or(said.site))
+}
+
+/// In an imperial site a bare "gal" is imperial, but many products come with US labels: their
+/// reading is offered too.
+fn american(measures: &[Measure], said: Said, text: impl Fn(System) -> Option<String>) -> Option<String> {
+    let open = measures.iter().any(|measure| !matches!(measure, Measure::Known(_)));
+    let offered = open && said.system.is_none() && said.site == System::Imperial;
+    offered.then(|| text(System::Us)).flatten()
 }
 
 fn both_systems(text: impl Fn(System) -> Option<String>) -> LabelMistake {

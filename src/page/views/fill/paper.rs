@@ -1,6 +1,6 @@
 //! A fill to tick off and to hang up: the steps, and the dose at every level.
 
-use super::amount::{in_measure, step_unit};
+use super::amount::{in_measure, measured};
 use crate::answer::Value;
 use crate::form::cautions::panel;
 use crate::form::fill::Fill;
@@ -45,22 +45,14 @@ pub fn level_table(shared: &Shared, dispenser: Dispenser) -> Html {
     let line = |(index, level): (usize, Level)| {
         let name = |what: &str| format!("fill.level.{}.{what}", index + 1);
         let unit = unit(&level.entry.unit).map(|unit| unit.symbol).unwrap_or_default();
-        let measured = match (level.count, dispenser) {
-            (Some(count), Dispenser::Pump | Dispenser::Cap) => {
-                let n = Argument::number(count.si, shared.words.number(count.si));
-                Some((count, "count", shared.tell(&format!("count-{}", dispenser.code()), &[("n", n)])))
-            }
-            _ => level.rounded.map(|rounded| {
-                let text = step_unit(shared)
-                    .map_or_else(|| shared.show(rounded), |unit| shared.words.in_unit(rounded.si, unit));
-                (rounded, "rounded", text)
-            }),
-        };
+        let out = level.rounded.map(|rounded| {
+            computed_as(name("rounded"), rounded, measured(shared, dispenser, level.count, rounded))
+        });
         html! {
             <tr>
                 <th scope="row">{ format!("{}\u{202f}{unit}", level.entry.text) }</th>
                 <td>{ computed(shared, name("water"), level.water) }</td>
-                <td>{ measured.map(|(value, what, text)| computed_as(name(what), value, text)).unwrap_or_default() }</td>
+                <td>{ out.unwrap_or_default() }</td>
                 <td>{ computed(shared, name("dose"), level.dose) }</td>
             </tr>
         }

@@ -3,6 +3,7 @@
 use crate::form::action::{Line, Shelf};
 use crate::form::{Action, Field, Outcome};
 use crate::page::components::{Choice, Text, choice, named, number_field, switch, text_field};
+use crate::page::focus;
 use crate::page::shared::Shared;
 use crate::site::Area;
 use crate::words::Argument;
@@ -11,12 +12,19 @@ use yew::prelude::*;
 /// The list of areas, in the order of work.
 pub fn areas(shared: &Shared, outcome: &Outcome) -> Html {
     let areas = shared.typed.site.areas.iter().enumerate();
+    let added = {
+        let (act, number) = (shared.act.clone(), shared.typed.site.areas.len() + 1);
+        move |_: MouseEvent| {
+            act.emit(Action::Add(Shelf::Area));
+            focus::soon(format!("area-{number}-name"));
+        }
+    };
     html! {
         <section class="areas" aria-labelledby="areas-heading">
             <h2 id="areas-heading">{ shared.say("areas-heading") }</h2>
             <ol>{ for areas.map(|(index, area)| line(shared, outcome, index, area)) }</ol>
             <div class="buttons">
-                <button type="button" id="area-add" name="area-add" onclick={shared.on(|_| Action::Add(Shelf::Area))}>
+                <button type="button" id="area-add" name="area-add" onclick={added}>
                     { shared.say("area-add") }
                 </button>
             </div>
@@ -48,8 +56,15 @@ fn line(shared: &Shared, outcome: &Outcome, index: usize, area: &Area) -> Html {
         hint: None,
     };
     // Of equal buttons a screen reader must tell which area each is for.
-    let button = |what: &str, key: &str, action: Action| {
-        let onclick = shared.on(move |_| action.clone());
+    let button = |what: &'static str, key: &str, action: Action| {
+        let act = shared.act.clone();
+        let onclick = move |_: MouseEvent| {
+            act.emit(action.clone());
+            // A removed area takes its button along.
+            if what == "remove" {
+                focus::soon("area-add".to_owned());
+            }
+        };
         html! {
             <button type="button" name={format!("area-{number}-{what}")} aria-label={of(&format!("{key}-of"))} {onclick}>
                 { shared.say(key) }

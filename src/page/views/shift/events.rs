@@ -2,8 +2,9 @@
 
 use crate::answer::Value;
 use crate::form::shift::Shift;
-use crate::page::components::computed;
+use crate::page::components::{computed, computed_as};
 use crate::page::shared::Shared;
+use crate::page::views::fill::amount::measured;
 use crate::page::views::{fit_key, table};
 use crate::units::Kind;
 use yew::prelude::*;
@@ -21,19 +22,37 @@ pub fn fills(shared: &Shared, shift: &Shift) -> Html {
         let cell = |what: &str, value: Value| {
             html! { <td>{ computed(shared, format!("shift.fill.{number}.{what}"), value) }</td> }
         };
+        let dispenser = shared.typed.measure().map(|measure| measure.dispenser).unwrap_or_default();
+        let out = shift.rounded.get(index).copied().flatten().map(|rounded| {
+            let dose = Value::new(rounded.dose, Kind::Dose);
+            let count = Value::plain(rounded.count, Kind::Count);
+            computed_as(
+                format!("shift.fill.{number}.rounded"),
+                dose,
+                measured(shared, dispenser, Some(count), dose),
+            )
+        });
         html! {
             <tr>
                 <th scope="row">{ number }</th>
+                { cell("water", Value::new(fill.solution - fill.concentrate, Kind::Fill)) }
+                <td>{ out }</td>
+                { cell("concentrate", Value::new(fill.concentrate, Kind::Dose)) }
                 { cell("at", Value::new(fill.at, Kind::Time)) }
                 <td>{ area_name(shared, shift, fill.task) }</td>
                 { cell("after", Value::new(fill.after, Kind::Area)) }
-                { cell("water", Value::new(fill.solution - fill.concentrate, Kind::Fill)) }
-                { cell("concentrate", Value::new(fill.concentrate, Kind::Dose)) }
             </tr>
         }
     });
-    let columns =
-        ["column-fill", "column-at", "column-area", "column-after", "column-water", "column-concentrate"];
+    let columns = [
+        "column-fill",
+        "column-water",
+        "column-concentrate",
+        "column-exact",
+        "column-at",
+        "column-area",
+        "column-after",
+    ];
     table(shared, "shift-fill-table", &columns, rows.collect())
 }
 
