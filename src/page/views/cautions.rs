@@ -67,7 +67,7 @@ fn fits(shared: &Shared) -> Html {
             <h2>{ shared.say("fits-heading") }</h2>
             <dl>
                 <dt>{ &machine.name }</dt>
-                <dd data-verdict={machine_key}>{ shared.say(machine_key) }</dd>
+                <dd data-foam={machine_key}>{ shared.say(machine_key) }</dd>
                 <dt>{ &floor.name }</dt>
                 <dd data-verdict={verdict.key()}>
                     { shared.say(verdict.key()) }
