@@ -10,6 +10,7 @@ pub mod names;
 pub mod outcome;
 pub mod saved;
 pub mod shift;
+pub mod station;
 pub mod typed;
 
 pub use action::Action;

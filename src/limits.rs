@@ -4,7 +4,7 @@
 use crate::source::Source;
 use crate::units::{
     ApplicationRate, Area, Density, Dimension, Duration, Flow, Length, Mass, MassConcentration, MassFraction,
-    Quantity, Speed, Volume, VolumeFraction,
+    Plain, Quantity, Speed, Volume, VolumeFraction,
 };
 
 /// One row: the least and the greatest value accepted, both in SI units and both included.
@@ -134,6 +134,10 @@ limits! {
     ACTIVE_SHARE: MassFraction, "active-share", 0.000_01, 1.0, "a trace to the pure substance";
     /// Active substance in a use solution.
     ACTIVE: MassConcentration, "active", 0.000_1, 100.0, "a tenth of a ppm to 10 % w/v";
+    /// Active substance in a concentrate.
+    ACTIVE_NEAT: MassConcentration, "active-neat", 0.01, 1_500.0, "a trace to a strong acid";
+    /// What an instrument shows.
+    SHOWN: Plain, "shown", 0.0, 1_000_000.0, "no instrument at a fill station shows more";
     /// The bottle of a machine that meters its own concentrate.
     BOTTLE: Volume, "bottle", 50.0 * MILLILITRE, 25.0 * LITRE, "a flask to a canister";
 }

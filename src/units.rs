@@ -15,7 +15,7 @@ pub mod table;
 pub mod unit;
 
 pub use quantity::{
-    ApplicationRate, Area, Density, Duration, Flow, Length, Mass, MassConcentration, MassFraction,
+    ApplicationRate, Area, Density, Duration, Flow, Length, Mass, MassConcentration, MassFraction, Plain,
     Productivity, Quantity, Speed, Volume, VolumeFraction,
 };
 pub use system::{Kind, System};

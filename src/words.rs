@@ -11,12 +11,12 @@ mod speak;
 pub use message::{Argument, Flaw, Message};
 
 use crate::number::Marks;
-use std::collections::BTreeMap;
 
 /// The words of one language.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Words {
-    messages: BTreeMap<String, Message>,
+    /// In the order of their keys.
+    messages: Vec<(String, Message)>,
     marks: Marks,
 }
 
@@ -43,12 +43,12 @@ impl Words {
     /// assert_eq!(words.tell("fills", &[("n", Argument::number(1.0, "1"))]), "1 fill");
     /// ```
     pub fn read(resource: &str) -> Result<Self, Flaw> {
-        let messages = message::read(resource)?;
+        let mut words = Self { messages: message::read(resource)?, marks: Marks::POINT };
         let mark = |key: &str, usual: char| {
-            messages.get(key).and_then(|message| message.format(&[]).chars().next()).unwrap_or(usual)
+            words.message(key).and_then(|message| message.format(&[]).chars().next()).unwrap_or(usual)
         };
-        let marks = Marks { decimal: mark("number-decimal", '.'), group: mark("number-group", ',') };
-        Ok(Self { messages, marks })
+        words.marks = Marks { decimal: mark("number-decimal", '.'), group: mark("number-group", ',') };
+        Ok(words)
     }
 
     /// The decimal and grouping marks of the language.
@@ -58,12 +58,17 @@ impl Words {
 
     /// The keys, in order.
     pub fn keys(&self) -> impl Iterator<Item = &str> {
-        self.messages.keys().map(String::as_str)
+        self.messages.iter().map(|(key, _)| key.as_str())
+    }
+
+    fn message(&self, key: &str) -> Option<&Message> {
+        let found = self.messages.binary_search_by(|(one, _)| one.as_str().cmp(key)).ok()?;
+        Some(&self.messages[found].1)
     }
 
     /// The placeholders of a message.
     pub fn placeholders(&self, key: &str) -> Vec<&str> {
-        self.messages.get(key).map(Message::placeholders).unwrap_or_default()
+        self.message(key).map(Message::placeholders).unwrap_or_default()
     }
 
     /// The message of a key; the key itself where the language lacks it, so that nothing is hidden.
@@ -73,11 +78,11 @@ impl Words {
 
     /// The message of a key with its placeholders filled.
     pub fn tell(&self, key: &str, arguments: &[(&str, Argument)]) -> String {
-        self.messages.get(key).map_or_else(|| key.to_owned(), |message| message.format(arguments))
+        self.message(key).map_or_else(|| key.to_owned(), |message| message.format(arguments))
     }
 
     /// The message of a key, where the language has it.
     pub fn find(&self, key: &str) -> Option<String> {
-        self.messages.get(key).map(|message| message.format(&[]))
+        self.message(key).map(|message| message.format(&[]))
     }
 }

@@ -13,6 +13,8 @@ mod form_actions;
 mod form_answers;
 #[path = "core/form_saved.rs"]
 mod form_saved;
+#[path = "core/form_station.rs"]
+mod form_station;
 #[path = "core/form_troubles.rs"]
 mod form_troubles;
 #[path = "core/label_laws.rs"]

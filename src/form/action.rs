@@ -2,6 +2,7 @@
 
 mod records;
 
+use super::station::{Job, Method, Mishap, Rest};
 use super::{Field, Filling, Typed};
 use crate::chemistry::family::Family;
 use crate::chemistry::floor::Surface;
@@ -48,6 +49,8 @@ pub enum Line {
     FloorName,
     /// The name of the measure asked about.
     MeasureName,
+    /// The ppm of a test strip's blocks.
+    Blocks,
     /// The name of an area, from 0.
     AreaName(usize),
 }
@@ -65,6 +68,7 @@ impl Line {
             Self::Notes => &mut typed.product_mut()?.notes,
             Self::FloorName => &mut typed.floor_mut()?.name,
             Self::MeasureName => &mut typed.measure_mut()?.name,
+            Self::Blocks => &mut typed.ask.station.blocks,
             Self::AreaName(index) => &mut typed.site.areas.get_mut(index)?.name,
         })
     }
@@ -91,6 +95,16 @@ pub enum Action {
     System(System),
     /// Chose how the tank is filled.
     Filling(Filling),
+    /// Chose the job at the fill station.
+    Job(Job),
+    /// Said how strong what is left in the tank is.
+    Rest(Rest),
+    /// Said what went wrong.
+    Mishap(Mishap),
+    /// Chose how the strength is read.
+    Method(Method),
+    /// Chose the product that was put in by mistake, by its id.
+    Other(String),
     /// Chose where in the label's range to aim.
     Aim(Aim),
     /// Chose a product's foam class.
@@ -165,6 +179,11 @@ fn change(typed: &mut Typed, action: Action) -> Option<()> {
         }
         Action::System(system) => typed.system = system,
         Action::Filling(filling) => typed.ask.filling = filling,
+        Action::Job(job) => typed.ask.station.job = job,
+        Action::Rest(rest) => typed.ask.station.rest = rest,
+        Action::Mishap(mishap) => typed.ask.station.mishap = mishap,
+        Action::Method(method) => typed.ask.station.method = method,
+        Action::Other(id) => typed.ask.station.other = id,
         Action::Aim(aim) => typed.ask.aim = aim,
         Action::Foam(foam) => typed.product_mut()?.foam = foam,
         Action::Signal(signal) => typed.product_mut()?.signal = signal,

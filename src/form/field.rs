@@ -18,6 +18,10 @@ const FLOWS: Units = &["gal_us_per_min", "l_per_min", "gal_imp_per_min", "floz_u
 const RATES: Units = &["gal_us_per_1000ft2", "ml_per_m2", "gal_imp_per_1000ft2"];
 const AREAS: Units = &["ft2", "m2"];
 const TIMES: Units = &["min", "s"];
+const PPM: Units = &["mg_per_l"];
+const ACTIVES: Units = &["percent_wv", "g_per_l", "percent_ww"];
+const DENSITIES: Units = &["g_per_ml", "lb_per_gal_us"];
+const NUMBER: Units = &["one"];
 
 /// `Variant: "name", LIMIT, UNITS, record.field;` for a field of which there is one, and
 /// `Variant(index): …, record.list;` for one of a list.
@@ -83,6 +87,9 @@ macro_rules! record {
     ($typed:ident, measure) => {
         $typed.measure()?
     };
+    ($typed:ident, product) => {
+        $typed.product()?
+    };
     ($typed:ident, floor) => {
         $typed.floor()?
     };
@@ -97,6 +104,9 @@ macro_rules! record_mut {
     };
     ($typed:ident, measure) => {
         $typed.measure_mut()?
+    };
+    ($typed:ident, product) => {
+        $typed.product_mut()?
     };
     ($typed:ident, floor) => {
         $typed.floor_mut()?
@@ -133,6 +143,36 @@ fields! {
     TargetHigh: "floor-target-high", RATE, RATES, floor.target_high;
     /// One drain, rinse and refill.
     Refill: "shift-refill", REFILL_TIME, TIMES, ask.refill;
+    /// What is in the tank now.
+    Left: "station-left", RESIDUE, LEVELS, ask.station.left;
+    /// The concentrate that was put in.
+    PutIn: "station-put-in", MACHINE_DOSE, DOSES, ask.station.put_in;
+    /// The active substance in the concentrate.
+    Active: "product-active", ACTIVE_NEAT, ACTIVES, product.active;
+    /// The concentrate's density.
+    Density: "product-density", DENSITY, DENSITIES, product.density;
+    /// What a test strip shows.
+    Strip: "reading-strip", ACTIVE, PPM, ask.station.strip;
+    /// The drops of a drop test.
+    Drops: "reading-drops", SHOWN, NUMBER, ask.station.drops;
+    /// What one drop stands for.
+    PerDrop: "reading-per-drop", ACTIVE, PPM, ask.station.per_drop;
+    /// What a refractometer shows, °Brix.
+    Brix: "reading-brix", SHOWN, NUMBER, ask.station.brix;
+    /// The strength that 1 °Brix stands for.
+    PerBrix: "reading-per-brix", READ_STRENGTH, SHARE, ask.station.per_brix;
+    /// What a conductivity meter shows.
+    Conductivity: "reading-conductivity", SHOWN, NUMBER, ask.station.conductivity;
+    /// What it shows in the water alone.
+    ConductivityWater: "reading-conductivity-water", SHOWN, NUMBER, ask.station.conductivity_water;
+    /// What it shows in a solution of known strength.
+    ConductivityKnown: "reading-conductivity-known", SHOWN, NUMBER, ask.station.conductivity_known;
+    /// That strength.
+    KnownStrength: "reading-known-strength", READ_STRENGTH, SHARE, ask.station.known_strength;
+    /// Concentrate drawn in a catch test.
+    Drawn: "reading-drawn", MACHINE_DOSE, DOSES, ask.station.drawn;
+    /// The whole that came out in the same time.
+    Caught: "reading-caught", LEVEL, TANKS, ask.station.caught;
     --
     /// The flow of a setting, from 0.
     Setting(index): "machine-setting", FLOW, FLOWS, machine.settings;

@@ -33,6 +33,26 @@ names! {
     MACHINE_LOW = "fill.machine_low";
     /// The most that the machine takes for this fill, m³.
     MACHINE_HIGH = "fill.machine_high";
+    /// Use solution to drain first, m³.
+    STATION_DRAIN = "station.drain";
+    /// Water to add, m³.
+    STATION_WATER = "station.water";
+    /// Concentrate to add, m³.
+    STATION_CONCENTRATE = "station.concentrate";
+    /// Whole graduations, strokes or caps of it.
+    STATION_COUNT = "station.count";
+    /// Concentrate rounded to the measure, m³.
+    STATION_ROUNDED = "station.rounded";
+    /// What the tank holds afterwards, m³.
+    STATION_LEVEL = "station.level";
+    /// The strength afterwards, or as it was read.
+    STATION_STRENGTH = "station.strength";
+    /// The weakest that a reading can mean.
+    STATION_STRENGTH_LOW = "station.strength_low";
+    /// The strongest that a reading can mean.
+    STATION_STRENGTH_HIGH = "station.strength_high";
+    /// Parts of water to one part of concentrate, of that strength.
+    STATION_RATIO = "station.ratio";
     /// Floor area passed a time, m²/s.
     FLOW_PASSING = "flow.passing";
     /// The number of the setting.

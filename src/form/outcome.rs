@@ -5,6 +5,7 @@ use crate::answer::Answer;
 use crate::error::Mistake;
 use crate::number::Marks;
 use crate::trade::label::LabelMistake;
+use crate::trade::reading::ReadingMistake;
 use crate::units::Quantity;
 
 /// What is wrong.
@@ -26,6 +27,14 @@ pub enum What {
     OverlapTakesPath,
     /// The site has none of it yet.
     NoRecord,
+    /// There is nothing in the tank to put right.
+    TankEmpty,
+    /// The product that was put in is not chosen.
+    NoOther,
+    /// The blocks of a strip's chart do not read as rising numbers.
+    Blocks,
+    /// The instrument says nothing.
+    Reading(ReadingMistake),
     /// The floor of an area was removed.
     NoFloor,
     /// The floor of an area has no sound target.

@@ -1,11 +1,11 @@
 //! An answer on its own: a file that anyone can work out again.
 
 use super::typed::{SCHEMA, Typed};
-use super::{fill, flow, shift};
+use super::{fill, flow, shift, station};
 use crate::answer::Answer;
 use crate::number::Marks;
 use serde::{Deserialize, Serialize};
-use std::collections::BTreeMap;
+use serde_json::{Map, Value};
 
 /// What the first field of a file says.
 const KIND: &str = "brimline answer";
@@ -16,6 +16,12 @@ const KIND: &str = "brimline answer";
 pub enum View {
     /// The fill.
     Fill,
+    /// The top-up.
+    TopUp,
+    /// The rescue.
+    Rescue,
+    /// The reading.
+    Reading,
     /// The flow setting.
     Flow,
     /// The shift.
@@ -27,8 +33,19 @@ impl View {
     pub fn code(self) -> &'static str {
         match self {
             Self::Fill => "fill",
+            Self::TopUp => "top_up",
+            Self::Rescue => "rescue",
+            Self::Reading => "reading",
             Self::Flow => "flow",
             Self::Shift => "shift",
+        }
+    }
+
+    /// The fragment of the address that shows it.
+    pub fn fragment(self) -> &'static str {
+        match self {
+            Self::Fill | Self::TopUp | Self::Rescue | Self::Reading => "fill",
+            other => other.code(),
         }
     }
 
@@ -36,6 +53,9 @@ impl View {
     pub fn answer(self, typed: &Typed, marks: Marks) -> Answer {
         match self {
             Self::Fill => fill::work(typed, marks).outcome.answer,
+            Self::TopUp => station::top_up::work(typed, marks).outcome.answer,
+            Self::Rescue => station::rescue::work(typed, marks).outcome.answer,
+            Self::Reading => station::reading::work(typed, marks).outcome.answer,
             Self::Flow => flow::work(typed, marks).outcome.answer,
             Self::Shift => shift::work(typed, marks).outcome.answer,
         }
@@ -53,9 +73,9 @@ pub struct Saved {
     decimal: char,
     /// Checksum of the question, to tell a changed one from a wrong answer.
     check: String,
-    input: serde_json::Value,
+    input: Value,
     /// Figures by name, SI.
-    figures: BTreeMap<String, f64>,
+    figures: Map<String, Value>,
     remarks: Vec<String>,
 }
 
@@ -128,7 +148,8 @@ pub fn recompute(file: &str) -> Result<Agreement, Doubt> {
     let (figures, remarks) = content(&saved.view.answer(&typed, marks));
     let names = figures.keys().chain(saved.figures.keys());
     for name in names {
-        let (then, now) = (saved.figures.get(name).copied(), figures.get(name).copied());
+        let si = |all: &Map<String, Value>| all.get(name).and_then(Value::as_f64);
+        let (then, now) = (si(&saved.figures), si(&figures));
         if !matches!((then, now), (Some(a), Some(b)) if (a - b).abs() <= 1e-12 * a.abs().max(b.abs())) {
             return Err(Doubt::Differs { name: name.clone(), saved: then, now });
         }
@@ -176,22 +197,23 @@ fn parse(file: &str) -> Result<(Saved, Typed), Doubt> {
     if typed.schema > SCHEMA { Err(Doubt::Later(typed.schema)) } else { Ok((saved, typed)) }
 }
 
-fn content(answer: &Answer) -> (BTreeMap<String, f64>, Vec<String>) {
-    let figures = answer.figures.iter().map(|figure| (figure.name.to_owned(), figure.value.si)).collect();
+fn content(answer: &Answer) -> (Map<String, Value>, Vec<String>) {
+    let figures =
+        answer.figures.iter().map(|figure| (figure.name.to_owned(), figure.value.si.into())).collect();
     let remarks = answer.remarks.iter().map(|remark| remark.code.to_owned()).collect();
     (figures, remarks)
 }
 
 /// By way of text: reading documents from a value as well as from text would double the code for it,
 /// 13 kB gzip of the page.
-fn as_value(typed: &Typed) -> serde_json::Value {
+fn as_value(typed: &Typed) -> Value {
     serde_json::to_string(typed).and_then(|text| serde_json::from_str(&text)).unwrap_or_default()
 }
 
 /// FNV-1a, 64 bit, over the question: the view, the decimal mark, and the compact JSON of what was
 /// typed with its keys in order. It is taken of the text and not of [`Typed`], so that it also holds
 /// for a file of an earlier version, which knows fewer fields. It finds a slip, not a forger.
-fn checksum(view: View, decimal: char, input: &serde_json::Value) -> String {
+fn checksum(view: View, decimal: char, input: &Value) -> String {
     let step = |hash: u64, byte: u8| (hash ^ u64::from(byte)).wrapping_mul(0x0000_0100_0000_01b3);
     let question = format!("{}{decimal}{input}", view.code());
     format!("{:016x}", question.bytes().fold(0xcbf2_9ce4_8422_2325, step))

@@ -1,5 +1,6 @@
 //! Everything that was typed, in one value that is kept on the device and saved with an answer.
 
+use super::station::Station;
 use crate::site::{Area, Entry, Floor, Machine, Measure, Product, Record, Site, demo};
 use crate::trade::governing::Aim;
 use crate::units::System;
@@ -59,6 +60,9 @@ pub struct Ask {
     pub stop_read: bool,
     /// The time of one drain, rinse and refill.
     pub refill: Entry,
+    /// What else is asked at the fill station.
+    #[serde(default)]
+    pub station: Station,
 }
 
 /// Everything that was typed.

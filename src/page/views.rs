@@ -4,6 +4,7 @@ mod cautions;
 pub mod fill;
 mod flow;
 mod shift;
+mod station;
 
 pub use cautions::cautions_view;
 pub use fill::fill_view;

@@ -58,8 +58,22 @@ pub struct Product {
     pub codes: String,
     /// The pH that its maker prints for the use solution, as typed; may be empty.
     pub ph: String,
+    /// Active substance in the concentrate, where a reading needs it; may be empty.
+    #[serde(default = "blank_active")]
+    pub active: Entry,
+    /// The concentrate's density, where the active substance is given by mass; may be empty.
+    #[serde(default = "blank_density")]
+    pub density: Entry,
     /// What its safety data sheet adds: first aid, spill, storage, disposal, in the user's words.
     pub notes: String,
+}
+
+fn blank_active() -> Entry {
+    Entry::new("", "percent_wv")
+}
+
+fn blank_density() -> Entry {
+    Entry::new("", "g_per_ml")
 }
 
 /// A product of which nothing is known yet: the cautious values throughout.
@@ -74,6 +88,8 @@ impl Default for Product {
             signal: SignalWord::Unknown,
             codes: String::new(),
             ph: String::new(),
+            active: blank_active(),
+            density: blank_density(),
             notes: String::new(),
         }
     }

@@ -83,6 +83,8 @@ quantities! {
     Productivity;
     /// Volume of concentrate in the volume of use solution, r, 0 to 1.
     VolumeFraction;
+    /// A plain number: drops of a drop test, degrees of an instrument.
+    Plain;
     /// A mass of powder, concentrate or active substance, kg.
     Mass;
     /// Mass of a substance in its own volume, kg/m³: of a liquid, or of a powder as it is poured.

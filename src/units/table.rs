@@ -93,6 +93,8 @@ pub static UNITS: &[Unit] = &[
     row("m2_per_h", Dimension::Productivity, ONE.over(HOUR), "m²/h", &[], Some(Metric), SI),
     row("ft2_per_h", Dimension::Productivity, FOOT2.over(HOUR), "ft²/h", &[], Some(Us), SP811),
 
+    row("one", Dimension::Plain, ONE, "", &[], None, Source::DEFINITION),
+
     row("percent", Dimension::VolumeFraction, Exact::new(1, 100), "%", &["%", "percent"], None, SI),
 
     row("g", Dimension::Mass, GRAM, "g", &["g", "gm", "gram", "grams"], Some(Metric), SI),

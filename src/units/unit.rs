@@ -16,6 +16,7 @@ pub enum Dimension {
     ApplicationRate,
     Productivity,
     VolumeFraction,
+    Plain,
     Mass,
     Density,
     MassConcentration,

@@ -1,8 +1,6 @@
 //! A reader for the part of the Fluent syntax that the resource files use: messages, placeholders,
 //! and one choice by plural category a message.
 
-use std::collections::BTreeMap;
-
 /// What fills a placeholder.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Argument {
@@ -99,9 +97,9 @@ fn category(number: f64) -> &'static str {
     if (number - 1.0).abs() < f64::EPSILON { "one" } else { "other" }
 }
 
-/// Reads all messages of a resource file.
-pub(super) fn read(resource: &str) -> Result<BTreeMap<String, Message>, Flaw> {
-    let mut messages = BTreeMap::new();
+/// Reads all messages of a resource file, in the order of their keys.
+pub(super) fn read(resource: &str) -> Result<Vec<(String, Message)>, Flaw> {
+    let mut messages: Vec<(String, Message)> = Vec::new();
     let mut lines = resource.lines().enumerate();
     while let Some((index, line)) = lines.next() {
         if line.trim().is_empty() || line.starts_with('#') {
@@ -119,10 +117,12 @@ pub(super) fn read(resource: &str) -> Result<BTreeMap<String, Message>, Flaw> {
             Some(by) => plural(by.trim(), &mut lines).ok_or_else(flaw)?,
             None => Shape::Plain(parts(value).ok_or_else(flaw)?),
         };
-        if messages.insert(key.to_owned(), Message(shape)).is_some() {
+        if messages.iter().any(|(one, _)| one == key) {
             return Err(flaw());
         }
+        messages.push((key.to_owned(), Message(shape)));
     }
+    messages.sort_by(|(a, _), (b, _)| a.cmp(b));
     Ok(messages)
 }
 

@@ -8,6 +8,7 @@ use crate::limits::{Limit, OutOfRange};
 use crate::number::{self, NumberMistake};
 use crate::source::{Source, Standing};
 use crate::trade::label::LabelMistake;
+use crate::trade::reading::ReadingMistake;
 use crate::units::{Dimension, Kind, System, Unit, unit};
 
 /// Between a number and its unit: narrow, and no place to break a line.
@@ -126,6 +127,10 @@ impl Words {
             What::LeastAboveMost => self.say("mistake-least-above-most"),
             What::OverlapTakesPath => self.say("mistake-overlap-takes-path"),
             What::NoRecord => self.tell("mistake-no-record", &[label]),
+            What::TankEmpty => self.say("mistake-tank-empty"),
+            What::NoOther => self.say("mistake-no-other"),
+            What::Blocks => self.say("mistake-blocks"),
+            What::Reading(mistake) => self.say(reading_key(*mistake)),
             What::NoFloor => self.say("mistake-no-floor"),
             What::FloorTarget => self.say("mistake-floor-target"),
             What::NoArea => self.say("mistake-no-area"),
@@ -192,5 +197,17 @@ impl Words {
             }
             other => self.say(other.code()),
         }
+    }
+}
+
+fn reading_key(mistake: ReadingMistake) -> &'static str {
+    match mistake {
+        ReadingMistake::NoSuchBlock => "mistake-no-such-block",
+        ReadingMistake::BlocksNotRising => "mistake-blocks",
+        ReadingMistake::NoActive => "mistake-no-active",
+        ReadingMistake::NoSpan => "mistake-no-span",
+        ReadingMistake::BeyondCalibration => "mistake-beyond-calibration",
+        ReadingMistake::NothingCaught => "mistake-nothing-caught",
+        ReadingMistake::MoreThanWhole => "mistake-more-than-whole",
     }
 }

@@ -32,6 +32,21 @@ export const STATES = [
     for (const name of ["machine-tank", "product-label", "fill-level", "measure-step"]) await write(page, name, "?");
   }],
   ["fill, two readings", "fill", (page) => write(page, "product-label", "2:5")],
+  ["top up, unknown strength", "fill", async (page) => {
+    await press(page, "job-top-up");
+    await choose(page, "station-rest", "unknown");
+  }],
+  ["put right, read wrong", "fill", async (page) => {
+    await press(page, "job-rescue");
+    await choose(page, "station-mishap", "reading");
+    await choose(page, "reading-method", "conductivity");
+  }],
+  ["read strength", "fill", async (page) => {
+    await press(page, "job-reading");
+    await write(page, "reading-strip", "200");
+    await write(page, "product-active", "10");
+    await unfoldAll(page);
+  }],
   ["flow, no setting serves", "flow", async (page) => {
     await write(page, "machine-speed", "9");
     await choose(page, "floor", "concrete");

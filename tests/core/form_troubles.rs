@@ -19,6 +19,7 @@ fn outcome(view: View, typed: &Typed) -> Outcome {
         View::Fill => fill::work(typed, Marks::POINT).outcome,
         View::Flow => flow::work(typed, Marks::POINT).outcome,
         View::Shift => shift::work(typed, Marks::POINT).outcome,
+        View::TopUp | View::Rescue | View::Reading => unreachable!("their own tests ask these"),
     }
 }
 
@@ -64,6 +65,7 @@ fn fields(view: View) -> Vec<(Field, bool)> {
             (Field::TargetLow, false),
             (Field::TargetHigh, false),
         ],
+        View::TopUp | View::Rescue | View::Reading => unreachable!("their own tests ask these"),
         View::Shift => vec![
             (Field::Tank, false),
             (Field::Path, false),

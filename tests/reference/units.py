@@ -46,6 +46,7 @@ UNITS = [
     ("gal_imp_per_1000ft2", "imperial_gallon / foot**2 / 1000", "meter"),
     ("m2_per_h", "meter**2 / hour", "meter**2 / second"),
     ("ft2_per_h", "foot**2 / hour", "meter**2 / second"),
+    ("one", "dimensionless", "dimensionless"),
     ("percent", "percent", "dimensionless"),
     ("g", "gram", "kilogram"),
     ("kg", "kilogram", "kilogram"),

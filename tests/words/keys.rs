@@ -1,6 +1,7 @@
 //! Every key that the code can ask for has its words, and every message is asked for.
 
 use brimline::answer::Formula;
+use brimline::form::station::{Job, Method, Mishap, Rest};
 use brimline::form::{Field, names};
 use brimline::trade::formula;
 use brimline::units::System;
@@ -40,9 +41,14 @@ fn composed() -> Vec<String> {
     let mut all = |start: &str, ends: &[&str]| out.extend(ends.iter().map(|end| format!("{start}{end}")));
     let views = ["fill", "flow", "shift", "cautions"];
     all("view-", &views);
+    all("view-", &["top_up", "rescue", "reading"]);
     all("", &views.map(|view| format!("{view}-heading")).each_ref().map(String::as_str));
     all("units-", &System::ALL.map(System::code));
     all("aim-", &["low", "middle", "high"]);
+    all("job-", &Job::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
+    all("station-rest-", &Rest::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
+    all("station-mishap-", &Mishap::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
+    all("reading-method-", &Method::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
     all("filling-", &["made_up", "on_top"]);
     all("dispenser-", &["cup", "pump", "cap"]);
     all("count-", &["pump", "cap"]);

@@ -13,13 +13,15 @@ use yew::prelude::*;
 pub fn number_field(shared: &Shared, outcome: &Outcome, field: Field, label: Option<String>) -> Html {
     let Some(entry) = field.entry(&shared.typed) else { return Html::default() };
     let name = field.name();
+    // A label of its own means another question, and the usual hint would not fit it.
+    let hint = label.is_none().then(|| shared.words.find(&format!("{}-hint", field.key()))).flatten();
     let label = label.unwrap_or_else(|| shared.say(field.key()));
     let typed = (entry.text.as_str(), entry.unit.as_str());
     let mistake = outcome.at(&name).map(|what| shared.words.trouble(what, &label, Some(field), typed));
     html! {
         <Typing
             id={name.clone()}
-            hint={shared.words.find(&format!("{}-hint", field.key()))}
+            {hint}
             {mistake}
             value={entry.text.clone()}
             oninput={shared.on(move |text| Action::Write(field, text))}

@@ -37,7 +37,7 @@ pub fn OpenSaved(props: &OpenSavedProps) -> Html {
                         told.set(Some(if stands { ("open-stands", false) } else { ("open-differs", true) }));
                         shared.act.emit(Action::Replace(Box::new(typed)));
                         // An address without a fragment shows Fill, which is no loss.
-                        let _ = gloo::utils::window().location().set_hash(view.code());
+                        let _ = gloo::utils::window().location().set_hash(view.fragment());
                     }
                     Err(doubt) => told.set(Some((reason(&doubt), true))),
                 }

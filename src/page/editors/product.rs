@@ -6,8 +6,10 @@ use crate::chemistry::ghs::SignalWord;
 use crate::form::action::{Line, Shelf};
 use crate::form::cautions::ph_is_wrong;
 use crate::form::fill::LABEL;
-use crate::form::{Action, Outcome};
-use crate::page::components::{Choice, Text, button, choice, shelf_buttons, switch, text_field};
+use crate::form::{Action, Field, Outcome};
+use crate::page::components::{
+    Choice, Text, button, choice, number_field, shelf_buttons, switch, text_field,
+};
 use crate::page::shared::Shared;
 use crate::site::Product;
 use crate::trade::label;
@@ -85,6 +87,17 @@ pub fn product_basics(shared: &Shared) -> Html {
             <p class="hint">{ shared.say("product-more-hint") }</p>
             { shelf_buttons(shared, Shelf::Product) }
         </details>
+    }
+}
+
+/// Its active substance, which a strip or a drop test counts.
+pub fn active_fields(shared: &Shared, outcome: &Outcome) -> Html {
+    let by_mass = shared.typed.product().is_some_and(|product| product.active.unit == "percent_ww");
+    html! {
+        <>
+            { number_field(shared, outcome, Field::Active, None) }
+            if by_mass { { number_field(shared, outcome, Field::Density, None) } }
+        </>
     }
 }
 

@@ -4,11 +4,12 @@ pub mod amount;
 mod paper;
 mod pictures;
 
-use super::frame;
+use super::{frame, station};
 use crate::form::action::Shelf;
 use crate::form::cautions::banned;
 use crate::form::fill::{Fill, work};
 use crate::form::saved::View;
+use crate::form::station::Job;
 use crate::form::{Action, Field, Filling, names};
 use crate::page::components::{
     Choice, answer_tools, assumptions, caution_strip, choice, facts, glance, number_field, picker, stop,
@@ -21,8 +22,32 @@ use yew::prelude::*;
 
 /// The view.
 pub fn fill_view(shared: &Shared) -> Html {
-    let fill = work(&shared.typed, shared.marks());
-    frame(shared, "fill", question(shared, &fill), answer(shared, &fill))
+    match shared.typed.ask.station.job {
+        Job::Fill => {
+            let fill = work(&shared.typed, shared.marks());
+            let question = html! { <>{ jobs(shared) }{ question(shared, &fill) }</> };
+            frame(shared, "fill", question, answer(shared, &fill))
+        }
+        Job::TopUp => station::top_up(shared),
+        Job::Rescue => station::rescue(shared),
+        Job::Reading => station::reading(shared),
+    }
+}
+
+/// The four jobs at the fill station.
+pub fn jobs(shared: &Shared) -> Html {
+    let job = |one: &Job| {
+        let (one, pressed) = (*one, *one == shared.typed.ask.station.job);
+        html! {
+            <button type="button" name={format!("job-{}", one.code())} aria-pressed={pressed.to_string()}
+                onclick={shared.on(move |_: MouseEvent| Action::Job(one))}>
+                { shared.say(&format!("job-{}", one.code())) }
+            </button>
+        }
+    };
+    html! {
+        <div class="levels jobs" role="group" aria-label={shared.say("jobs")}>{ for Job::ALL.iter().map(job) }</div>
+    }
 }
 
 fn question(shared: &Shared, fill: &Fill) -> Html {
@@ -52,7 +77,7 @@ fn question(shared: &Shared, fill: &Fill) -> Html {
 }
 
 /// The four levels that a tank's marks show.
-fn levels(shared: &Shared) -> Html {
+pub fn levels(shared: &Shared) -> Html {
     let entry = &shared.typed.ask.level;
     let level = |share: &'static str| {
         let pressed = entry.text == share && entry.unit == "percent";
@@ -74,7 +99,8 @@ fn levels(shared: &Shared) -> Html {
     }
 }
 
-fn aim(shared: &Shared) -> Html {
+/// Where in the label's range.
+pub fn aim(shared: &Shared) -> Html {
     let list = Choice {
         name: "fill-aim".into(),
         label: shared.say("fill-aim"),

@@ -1,0 +1,127 @@
+//! The other jobs at the fill station: top up, put right, read the strength.
+
+pub mod reading;
+pub mod rescue;
+pub mod top_up;
+
+mod asked;
+
+pub use asked::{Job, Method, Mishap, Rest, Station};
+
+use super::fill::{label_window, machine_window, read_label};
+use super::{Field, Filling, Outcome, Typed, What, names};
+use crate::answer::Value;
+use crate::limits;
+use crate::number::Marks;
+use crate::trade::governing::govern;
+use crate::trade::label::Window;
+use crate::trade::measure::{Rounded, round_to};
+use crate::trade::top_up::Work;
+use crate::units::{Kind, Volume, VolumeFraction, unit};
+
+/// One thing to do, in order.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Act {
+    /// Step away, let air in, and follow the safety data sheets.
+    KeepAway,
+    /// Read the strength first.
+    Read,
+    /// Drain this much.
+    Drain(Volume),
+    /// Drain all of it.
+    DrainAll,
+    /// Rinse the tank.
+    Rinse,
+    /// Add this much water.
+    Water(Volume),
+    /// Add this much concentrate; rounded to the measure where that is near.
+    Concentrate(Volume, Option<Rounded>),
+    /// Nothing: it is right.
+    Nothing,
+}
+
+/// What a job ends in.
+#[derive(Clone, Debug, Default)]
+pub struct Done {
+    /// The answer and what is in its way.
+    pub outcome: Outcome,
+    /// What to do, in order.
+    pub acts: Vec<Act>,
+}
+
+/// The strength to have, and what governs it.
+#[derive(Clone, Copy, Debug)]
+struct Aimed {
+    tank: Volume,
+    strength: VolumeFraction,
+    window: Window<VolumeFraction>,
+    /// The most that the label allows.
+    most: VolumeFraction,
+}
+
+/// Works out what a full tank should hold; mistakes are noted.
+fn aimed(out: &mut Outcome, typed: &Typed, marks: Marks) -> Option<Aimed> {
+    let tank = out.need::<Volume>(typed, Field::Tank, marks);
+    let label = read_label(out, typed);
+    let machine = machine_window(out, typed, marks);
+    let (tank, label, machine) = (tank?, label?, machine?);
+    let asked = label_window(&label, tank, tank, Filling::MadeUp);
+    let governed = govern(asked, machine, typed.ask.aim);
+    let share = |volume: Volume| volume.min(tank).fraction_of(tank);
+    if governed.dose > tank {
+        out.trouble(Field::Tank.name(), What::NoRoom);
+        return None;
+    }
+    let window = Window { low: share(governed.window.low), high: share(governed.window.high) };
+    Some(Aimed { tank, strength: share(governed.dose), window, most: share(asked.high) })
+}
+
+/// A volume in the tank, as a share of it or as it is; mistakes are noted.
+fn volume_in(out: &mut Outcome, typed: &Typed, field: Field, tank: Volume, marks: Marks) -> Option<Volume> {
+    let entry = field.entry(typed)?;
+    let share = unit(&entry.unit).is_some_and(|unit| unit.code == "percent");
+    let read = if share {
+        entry.read::<VolumeFraction>(&limits::READ_STRENGTH, marks).map(|share| share * tank)
+    } else {
+        entry.read::<Volume>(field.limit(), marks)
+    };
+    match read {
+        Ok(volume) if volume / tank > 1.0 + 1e-9 => out.trouble(field.name(), What::AboveTank),
+        Ok(volume) => return Some(volume),
+        Err(mistake) => out.trouble(field.name(), What::Number(mistake)),
+    }
+    None
+}
+
+/// The acts of a piece of work, and its figures.
+fn acts(out: &mut Outcome, typed: &Typed, work: Work, marks: Marks) -> Vec<Act> {
+    let mut acts = Vec::new();
+    let crumb = Volume::new(1e-9);
+    if work.drain > crumb {
+        acts.push(Act::Drain(work.drain));
+        out.answer.figure(names::STATION_DRAIN, Value::new(work.drain, Kind::Fill));
+    }
+    if work.water > crumb {
+        acts.push(Act::Water(work.water));
+        out.answer.figure(names::STATION_WATER, Value::new(work.water, Kind::Fill));
+    }
+    if work.concentrate > crumb {
+        let rounded = rounded(typed, work.concentrate, marks);
+        acts.push(Act::Concentrate(work.concentrate, rounded));
+        out.answer.figure(names::STATION_CONCENTRATE, Value::new(work.concentrate, Kind::Dose));
+        if let Some(rounded) = rounded {
+            out.answer.figure(names::STATION_COUNT, Value::plain(rounded.count, Kind::Count));
+            out.answer.figure(names::STATION_ROUNDED, Value::new(rounded.dose, Kind::Dose));
+        }
+    }
+    acts
+}
+
+/// An amount on the measure of Fill, where a mark is near it.
+fn rounded(typed: &Typed, dose: Volume, marks: Marks) -> Option<Rounded> {
+    let field = Field::MeasureStep;
+    let step = field.entry(typed)?.read::<Volume>(field.limit(), marks).ok()?;
+    let open = Window { low: Volume::ZERO, high: Volume::new(f64::INFINITY) };
+    Some(round_to(dose, step, open))
+        .filter(|rounded| (rounded.dose / dose - 1.0).abs() <= super::fill::COARSE)
+}
