@@ -44,11 +44,14 @@ pub enum Surface {
     SealedConcrete,
     /// Bare concrete.
     BareConcrete,
+    /// Nobody has said yet.
+    Unknown,
 }
 
 impl Surface {
     /// Every kind, in the order a list shows them.
-    pub const ALL: [Self; 14] = [
+    pub const ALL: [Self; 15] = [
+        Self::Unknown,
         Self::FinishedVinyl,
         Self::Linoleum,
         Self::Rubber,
@@ -82,6 +85,7 @@ impl Surface {
             Self::NonVitreousTile => "surface-non-vitreous-tile",
             Self::SealedConcrete => "surface-sealed-concrete",
             Self::BareConcrete => "surface-bare-concrete",
+            Self::Unknown => "surface-unknown",
         }
     }
 

@@ -129,7 +129,7 @@ fn floor_remarks(product: &Product, floor: &Floor, stop: Weight, marks: Marks) -
             .collect(),
         FloorVerdict::Unknown { missing } => {
             let first = missing.first().map(|missing| missing.key().to_owned()).unwrap_or_default();
-            vec![named("remark-floor-unknown", Weight::Assumed).with("what", Fact::Key(first))]
+            vec![named("remark-floor-unknown", Weight::Warn).with("what", Fact::Key(first))]
         }
     }
 }

@@ -14,7 +14,7 @@ use crate::trade::dilution::{made_up_to, on_top_of, scaled_to_level};
 use crate::trade::formula;
 use crate::trade::governing::{Aim, Governed, Governs, govern};
 use crate::trade::label::{self, Label, Rule, Window};
-use crate::units::{Kind, Quantity, Volume, VolumeFraction, unit};
+use crate::units::{Kind, Quantity, System, Volume, VolumeFraction, unit};
 
 /// The name of the label field.
 pub const LABEL: &str = "product-label";
@@ -221,17 +221,18 @@ fn total_of(job: &Job, dose: Volume) -> Volume {
     }
 }
 
-/// A clear bottle of half a litre, half full.
-const SHAKE: Volume = Volume::new(0.000_25);
-
-/// What goes into the bottle of the shake test, where the test is still to be done.
+/// A pail of use solution for the shake test, where the test is still to be done: so little as one
+/// bottle takes could not be measured.
 fn shake_recipe(out: &mut Outcome, typed: &Typed, strength: VolumeFraction) {
     if typed.product().is_some_and(|product| product.foam == Foam::Unknown) {
-        let dose = strength * SHAKE;
+        let pail = unit(if typed.system == System::Imperial { "gal_imp" } else { "gal_us" });
+        let pail = pail.map_or(Volume::new(0.004), |gallon| Volume::from_si(gallon.to_si(1.0)));
+        let pail = if typed.system == System::Metric { Volume::new(0.004) } else { pail };
+        let dose = strength * pail;
         out.answer.remark(
             Remark::new("remark-shake-recipe", Weight::Assumed)
                 .value("dose", Value::new(dose, Kind::Dose))
-                .value("water", Value::new(SHAKE - dose, Kind::Dose)),
+                .value("water", Value::new(pail - dose, Kind::Fill)),
         );
     }
 }

@@ -132,7 +132,7 @@ pub fn save(view: View, typed: &Typed, marks: Marks) -> String {
         figures,
         remarks,
     };
-    serde_json::to_string_pretty(&saved).unwrap_or_default()
+    serde_json::to_string(&saved).unwrap_or_default()
 }
 
 /// Works a saved answer out again and compares.

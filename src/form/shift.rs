@@ -209,8 +209,15 @@ fn remarks(out: &mut Outcome, typed: &Typed, rows: &[Row], marks: Marks) {
         let area = &typed.site.areas[row.area];
         let name = Fact::Text(area.name.clone());
         let harmed = typed.floor_of(area).map(|floor| cautions::on_floor(product, floor, marks));
-        if matches!(harmed, Some(FloorVerdict::DoesNotFit { .. })) {
-            out.answer.remark(Remark::new("remark-shift-floor", stop).with("area", name.clone()));
+        match harmed {
+            Some(FloorVerdict::DoesNotFit { .. }) => {
+                out.answer.remark(Remark::new("remark-shift-floor", stop).with("area", name.clone()));
+            }
+            Some(FloorVerdict::Unknown { .. }) => {
+                let remark = Remark::new("remark-shift-floor-unknown", Weight::Warn);
+                out.answer.remark(remark.with("area", name.clone()));
+            }
+            Some(FloorVerdict::Fits) | None => {}
         }
         let code = match row.fit {
             Fit::Meets => continue,

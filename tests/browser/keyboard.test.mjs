@@ -46,7 +46,7 @@ test("the first stop is a way past the frame", async () => {
   assert.ok(box.x >= 0 && box.y >= 0, "it is seen when it has the focus");
   await page.keyboard.press("Enter");
   await page.keyboard.press("Tab");
-  assert.equal((await focused(page)).name, "machine");
+  assert.equal((await focused(page)).name, "job-fill");
 });
 
 test("Tab goes through each view in the order in which it is read", async () => {

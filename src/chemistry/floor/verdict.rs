@@ -38,6 +38,8 @@ impl Reason {
 /// What must be known before a floor can be cleared.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Missing {
+    /// What the floor is made of.
+    Surface,
     /// What families the product belongs to.
     Families,
     /// The pH of the use solution.
@@ -52,6 +54,7 @@ impl Missing {
     /// The word key.
     pub const fn key(self) -> &'static str {
         match self {
+            Self::Surface => KEYS[9],
             Self::Families => KEYS[2],
             Self::Ph => KEYS[3],
             Self::CloserPh => KEYS[4],
@@ -61,7 +64,7 @@ impl Missing {
 }
 
 /// The word keys of verdicts that are not those of a harm.
-pub(super) const KEYS: [&str; 9] = [
+pub(super) const KEYS: [&str; 10] = [
     "floor-reason-too-acid",
     "floor-reason-too-alkaline",
     "floor-missing-families",
@@ -71,6 +74,7 @@ pub(super) const KEYS: [&str; 9] = [
     "floor-verdict-fits",
     "floor-verdict-does-not-fit",
     "floor-verdict-unknown",
+    "floor-missing-surface",
 ];
 
 /// Whether a product fits a floor.
@@ -128,6 +132,9 @@ pub fn verdict_within(
     let harms = |harm: &&Harm| families.iter().any(|one| one.is_a(harm.family));
     let mut reasons: Vec<_> = surface.harms().filter(harms).map(Reason::Family).collect();
     let mut missing = Vec::new();
+    if surface == Surface::Unknown {
+        missing.push(Missing::Surface);
+    }
     if families.is_empty() {
         missing.push(Missing::Families);
     }

@@ -55,7 +55,7 @@ pub(super) fn add(typed: &mut Typed, shelf: Shelf) {
             let floor = Floor {
                 id: fresh_id(ids(&site.floors).chain(site.areas.iter().map(|area| area.floor.as_str()))),
                 name: String::new(),
-                surface: Surface::FinishedVinyl,
+                surface: Surface::Unknown,
                 porosity: Porosity::Sealed,
                 target_low: Entry::new(low.to_string(), "gal_us_per_1000ft2"),
                 target_high: Entry::new(high.to_string(), "gal_us_per_1000ft2"),

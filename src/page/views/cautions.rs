@@ -34,7 +34,7 @@ pub fn cautions_view(shared: &Shared) -> Html {
         shared,
         "cautions",
         question,
-        html! { <>{ fits(shared) }{ caution_panel(shared) }{ print_button(shared) }</> },
+        html! { <>{ fits(shared) }{ caution_panel(shared) }<div class="buttons">{ print_button(shared) }</div></> },
     )
 }
 

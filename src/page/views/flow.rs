@@ -40,6 +40,7 @@ pub fn flow_view(shared: &Shared) -> Html {
 
 fn at_a_glance(shared: &Shared, flow: &Flow) -> String {
     match flow.outcome.answer.get(names::FLOW_SETTING) {
+        _ if flow.outcome.answer.stopped() => shared.say("glance-stop"),
         Some(setting) => shared.tell("flow-setting", &[("n", shared.argument(setting))]),
         None => shared.say("glance-trouble"),
     }
@@ -47,6 +48,9 @@ fn at_a_glance(shared: &Shared, flow: &Flow) -> String {
 
 fn answer(shared: &Shared, flow: &Flow) -> Html {
     let answer = &flow.outcome.answer;
+    if answer.stopped() {
+        return html! { <>{ stop(shared, &answer.remarks) }{ caution_strip(shared) }</> };
+    }
     let Some(setting) = answer.get(names::FLOW_SETTING) else { return troubles(shared, &flow.outcome) };
     let value = |name| answer.get(name).map_or(Argument::text(""), |value| shared.argument(value));
     let floor = shared.typed.floor().map(|floor| floor.name.clone()).unwrap_or_default();
@@ -70,7 +74,6 @@ fn answer(shared: &Shared, flow: &Flow) -> Html {
     };
     html! {
         <>
-            { stop(shared, &answer.remarks) }
             { amount(number) }
             { warnings(shared, &answer.remarks) }
             { chart(shared, flow) }

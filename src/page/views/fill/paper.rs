@@ -52,7 +52,7 @@ pub fn level_table(shared: &Shared, dispenser: Dispenser) -> Html {
             <tr>
                 <th scope="row">{ format!("{}\u{202f}{unit}", level.entry.text) }</th>
                 <td>{ computed(shared, name("water"), level.water) }</td>
-                <td>{ out.unwrap_or_default() }</td>
+                <td>{ out.unwrap_or_else(|| shared.say("level-coarse").into()) }</td>
                 <td>{ computed(shared, name("dose"), level.dose) }</td>
             </tr>
         }
