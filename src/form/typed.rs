@@ -40,7 +40,6 @@ impl Filling {
 
 /// The question asked now.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
 pub struct Ask {
     /// The id of the machine.
     pub machine: String,
@@ -67,7 +66,6 @@ pub struct Ask {
 
 /// Everything that was typed.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
 pub struct Typed {
     /// [`SCHEMA`] when it was written.
     pub schema: u32,

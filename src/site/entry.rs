@@ -8,7 +8,6 @@ use serde::{Deserialize, Serialize};
 
 /// A text and the code of the unit that stands beside it.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
 pub struct Entry {
     /// What was typed.
     pub text: String,

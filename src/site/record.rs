@@ -10,7 +10,6 @@ use serde::{Deserialize, Serialize};
 
 /// A floor-scrubbing machine.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
 pub struct Machine {
     /// Never changes, whatever the name.
     pub id: String,
@@ -40,7 +39,6 @@ pub struct Machine {
 
 /// A cleaning product, from its label and its safety data sheet.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
 pub struct Product {
     /// Never changes, whatever the name.
     pub id: String,
@@ -97,7 +95,6 @@ impl Default for Product {
 
 /// A floor and its surface.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
 pub struct Floor {
     /// Never changes, whatever the name.
     pub id: String,
@@ -147,7 +144,6 @@ impl Dispenser {
 
 /// What concentrate is measured with.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
 pub struct Measure {
     /// Never changes, whatever the name.
     pub id: String,
@@ -161,7 +157,6 @@ pub struct Measure {
 
 /// A part of the building that is cleaned in one go.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
 pub struct Area {
     /// Never changes, whatever the name.
     pub id: String,
@@ -177,7 +172,6 @@ pub struct Area {
 
 /// All that a site knows.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
 pub struct Site {
     /// What people call it.
     pub name: String,

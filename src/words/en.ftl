@@ -1,10 +1,8 @@
-# English. Every word that a person reads stands here, keyed; the code holds none.
-# Fluent syntax (projectfluent.org): messages, placeholders, one plural choice a message.
+# English, in Fluent syntax.
 
 number-decimal = .
 number-group = ,
 
-## The frame
 name = Brimline
 views = Views
 view-fill = Fill
@@ -52,7 +50,6 @@ source-definition = By definition
 source-common-practice = Common practice, no source
 source-unverified = From memory, not yet checked
 
-## Fill
 fill-heading = How much concentrate?
 fill-level = Fill the tank to
 fill-level-hint = For an empty tank. To add to what is left, choose “Top up”.
@@ -115,7 +112,6 @@ drawing-fill = A jug with { $dose } of concentrate, and a tank of { $tank } fill
 drawing-jug = Concentrate
 drawing-tank = Tank, { $tank }
 
-## Flow
 flow-heading = Which flow setting?
 flow-amount = Use this flow setting
 flow-setting = Setting { $n }
@@ -138,7 +134,6 @@ fit-too-wet = Too wet
 drawing-rates = Bars of what each setting lays down. Setting { $n } is chosen. The floor should get { $low } to { $high }.
 drawing-rates-band = Band: what this floor should get
 
-## Shift
 shift-heading = What does the shift take?
 shift-more = How the machine moves, and its settings
 shift-refill = One drain, rinse and refill takes
@@ -180,7 +175,6 @@ figure-shift-total-time = With refills
 figure-shift-water = Water
 figure-shift-concentrate = Concentrate
 
-## Cautions
 cautions = Cautions
 cautions-heading = What can it do to people, floors and the machine?
 caution-of = Cautions: { $product }
@@ -209,7 +203,6 @@ caution-more = All cautions
 fits-heading = Does it fit?
 fits-machine-not = Do not put it in this machine.
 
-## A machine
 machine = Machine
 machine-more = More about this machine
 machine-name = Name of the machine
@@ -235,7 +228,6 @@ setting-drop = Remove the last setting
 machine-add = Add a machine
 machine-remove = Remove this machine
 
-## A product
 product = Product
 product-more = More about this product
 product-more-hint = Its hazards, PPE and kind are entered under Cautions.
@@ -260,7 +252,6 @@ product-remove = Remove this product
 label-others = It can also mean:
 label-readings = Choose what it means:
 
-## A floor
 floor = Floor
 floor-more = More about this floor
 floor-name = Name of the floor
@@ -277,7 +268,6 @@ floor-target-high = Floor should get at most
 floor-add = Add a floor
 floor-remove = Remove this floor
 
-## A measure
 measure = Measure on the wall
 measure-name = Name of the measure
 measure-dispenser = How it is counted
@@ -288,7 +278,6 @@ measure-step = One mark, stroke or cap
 measure-add = Add a measure
 measure-remove = Remove this measure
 
-## How a label was read
 basis-plus-water = The label was read as 1 part concentrate plus { $n } parts water.
 basis-of-total = The label was read as 1 part concentrate in { $n } parts of finished solution.
 basis-per-water = The label’s amount was read as added to that much water: 1 to { $n }.
@@ -300,7 +289,6 @@ note-fluid-ounce = “oz” was read as fluid ounces. For a powder by weight it 
 note-us-measure = Gallons and ounces on the label were read as US.
 note-imperial-measure = Gallons and ounces on the label were read as imperial.
 
-## What is wrong with a label
 label-empty = Type the dilution that the label gives, such as 1:64 or 2 oz/gal.
 label-too-long = This is too long for a dilution. Type the dilution alone, such as 1:64 or 2 oz/gal.
 label-unknown = “{ $word }” is not part of a dilution. Type it as the label prints it, such as 1:64, 2 oz/gal or 15 mL/L.
@@ -317,7 +305,6 @@ label-too-strong = That is stronger than any label: over { $bound }. Check the n
 label-neat = This product is used undiluted, so nothing is measured into a tank. If its label also gives a dilution, type that one.
 label-shape = These words do not make a dilution. Type it like 1:64, 1 in 65, 2 oz/gal, 15 mL/L, 0.5 % or 3 to 6 oz per tank.
 
-## What is wrong with a number
 mistake-missing = { $field }: type a number.
 mistake-not-a-number = { $field }: “{ $typed }” is not a number. Type digits, such as 12, 1.5 or 1/2.
 mistake-two-readings = { $field }: “{ $typed }” can be read in two ways. Leave out the mark between thousands.
@@ -336,7 +323,6 @@ mistake-no-area = No area is chosen. Tick an area, or add one.
 mistake-too-many-fills = This tank is far too small for so much floor. Check the tank, the sizes and their units.
 mistake-ph = A pH is a number from 0 to 14.
 
-## Warnings
 remark-clash-machine-title = Label and machine do not agree
 remark-clash-machine = The label asks for { $label } for this fill. The machine takes { $machine }. The machine’s limit governs: { $dose }. The solution is weaker than the label says, so do not count on it to disinfect.
 remark-clash-label-title = Label and machine do not agree
@@ -380,7 +366,6 @@ remark-shift-floor = { $area }: this product does not fit the floor there. See C
 remark-shift-short = { $area }: no setting gives this floor enough at this speed. See Flow.
 remark-shift-too-wet = { $area }: even the lowest setting that reaches the target is too wet at this speed. See Flow.
 
-## Working a saved answer out again, at a desk
 recompute-agrees = { $n ->
     [one] { $file }: the answer of { $view } stands. { $n } figure was worked out again and agrees.
    *[other] { $file }: the answer of { $view } stands. { $n } figures were worked out again and agree.
@@ -393,7 +378,6 @@ recompute-differs = { $file }: { $name } does not stand. Saved: { $saved } (SI).
 recompute-unknown-figure = { $file }: no figure is called { $name }.
 recompute-remarks = { $file }: the warnings are not those that this input gives.
 
-## Workings
 formula-plus-water = Strength from 1 part plus n parts water
 formula-of-total = Strength from 1 part in n parts of finished solution
 formula-per-water = Strength r from the label’s amount x for each volume of water
@@ -419,7 +403,6 @@ formula-solution = Use solution S that leaves the tank for good, area by area
 formula-fills = Fills N of the tank T
 formula-concentrate = Concentrate C in all fills
 
-## GHS hazard statements. The standard fixes the wording.
 ghs-h-h200 = Unstable explosive
 ghs-h-h201 = Explosive; mass explosion hazard
 ghs-h-h202 = Explosive; severe projection hazard
@@ -523,7 +506,6 @@ ghs-h-h412 = Harmful to aquatic life with long lasting effects
 ghs-h-h413 = May cause long lasting harmful effects to aquatic life
 ghs-h-h420 = Harms public health and the environment by destroying ozone in the upper atmosphere
 
-## GHS precautionary statements. The standard fixes the wording; the supplier fills the gaps marked …
 ghs-p-p101 = If medical advice is needed, have product container or label at hand.
 ghs-p-p102 = Keep out of reach of children.
 ghs-p-p103 = Read carefully and follow all instructions.
@@ -682,7 +664,6 @@ ghs-p-p501 = Dispose of contents/container to …
 ghs-p-p502 = Refer to manufacturer or supplier for information on recovery or recycling.
 ghs-p-p503 = Refer to manufacturer/supplier/… for information on disposal/recovery/recycling.
 
-## Hazard labels: pictograms and signal words
 ghs-pictogram-ghs01 = Exploding bomb
 ghs-pictogram-ghs02 = Flame
 ghs-pictogram-ghs03 = Flame over circle
@@ -697,7 +678,6 @@ ghs-signal-warning = Warning
 ghs-signal-none = No signal word
 ghs-signal-unknown = Signal word not known
 
-## What to wear
 ppe-gloves = Gloves that resist this product
 ppe-goggles = Splash goggles
 ppe-face-shield = Face shield over the goggles
@@ -706,7 +686,6 @@ ppe-boots = Chemical-resistant boots
 ppe-ventilation = Fresh air: open doors or run a fan
 ppe-respirator = Respirator, chosen and fitted by a qualified person
 
-## How to handle it
 handle-read-first = Read the label and the SDS before you open it.
 handle-no-mist = Do not breathe mist, spray or fumes. Pour slowly and low.
 handle-off-skin = Keep it off skin, eyes and clothes.
@@ -717,7 +696,6 @@ handle-work-clothes = Leave dirty work clothes at work.
 handle-instructions = Get special instructions from your supervisor first.
 handle-not-to-drain = Keep it out of storm drains, soil and open water. Check local codes before it goes to any drain.
 
-## First aid. Follow the label and section 4 of the SDS
 first-aid-eye-urgent = Eyes: rinse with clean water at once for at least 15 minutes. Hold the lids open. Take out contact lenses if it is easy. Then keep rinsing. Have someone call a poison center or doctor now.
 first-aid-eye = Eyes: rinse with clean water for several minutes. Take out contact lenses if it is easy. Then keep rinsing. See a doctor if it still hurts.
 first-aid-skin-urgent = Skin: take off wet clothes and shoes at once. Rinse with plenty of water for at least 15 minutes. Call a poison center or doctor now. Wash clothes before you wear them again.
@@ -729,13 +707,11 @@ first-aid-swallow = Swallowed: rinse your mouth. Call a poison center or doctor 
 first-aid-exposed-urgent = Felt unwell or not sure: call a poison center or doctor now. Have the label or SDS with you.
 first-aid-exposed = Felt unwell or not sure: see a doctor. Bring the label or SDS.
 
-## Spills
 spill-keep-away = Keep people away. Put on the gear listed here before you clean up.
 spill-no-flame = Put out flames and keep sparks away.
 spill-absorb = Stop it spreading and soak it up with absorbent. Do not use sawdust or rags on bleach or another oxidizer.
 spill-collect = Collect it all. Keep it out of drains, soil and open water.
 
-## Storage
 store-locked = Store it locked up.
 store-closed-aired = Keep it closed, in a place with fresh air.
 store-cool = Keep it cool, away from heat and sparks.
@@ -744,10 +720,8 @@ store-away-from-fuel = Keep it away from clothes, paper, wood and anything that 
 store-original = Keep it in its own container.
 store-resistant = Do not store it in bare metal.
 
-## Disposal
 dispose-by-rules = Get rid of product and container as the label, the SDS and local codes say. Ask a licensed waste handler where they require one.
 
-## Product families
 family-hypochlorite-bleach = Bleach (chlorine)
 family-acid = Acid (vinegar, descaler, rust remover)
 family-strong-acid = Strong acid
@@ -762,7 +736,6 @@ family-soap = Soap or anionic cleaner
 family-solvent = Solvent or solvent wax
 family-neutral = Neutral cleaner
 
-## Products that must never meet
 pair-severity-gas = Makes a gas that can kill
 pair-severity-harms = Can hurt people
 pair-severity-spoils = Stops one from working
@@ -785,7 +758,6 @@ pair-quat-soap-do = Rinse all soap away before you use a quat. Dump and rinse th
 pair-meeting-unknown = Not known what is in one of them. Keep them apart. Dump and rinse the tank in between. Check section 10 of both SDSs.
 pair-meeting-none-listed = No known clash is listed. Still do not mix them. Check section 10 of both SDSs.
 
-## Foam
 foam-class-non-foaming = Non-foaming
 foam-class-low = Low foam
 foam-class-foaming = Foaming
@@ -797,7 +769,6 @@ foam-verdict-test-first = Treat it as foaming until you test it. Do the shake te
 foam-shake-test = Shake test: fill a clear bottle half full of use solution and close it. Shake it ten times. Note how high the foam is now and after one minute. Foam that stays is too much.
 foam-defoamer = Defoamer goes in the recovery tank. It does not make a foaming product fit for the machine.
 
-## Floors
 surface-finished-vinyl = Vinyl or VCT with finish
 surface-linoleum = Linoleum
 surface-rubber = Rubber
@@ -842,7 +813,6 @@ floor-reason-solvent-finish = Solvent or alcohol softens the finish.
 floor-reason-solvent-rubber = Solvent softens rubber.
 floor-reason-solvent-seal = Solvent softens the seal.
 
-## Workings of the fill station
 formula-top-up = Concentrate X for a fill to V, with V₀ of strength r₀ in the tank
 formula-top-up-water = Water W for the same fill
 formula-top-up-drain = Drain D first: what is left is too strong
@@ -865,7 +835,6 @@ formula-bottle-time = Time t that a bottle B lasts at the flow Q
 formula-mixed = Strength x of c of concentrate in w of water
 formula-mixed-error = Error s of the strength, from the errors s₁ of the measure and s₂ of the water
 
-## The fill station
 jobs = What do you want to do?
 job-fill = Fill
 job-top-up = Top up

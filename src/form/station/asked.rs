@@ -82,7 +82,7 @@ choices! {
 
 /// What was typed for them.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields, default)]
+#[serde(default)]
 #[allow(missing_docs, reason = "each is the field of the same name in `form::field`")]
 pub struct Station {
     pub job: Job,
