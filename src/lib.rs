@@ -14,6 +14,7 @@
 
 pub mod answer;
 pub mod chemistry;
+pub mod coded;
 pub mod error;
 pub mod form;
 pub mod limits;

@@ -6,14 +6,11 @@
 
 mod rules;
 
-use serde::{Deserialize, Serialize};
-
 use super::ghs::{Hazard, Knowledge, Route};
 use crate::source::Source;
 
 /// Something to wear, or air to provide, when handling a product.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Ppe {
     /// Gloves that resist the product.
     Gloves,
@@ -145,9 +142,14 @@ pub fn advise(hazards: &[&'static Hazard], knowledge: Knowledge) -> Advice {
     measures.retain(|measure| {
         measure.urgent || !matches!(measure.kind, Kind::FirstAid(_)) || !urgent.contains(&measure.kind)
     });
-    measures.sort_by_key(|measure| measure.kind);
-    measures.dedup_by_key(|measure| measure.key);
-    Advice { measures, cautious }
+    // Put in place one by one: a handful, for which a general sort would be two kilobytes of the page.
+    let mut placed: Vec<&'static Measure> = Vec::new();
+    for measure in measures {
+        if placed.iter().all(|one| one.key != measure.key) {
+            placed.insert(placed.partition_point(|one| one.kind <= measure.kind), measure);
+        }
+    }
+    Advice { measures: placed, cautious }
 }
 
 /// The word keys of measures.

@@ -1,60 +1,43 @@
 //! The chemical families a product can belong to, as far as a rule here depends on them.
 
-use serde::{Deserialize, Serialize};
+use crate::coded::coded;
 
-/// A family of products that behave alike with other products and on floors.
-///
-/// A product may belong to several: a chlorinated degreaser is a bleach and a strong alkali. None
-/// listed means nothing is known, never that nothing is wrong; a plain cleaner is `Neutral`.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Family {
-    /// Bleach: sodium hypochlorite and other releasers of chlorine.
-    HypochloriteBleach,
-    /// Acids as in vinegar, descalers and rust removers.
-    Acid,
-    /// Acids strong or concentrated enough to burn.
-    StrongAcid,
-    /// Alkaline builders: carbonates, phosphates, silicates.
-    Alkali,
-    /// Caustic strippers and heavy degreasers.
-    StrongAlkali,
-    /// Ammonia and ammoniated cleaners.
-    Ammonia,
-    /// Ethanol, isopropanol and their like.
-    Alcohol,
-    /// Hydrogen peroxide and cleaners built on it.
-    Peroxide,
-    /// Other oxidizers, such as percarbonate or peracetic acid.
-    Oxidiser,
-    /// Quaternary ammonium disinfectants.
-    Quat,
-    /// Soap and other anionic surfactants.
-    Soap,
-    /// Petroleum, citrus and glycol ether solvents, solvent wax.
-    Solvent,
-    /// A cleaner the label calls neutral.
-    Neutral,
+coded! {
+    /// A family of products that behave alike with other products and on floors.
+    ///
+    /// A product may belong to several: a chlorinated degreaser is a bleach and a strong alkali. None
+    /// listed means nothing is known, never that nothing is wrong; a plain cleaner is `Neutral`.
+    Family {
+        /// A cleaner the label calls neutral.
+        Neutral = "neutral",
+        /// Soap and other anionic surfactants.
+        Soap = "soap",
+        /// Alkaline builders: carbonates, phosphates, silicates.
+        Alkali = "alkali",
+        /// Caustic strippers and heavy degreasers.
+        StrongAlkali = "strong_alkali",
+        /// Ammonia and ammoniated cleaners.
+        Ammonia = "ammonia",
+        /// Acids as in vinegar, descalers and rust removers.
+        Acid = "acid",
+        /// Acids strong or concentrated enough to burn.
+        StrongAcid = "strong_acid",
+        /// Bleach: sodium hypochlorite and other releasers of chlorine.
+        HypochloriteBleach = "hypochlorite_bleach",
+        /// Hydrogen peroxide and cleaners built on it.
+        Peroxide = "peroxide",
+        /// Other oxidizers, such as percarbonate or peracetic acid.
+        Oxidiser = "oxidiser",
+        /// Quaternary ammonium disinfectants.
+        Quat = "quat",
+        /// Ethanol, isopropanol and their like.
+        Alcohol = "alcohol",
+        /// Petroleum, citrus and glycol ether solvents, solvent wax.
+        Solvent = "solvent",
+    }
 }
 
 impl Family {
-    /// Every family, in the order a list shows them.
-    pub const ALL: [Self; 13] = [
-        Self::Neutral,
-        Self::Soap,
-        Self::Alkali,
-        Self::StrongAlkali,
-        Self::Ammonia,
-        Self::Acid,
-        Self::StrongAcid,
-        Self::HypochloriteBleach,
-        Self::Peroxide,
-        Self::Oxidiser,
-        Self::Quat,
-        Self::Alcohol,
-        Self::Solvent,
-    ];
-
     /// Whether a rule about `other` also holds for this family: a strong acid is an acid.
     ///
     /// ```

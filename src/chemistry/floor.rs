@@ -6,68 +6,49 @@ mod rules;
 pub mod tile;
 pub mod verdict;
 
-use serde::{Deserialize, Serialize};
+use crate::coded::coded;
 
 use super::family::Family;
 use crate::source::Source;
 pub use verdict::{FloorVerdict, Missing, PhRange, Reason, verdict, verdict_within};
 
-/// A kind of floor surface, as far as a rule here depends on it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Surface {
-    /// Vinyl or vinyl composition tile under acrylic finish.
-    FinishedVinyl,
-    /// Linoleum.
-    Linoleum,
-    /// Rubber.
-    Rubber,
-    /// Wood under a clear seal: sports halls, stages.
-    SealedWood,
-    /// Terrazzo bound with cement or resin.
-    Terrazzo,
-    /// Marble, limestone, travertine.
-    CalcareousStone,
-    /// Granite.
-    Granite,
-    /// Porcelain and other tile that takes up no more than 0.5 % water, with cement grout.
-    ImperviousTile,
-    /// Glazed tile with cement grout.
-    GlazedTile,
-    /// Vitreous tile with cement grout.
-    VitreousTile,
-    /// Quarry and other semi-vitreous tile with cement grout.
-    SemiVitreousTile,
-    /// Terracotta and other non-vitreous tile with cement grout.
-    NonVitreousTile,
-    /// Sealed or coated concrete.
-    SealedConcrete,
-    /// Bare concrete.
-    BareConcrete,
-    /// Nobody has said yet.
-    Unknown,
+coded! {
+    /// A kind of floor surface, as far as a rule here depends on it.
+    Surface {
+        /// Nobody has said yet.
+        Unknown = "unknown",
+        /// Vinyl or vinyl composition tile under acrylic finish.
+        FinishedVinyl = "finished_vinyl",
+        /// Linoleum.
+        Linoleum = "linoleum",
+        /// Rubber.
+        Rubber = "rubber",
+        /// Wood under a clear seal: sports halls, stages.
+        SealedWood = "sealed_wood",
+        /// Terrazzo bound with cement or resin.
+        Terrazzo = "terrazzo",
+        /// Marble, limestone, travertine.
+        CalcareousStone = "calcareous_stone",
+        /// Granite.
+        Granite = "granite",
+        /// Porcelain and other tile that takes up no more than 0.5 % water, with cement grout.
+        ImperviousTile = "impervious_tile",
+        /// Glazed tile with cement grout.
+        GlazedTile = "glazed_tile",
+        /// Vitreous tile with cement grout.
+        VitreousTile = "vitreous_tile",
+        /// Quarry and other semi-vitreous tile with cement grout.
+        SemiVitreousTile = "semi_vitreous_tile",
+        /// Terracotta and other non-vitreous tile with cement grout.
+        NonVitreousTile = "non_vitreous_tile",
+        /// Sealed or coated concrete.
+        SealedConcrete = "sealed_concrete",
+        /// Bare concrete.
+        BareConcrete = "bare_concrete",
+    }
 }
 
 impl Surface {
-    /// Every kind, in the order a list shows them.
-    pub const ALL: [Self; 15] = [
-        Self::Unknown,
-        Self::FinishedVinyl,
-        Self::Linoleum,
-        Self::Rubber,
-        Self::SealedWood,
-        Self::Terrazzo,
-        Self::CalcareousStone,
-        Self::Granite,
-        Self::ImperviousTile,
-        Self::GlazedTile,
-        Self::VitreousTile,
-        Self::SemiVitreousTile,
-        Self::NonVitreousTile,
-        Self::SealedConcrete,
-        Self::BareConcrete,
-    ];
-
     /// The word key.
     pub const fn key(self) -> &'static str {
         match self {

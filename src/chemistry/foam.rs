@@ -1,28 +1,25 @@
 //! Foam and the vacuum of a scrubber: foam drawn into the vacuum motor shuts the machine off or
 //! ruins it.
 
-use serde::{Deserialize, Serialize};
+use crate::coded::coded;
 
 use crate::source::Source;
 
-/// How a product's use solution foams.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Foam {
-    /// The label says non-foaming, or the shake test leaves none.
-    NonFoaming,
-    /// The label says low foam or made for floor machines.
-    Low,
-    /// It foams: dish soap, hand soap, carpet shampoo.
-    Foaming,
-    /// Nobody has said or tested.
-    Unknown,
+coded! {
+    /// How a product's use solution foams.
+    Foam {
+        /// The label says non-foaming, or the shake test leaves none.
+        NonFoaming = "non_foaming",
+        /// The label says low foam or made for floor machines.
+        Low = "low",
+        /// It foams: dish soap, hand soap, carpet shampoo.
+        Foaming = "foaming",
+        /// Nobody has said or tested.
+        Unknown = "unknown",
+    }
 }
 
 impl Foam {
-    /// Every class, least foam first.
-    pub const ALL: [Self; 4] = [Self::NonFoaming, Self::Low, Self::Foaming, Self::Unknown];
-
     /// The word key.
     pub const fn key(self) -> &'static str {
         match self {

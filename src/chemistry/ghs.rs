@@ -16,11 +16,8 @@ pub use hazard::{Hazard, Part, Route};
 pub use pictogram::{Pictogram, SignalWord};
 pub use precaution::{Precaution, Purpose};
 
-use serde::{Deserialize, Serialize};
-
 /// How much of a product's hazard information was seen.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Knowledge {
     /// All of it: the label or section 2 of the safety data sheet was read in full. With no
     /// statement listed this means "not classified as hazardous".

@@ -23,11 +23,14 @@ const ACTIVES: Units = &["percent_wv", "g_per_l", "percent_ww"];
 const DENSITIES: Units = &["g_per_ml", "lb_per_gal_us"];
 const NUMBER: Units = &["one"];
 
-/// `Variant: "name", LIMIT, UNITS, record.field;` for a field of which there is one, and
-/// `Variant(index): …, record.list;` for one of a list.
+/// `Variant: "name", LIMIT, UNITS, record.field;` for a field of which there is one,
+/// `Variant: "name", LIMIT, UNITS, "key";` for one that belongs to the fill station alone, kept in
+/// files under that key, and `Variant(index): …, record.list;` for one of a list.
 macro_rules! fields {
     (
         $($(#[$doc:meta])* $one:ident: $key:literal, $limit:ident, $units:ident, $record:ident.$($place:ident).+;)*
+        --
+        $($(#[$own_doc:meta])* $own:ident: $own_name:literal, $own_limit:ident, $own_units:ident, $own_key:literal;)*
         --
         $($(#[$docs:meta])* $many:ident(index): $keys:literal, $limits:ident, $unitss:ident, $of:ident.$list:ident $(.$item:ident)?;)*
     ) => {
@@ -35,32 +38,41 @@ macro_rules! fields {
         #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
         pub enum Field {
             $($(#[$doc])* $one,)*
+            $($(#[$own_doc])* $own,)*
             $($(#[$docs])* $many(usize),)*
         }
 
         impl Field {
             /// Those of which there is one.
-            pub const SINGLE: &[Self] = &[$(Self::$one),*];
+            pub const SINGLE: &[Self] = &[$(Self::$one,)* $(Self::$own,)*];
+
+            /// Those of the fill station, with the keys that files know them by.
+            pub const STATION: &[(Self, &str)] = &[$((Self::$own, $own_key)),*];
 
             /// The word key of its label and hint.
             pub fn key(self) -> &'static str {
-                match self { $(Self::$one => $key,)* $(Self::$many(_) => $keys,)* }
+                match self { $(Self::$one => $key,)* $(Self::$own => $own_name,)* $(Self::$many(_) => $keys,)* }
             }
 
             /// What it may hold.
             pub fn limit(self) -> &'static Limit {
-                match self { $(Self::$one => &limits::$limit,)* $(Self::$many(_) => &limits::$limits,)* }
+                match self {
+                    $(Self::$one => &limits::$limit,)*
+                    $(Self::$own => &limits::$own_limit,)*
+                    $(Self::$many(_) => &limits::$limits,)*
+                }
             }
 
             /// The codes of the units that can stand beside it.
             pub fn units(self) -> &'static [&'static str] {
-                match self { $(Self::$one => $units,)* $(Self::$many(_) => $unitss,)* }
+                match self { $(Self::$one => $units,)* $(Self::$own => $own_units,)* $(Self::$many(_) => $unitss,)* }
             }
 
             /// What was typed into it; `None` where the site has no such record.
             pub fn entry(self, typed: &Typed) -> Option<&Entry> {
                 Some(match self {
                     $(Self::$one => &record!(typed, $record).$($place).+,)*
+                    $(Self::$own)|* => typed.ask.station.entry(self)?,
                     $(Self::$many(index) => fields!(@ref record!(typed, $of).$list.get(index)? $(, $item)?),)*
                 })
             }
@@ -69,6 +81,7 @@ macro_rules! fields {
             pub fn entry_mut(self, typed: &mut Typed) -> Option<&mut Entry> {
                 Some(match self {
                     $(Self::$one => &mut record_mut!(typed, $record).$($place).+,)*
+                    $(Self::$own)|* => typed.ask.station.entry_mut(self)?,
                     $(Self::$many(index) => fields!(@mut record_mut!(typed, $of).$list.get_mut(index)? $(, $item)?),)*
                 })
             }
@@ -143,36 +156,37 @@ fields! {
     TargetHigh: "floor-target-high", RATE, RATES, floor.target_high;
     /// One drain, rinse and refill.
     Refill: "shift-refill", REFILL_TIME, TIMES, ask.refill;
-    /// What is in the tank now.
-    Left: "station-left", RESIDUE, LEVELS, ask.station.left;
-    /// The concentrate that was put in.
-    PutIn: "station-put-in", MACHINE_DOSE, DOSES, ask.station.put_in;
     /// The active substance in the concentrate.
     Active: "product-active", ACTIVE_NEAT, ACTIVES, product.active;
     /// The concentrate's density.
     Density: "product-density", DENSITY, DENSITIES, product.density;
+    --
+    /// What is in the tank now.
+    Left: "station-left", RESIDUE, LEVELS, "left";
+    /// The concentrate that was put in.
+    PutIn: "station-put-in", MACHINE_DOSE, DOSES, "put_in";
     /// What a test strip shows.
-    Strip: "reading-strip", ACTIVE, PPM, ask.station.strip;
+    Strip: "reading-strip", ACTIVE, PPM, "strip";
     /// The drops of a drop test.
-    Drops: "reading-drops", SHOWN, NUMBER, ask.station.drops;
+    Drops: "reading-drops", SHOWN, NUMBER, "drops";
     /// What one drop stands for.
-    PerDrop: "reading-per-drop", ACTIVE, PPM, ask.station.per_drop;
+    PerDrop: "reading-per-drop", ACTIVE, PPM, "per_drop";
     /// What a refractometer shows, °Brix.
-    Brix: "reading-brix", SHOWN, NUMBER, ask.station.brix;
+    Brix: "reading-brix", SHOWN, NUMBER, "brix";
     /// The strength that 1 °Brix stands for.
-    PerBrix: "reading-per-brix", READ_STRENGTH, SHARE, ask.station.per_brix;
+    PerBrix: "reading-per-brix", READ_STRENGTH, SHARE, "per_brix";
     /// What a conductivity meter shows.
-    Conductivity: "reading-conductivity", SHOWN, NUMBER, ask.station.conductivity;
+    Conductivity: "reading-conductivity", SHOWN, NUMBER, "conductivity";
     /// What it shows in the water alone.
-    ConductivityWater: "reading-conductivity-water", SHOWN, NUMBER, ask.station.conductivity_water;
+    ConductivityWater: "reading-conductivity-water", SHOWN, NUMBER, "conductivity_water";
     /// What it shows in a solution of known strength.
-    ConductivityKnown: "reading-conductivity-known", SHOWN, NUMBER, ask.station.conductivity_known;
+    ConductivityKnown: "reading-conductivity-known", SHOWN, NUMBER, "conductivity_known";
     /// That strength.
-    KnownStrength: "reading-known-strength", READ_STRENGTH, SHARE, ask.station.known_strength;
+    KnownStrength: "reading-known-strength", READ_STRENGTH, SHARE, "known_strength";
     /// Concentrate drawn in a catch test.
-    Drawn: "reading-drawn", MACHINE_DOSE, DOSES, ask.station.drawn;
+    Drawn: "reading-drawn", MACHINE_DOSE, DOSES, "drawn";
     /// The whole that came out in the same time.
-    Caught: "reading-caught", LEVEL, TANKS, ask.station.caught;
+    Caught: "reading-caught", LEVEL, TANKS, "caught";
     --
     /// The flow of a setting, from 0.
     Setting(index): "machine-setting", FLOW, FLOWS, machine.settings;

@@ -3,6 +3,7 @@
 use super::typed::{SCHEMA, Typed};
 use super::{fill, flow, shift, station};
 use crate::answer::Answer;
+use crate::coded::coded;
 use crate::number::Marks;
 use serde::{Deserialize, Serialize};
 use serde_json::{Map, Value};
@@ -10,37 +11,25 @@ use serde_json::{Map, Value};
 /// What the first field of a file says.
 const KIND: &str = "brimline answer";
 
-/// The view that an answer comes from.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum View {
-    /// The fill.
-    Fill,
-    /// The top-up.
-    TopUp,
-    /// The rescue.
-    Rescue,
-    /// The reading.
-    Reading,
-    /// The flow setting.
-    Flow,
-    /// The shift.
-    Shift,
+coded! {
+    /// The view that an answer comes from.
+    View {
+        /// The fill.
+        Fill = "fill",
+        /// The top-up.
+        TopUp = "top_up",
+        /// The rescue.
+        Rescue = "rescue",
+        /// The reading.
+        Reading = "reading",
+        /// The flow setting.
+        Flow = "flow",
+        /// The shift.
+        Shift = "shift",
+    }
 }
 
 impl View {
-    /// The stable name.
-    pub fn code(self) -> &'static str {
-        match self {
-            Self::Fill => "fill",
-            Self::TopUp => "top_up",
-            Self::Rescue => "rescue",
-            Self::Reading => "reading",
-            Self::Flow => "flow",
-            Self::Shift => "shift",
-        }
-    }
-
     /// The fragment of the address that shows it.
     pub fn fragment(self) -> &'static str {
         match self {

@@ -1,6 +1,7 @@
 //! Everything that was typed, in one value that is kept on the device and saved with an answer.
 
 use super::station::Station;
+use crate::coded::coded;
 use crate::site::{Area, Entry, Floor, Machine, Measure, Product, Record, Site, demo};
 use crate::trade::governing::Aim;
 use crate::units::System;
@@ -9,32 +10,15 @@ use serde::{Deserialize, Serialize};
 /// The version of [`Typed`] as it is written now.
 pub const SCHEMA: u32 = 1;
 
-/// How the tank is filled.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Filling {
-    /// Water and concentrate together reach the mark.
-    #[default]
-    MadeUp,
-    /// The volume is water; the concentrate comes on top.
-    OnTop,
-}
-
-impl Filling {
-    /// Both, in the order shown.
-    pub const ALL: [Self; 2] = [Self::MadeUp, Self::OnTop];
-
-    /// The stable name in files and word keys.
-    pub fn code(self) -> &'static str {
-        match self {
-            Self::MadeUp => "made_up",
-            Self::OnTop => "on_top",
-        }
-    }
-
-    /// The one from its stable name.
-    pub fn from_code(code: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|filling| filling.code() == code)
+coded! {
+    /// How the tank is filled.
+    #[derive(Default)]
+    Filling {
+        /// Water and concentrate together reach the mark.
+        #[default]
+        MadeUp = "made_up",
+        /// The volume is water; the concentrate comes on top.
+        OnTop = "on_top",
     }
 }
 

@@ -1,6 +1,6 @@
 //! The frame around the views: which one is open, what was typed, what the browser keeps.
 
-use super::components::{Choice, OpenSaved, Text, button, choice, text_field};
+use super::components::{OpenSaved, Text, button, pick, text_field};
 use super::keep::store::{self, Found};
 use super::keep::{download, today, update};
 use super::place::{Place, use_place};
@@ -9,7 +9,6 @@ use super::views::{cautions_view, fill_view, flow_view, shift_view};
 use super::{focus, state};
 use crate::form::action::Line;
 use crate::form::{Action, Typed};
-use crate::units::System;
 use crate::words::{Argument, Words};
 use std::rc::Rc;
 use yew::prelude::*;
@@ -63,14 +62,6 @@ fn top(shared: &Shared, place: Place) -> Html {
         event.prevent_default();
         focus::on("main");
     };
-    let option = |system: System| (system.code().to_owned(), shared.say(&format!("units-{}", system.code())));
-    let units = Choice {
-        name: "units".into(),
-        label: shared.say("units"),
-        options: System::ALL.map(option).to_vec(),
-        chosen: shared.system().code().to_owned(),
-        hint: None,
-    };
     html! {
         <>
             <a class="skip" href="#main" onclick={skip}>{ shared.say("skip") }</a>
@@ -83,7 +74,7 @@ fn top(shared: &Shared, place: Place) -> Html {
                         </a>
                     }) }
                 </nav>
-                { choice(shared, units, |code| Action::System(System::from_code(&code).unwrap_or_default())) }
+                { pick(shared, "units", "units", shared.system(), Action::System) }
             </header>
         </>
     }

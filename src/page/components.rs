@@ -17,7 +17,7 @@ mod workings;
 pub use amount::{Amount, amount};
 pub use announcer::Announcer;
 pub use caution::{caution_panel, caution_strip};
-pub use choice::{Choice, button, choice, switch};
+pub use choice::{Choice, button, choice, pick, switch};
 pub use field::{Text, number_field, text_field};
 pub use figure::{computed, computed_as, facts};
 pub use glance::glance;

@@ -5,6 +5,7 @@ use crate::chemistry::family::Family;
 use crate::chemistry::floor::Surface;
 use crate::chemistry::foam::Foam;
 use crate::chemistry::ghs::SignalWord;
+use crate::coded::coded;
 use crate::trade::porosity::Porosity;
 use serde::{Deserialize, Serialize};
 
@@ -110,35 +111,17 @@ pub struct Floor {
     pub target_high: Entry,
 }
 
-/// How a measure on the wall is counted.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Dispenser {
-    /// A jug or cup with graduations.
-    #[default]
-    Cup,
-    /// A pump, counted in strokes.
-    Pump,
-    /// A bottle cap, counted in caps.
-    Cap,
-}
-
-impl Dispenser {
-    /// All, in the order shown.
-    pub const ALL: [Self; 3] = [Self::Cup, Self::Pump, Self::Cap];
-
-    /// The stable name in files and word keys.
-    pub fn code(self) -> &'static str {
-        match self {
-            Self::Cup => "cup",
-            Self::Pump => "pump",
-            Self::Cap => "cap",
-        }
-    }
-
-    /// The one from its stable name.
-    pub fn from_code(code: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|dispenser| dispenser.code() == code)
+coded! {
+    /// How a measure on the wall is counted.
+    #[derive(Default)]
+    Dispenser {
+        /// A jug or cup with graduations.
+        #[default]
+        Cup = "cup",
+        /// A pump, counted in strokes.
+        Pump = "pump",
+        /// A bottle cap, counted in caps.
+        Cap = "cap",
     }
 }
 

@@ -1,38 +1,20 @@
 //! Which rule governs the dose: the label or the machine.
 
 use super::label::Window;
+use crate::coded::coded;
 use crate::units::Volume;
-use serde::{Deserialize, Serialize};
 
-/// Where in a label's range to aim.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Aim {
-    /// The least that the label allows: light soil.
-    #[default]
-    Low,
-    /// Half way.
-    Middle,
-    /// The most that the label allows: heavy soil.
-    High,
-}
-
-impl Aim {
-    /// All three, in the order shown.
-    pub const ALL: [Self; 3] = [Self::Low, Self::Middle, Self::High];
-
-    /// The stable name in files and word keys.
-    pub fn code(self) -> &'static str {
-        match self {
-            Self::Low => "low",
-            Self::Middle => "middle",
-            Self::High => "high",
-        }
-    }
-
-    /// The one from its stable name.
-    pub fn from_code(code: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|aim| aim.code() == code)
+coded! {
+    /// Where in a label's range to aim.
+    #[derive(Default)]
+    Aim {
+        /// The least that the label allows: light soil.
+        #[default]
+        Low = "low",
+        /// Half way.
+        Middle = "middle",
+        /// The most that the label allows: heavy soil.
+        High = "high",
     }
 }
 

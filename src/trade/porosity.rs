@@ -1,44 +1,27 @@
 //! How much of the solution a floor drinks, and what it should get.
 
 use super::label::Window;
+use crate::coded::coded;
 use crate::source::Source;
 use crate::units::{ApplicationRate, Quantity, unit};
-use serde::{Deserialize, Serialize};
 
-/// Porosity class of a floor, from a film that lies on top to a surface that drinks.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Porosity {
-    /// Sealed, finished or impervious: vinyl with finish, glazed tile, coated wood.
-    #[default]
-    Sealed,
-    /// Hardly any: polished terrazzo, vitreous tile, sealed concrete.
-    Low,
-    /// Some: quarry tile, textured tile with open grout, honed stone.
-    Medium,
-    /// Much: bare concrete, unsealed stone.
-    High,
+coded! {
+    /// Porosity class of a floor, from a film that lies on top to a surface that drinks.
+    #[derive(Default)]
+    Porosity {
+        /// Sealed, finished or impervious: vinyl with finish, glazed tile, coated wood.
+        #[default]
+        Sealed = "sealed",
+        /// Hardly any: polished terrazzo, vitreous tile, sealed concrete.
+        Low = "low",
+        /// Some: quarry tile, textured tile with open grout, honed stone.
+        Medium = "medium",
+        /// Much: bare concrete, unsealed stone.
+        High = "high",
+    }
 }
 
 impl Porosity {
-    /// All, from the least porous to the most.
-    pub const ALL: [Self; 4] = [Self::Sealed, Self::Low, Self::Medium, Self::High];
-
-    /// The stable name in files and word keys.
-    pub fn code(self) -> &'static str {
-        match self {
-            Self::Sealed => "sealed",
-            Self::Low => "low",
-            Self::Medium => "medium",
-            Self::High => "high",
-        }
-    }
-
-    /// The one from its stable name.
-    pub fn from_code(code: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|porosity| porosity.code() == code)
-    }
-
     /// Where the default targets come from.
     pub const SOURCE: Source = Source::COMMON_PRACTICE;
 

@@ -1,37 +1,19 @@
 //! Which unit a figure is shown in: by the reader's system and by what the figure is.
 
 use super::{Dimension, Unit, unit};
-use serde::{Deserialize, Serialize};
+use crate::coded::coded;
 
-/// The units that a site works in.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum System {
-    /// US customary: US gallons and US fluid ounces.
-    #[default]
-    Us,
-    /// Litres, millilitres, metres.
-    Metric,
-    /// Imperial gallons and imperial fluid ounces.
-    Imperial,
-}
-
-impl System {
-    /// All three, in the order shown.
-    pub const ALL: [Self; 3] = [Self::Us, Self::Metric, Self::Imperial];
-
-    /// The stable name in files and word keys.
-    pub fn code(self) -> &'static str {
-        match self {
-            Self::Us => "us",
-            Self::Metric => "metric",
-            Self::Imperial => "imperial",
-        }
-    }
-
-    /// The one from its stable name.
-    pub fn from_code(code: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|system| system.code() == code)
+coded! {
+    /// The units that a site works in.
+    #[derive(Default)]
+    System {
+        /// US customary: US gallons and US fluid ounces.
+        #[default]
+        Us = "us",
+        /// Litres, millilitres, metres.
+        Metric = "metric",
+        /// Imperial gallons and imperial fluid ounces.
+        Imperial = "imperial",
     }
 }
 

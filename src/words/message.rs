@@ -117,12 +117,11 @@ pub(super) fn read(resource: &str) -> Result<Vec<(String, Message)>, Flaw> {
             Some(by) => plural(by.trim(), &mut lines).ok_or_else(flaw)?,
             None => Shape::Plain(parts(value).ok_or_else(flaw)?),
         };
-        if messages.iter().any(|(one, _)| one == key) {
-            return Err(flaw());
+        match messages.binary_search_by(|(one, _)| one.as_str().cmp(key)) {
+            Ok(_) => return Err(flaw()),
+            Err(index) => messages.insert(index, (key.to_owned(), Message(shape))),
         }
-        messages.push((key.to_owned(), Message(shape)));
     }
-    messages.sort_by(|(a, _), (b, _)| a.cmp(b));
     Ok(messages)
 }
 

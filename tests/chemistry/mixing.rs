@@ -43,7 +43,7 @@ fn pairs_as_published() {
 
 #[test]
 fn a_product_nothing_is_known_of_is_kept_apart() {
-    for family in Family::ALL {
+    for &family in Family::ALL {
         assert_eq!(meet(&[family], &[]), Meeting::Unknown);
         assert_eq!(meet(&[], &[family]), Meeting::Unknown);
     }

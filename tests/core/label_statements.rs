@@ -7,7 +7,7 @@ use brimline::units::System::{self, Metric, Us};
 /// A bracket or a part with the system's name alone names it for the whole label.
 #[test]
 fn a_system_of_its_own() {
-    for site in System::ALL {
+    for &site in System::ALL {
         for text in ["2 oz/gal (US)", "2 oz/gal [U.S.]", "(US) 2 oz/gal", "2 oz/gal, US", "2 oz (US) per gal"]
         {
             assert_reads(text, site, Basis::PerWater, 2.0 / 130.0, &[Note::FluidOunce]);

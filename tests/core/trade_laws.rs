@@ -223,7 +223,7 @@ fn thousands_of_fills_end() {
 /// "Porous floors need a higher setting than sealed ones": common practice, no source.
 #[test]
 fn porous_floors_need_more() {
-    let targets = Porosity::ALL.map(Porosity::target);
+    let targets = Porosity::ALL.iter().map(|porosity| porosity.target()).collect::<Vec<_>>();
     for pair in targets.windows(2) {
         assert!(pair[0].low < pair[1].low && pair[0].high < pair[1].high);
     }

@@ -118,7 +118,7 @@ fn rows_are_distinct_and_reachable() {
         assert_eq!(list.len(), all);
     }
     for kind in [Kind::Dose, Kind::Fill, Kind::Flow, Kind::Area, Kind::Width, Kind::Speed, Kind::Rate] {
-        for system in System::ALL {
+        for &system in System::ALL {
             let row = kind.unit(system).expect("a quantity has a unit");
             assert_eq!(Some(row.dimension), kind.dimension(), "{kind:?} in {system:?}");
         }

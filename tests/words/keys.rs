@@ -43,13 +43,13 @@ fn composed() -> Vec<String> {
     all("view-", &views);
     all("view-", &["top_up", "rescue", "reading"]);
     all("", &views.map(|view| format!("{view}-heading")).each_ref().map(String::as_str));
-    all("units-", &System::ALL.map(System::code));
+    all("units-", &System::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
     all("aim-", &["low", "middle", "high"]);
     all("job-", &Job::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
     all("station-rest-", &Rest::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
     all("station-mishap-", &Mishap::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
     all("reading-method-", &Method::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
-    all("filling-", &["made_up", "on_top"]);
+    all("filling-", &["made-up", "on-top"]);
     all("dispenser-", &["cup", "pump", "cap"]);
     all("count-", &["pump", "cap"]);
     all("porosity-", &["sealed", "low", "medium", "high"]);

@@ -115,7 +115,7 @@ fn mistakes_name_the_field_the_rule_and_the_way_out() {
 #[test]
 fn what_is_shown_reads_back_to_the_printed_digits() {
     let words = Words::english();
-    for system in System::ALL {
+    for &system in System::ALL {
         for litres in [0.000_3, 0.015, 0.591, 1.0, 37.85, 999.4, 1_234.5] {
             let shown = words.bare(Value::new(Volume::new(litres / 1000.0), Kind::Fill), system);
             let unit = Kind::Fill.unit(system).expect("volumes have units");

@@ -41,19 +41,22 @@ const COVERS: &[(&str, &str)] = &[("H314", "H318"), ("H410", "H400"), ("H411", "
 /// assert_eq!(label.pictograms, [Pictogram::Ghs05, Pictogram::Ghs07]); // GHS07 for H302, not for H315
 /// ```
 pub fn elements(hazards: &[&'static Hazard], knowledge: Knowledge) -> LabelElements {
-    let mut statements: Vec<_> =
-        hazards.iter().copied().filter(|hazard| !is_covered(hazard, hazards)).collect();
-    statements.sort_by_key(|hazard| (hazard.rank, hazard.code));
-    statements.dedup();
+    // Put in place one by one: a handful, for which a general sort would be two kilobytes of the page.
+    let mut statements: Vec<&'static Hazard> = Vec::new();
+    for hazard in hazards.iter().copied().filter(|hazard| !is_covered(hazard, hazards)) {
+        let place = |one: &&Hazard| (one.rank, one.code).cmp(&(hazard.rank, hazard.code));
+        if let Err(index) = statements.binary_search_by(place) {
+            statements.insert(index, hazard);
+        }
+    }
 
     let mut signal = hazards.iter().map(|hazard| hazard.signal).max().unwrap_or(SignalWord::None);
     if knowledge == Knowledge::Partial {
         signal = signal.max(SignalWord::Unknown);
     }
 
-    let mut pictograms: Vec<_> = hazards.iter().flat_map(|hazard| shown(hazard, hazards)).collect();
-    pictograms.sort_unstable();
-    pictograms.dedup();
+    let called_for: Vec<_> = hazards.iter().flat_map(|hazard| shown(hazard, hazards)).collect();
+    let pictograms = Pictogram::ALL.into_iter().filter(|one| called_for.contains(one)).collect();
     LabelElements { signal, pictograms, statements }
 }
 

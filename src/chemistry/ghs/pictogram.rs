@@ -1,12 +1,11 @@
 //! The nine hazard pictograms and the signal words.
 
-use serde::{Deserialize, Serialize};
+use crate::coded::coded;
 
 /// A GHS hazard pictogram: a black symbol on white in a red frame set on a point.
 ///
 /// Numbered as in Annex V of Regulation (EC) No 1272/2008; the UN standard names the symbols only.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Pictogram {
     /// Exploding bomb.
     Ghs01,
@@ -68,27 +67,25 @@ impl Pictogram {
     }
 }
 
-/// The one word a label uses for how severe its hazards are.
-///
-/// Ordered from least to most serious. What is unknown stands above `Warning`: it may turn out to
-/// be `Danger`, so it is never taken for less.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum SignalWord {
-    /// The label bears no signal word.
-    None,
-    /// The less severe word.
-    Warning,
-    /// Not all hazard information was seen.
-    Unknown,
-    /// The more severe word.
-    Danger,
+coded! {
+    /// The one word a label uses for how severe its hazards are.
+    ///
+    /// Ordered from least to most serious. What is unknown stands above `Warning`: it may turn out to
+    /// be `Danger`, so it is never taken for less.
+    #[derive(PartialOrd, Ord)]
+    SignalWord {
+        /// The label bears no signal word.
+        None = "none",
+        /// The less severe word.
+        Warning = "warning",
+        /// Not all hazard information was seen.
+        Unknown = "unknown",
+        /// The more severe word.
+        Danger = "danger",
+    }
 }
 
 impl SignalWord {
-    /// All four, from least to most serious.
-    pub const ALL: [Self; 4] = [Self::None, Self::Warning, Self::Unknown, Self::Danger];
-
     /// The word key.
     pub const fn key(self) -> &'static str {
         match self {

@@ -1,5 +1,6 @@
 //! Choosing one of a few, and yes or no.
 
+use crate::coded::Coded;
 use crate::form::Action;
 use crate::page::shared::Shared;
 use wasm_bindgen::JsValue;
@@ -43,6 +44,31 @@ pub fn choice(shared: &Shared, choice: Choice, action: impl Fn(String) -> Action
             </select>
             if let Some(hint) = hint { <p class="hint" id={format!("{name}-hint")}>{ hint }</p> }
         </div>
+    }
+}
+
+/// A drop-down list of choices that have codes. The words of each stand under `<words>-<code>`, and
+/// what stands under the list under `<name>-hint`.
+pub fn pick<T: Coded>(
+    shared: &Shared,
+    name: &'static str,
+    words: &str,
+    chosen: T,
+    action: impl Fn(T) -> Action + 'static,
+) -> Html {
+    let list = of_codes(shared, name, words, T::CODES, chosen.code());
+    choice(shared, list, move |code| action(T::from_code(&code).unwrap_or(chosen)))
+}
+
+fn of_codes(shared: &Shared, name: &'static str, words: &str, codes: &[&str], chosen: &str) -> Choice {
+    let option =
+        |code: &&str| ((*code).to_owned(), shared.say(&format!("{words}-{}", code.replace('_', "-"))));
+    Choice {
+        name: name.into(),
+        label: shared.say(name),
+        options: codes.iter().map(option).collect(),
+        chosen: chosen.to_owned(),
+        hint: shared.words.find(&format!("{name}-hint")),
     }
 }
 

@@ -2,9 +2,8 @@
 
 use crate::form::action::{Line, Shelf};
 use crate::form::{Action, Field, Outcome};
-use crate::page::components::{Choice, Text, choice, number_field, shelf_buttons, text_field};
+use crate::page::components::{Text, number_field, pick, shelf_buttons, text_field};
 use crate::page::shared::Shared;
-use crate::site::Dispenser;
 use yew::prelude::*;
 
 /// Name, kind and step of the measure asked about.
@@ -18,19 +17,11 @@ pub fn measure_editor(shared: &Shared, outcome: &Outcome) -> Html {
         tall: false,
         mistake: None,
     };
-    let option = |one: Dispenser| (one.code().to_owned(), shared.say(&format!("dispenser-{}", one.code())));
-    let dispenser = Choice {
-        name: "measure-dispenser".into(),
-        label: shared.say("measure-dispenser"),
-        options: Dispenser::ALL.map(option).to_vec(),
-        chosen: measure.dispenser.code().to_owned(),
-        hint: None,
-    };
     html! {
         <>
             <div class="fields">
                 { text_field(shared, name) }
-                { choice(shared, dispenser, |code| Action::Dispenser(Dispenser::from_code(&code).unwrap_or_default())) }
+                { pick(shared, "measure-dispenser", "dispenser", measure.dispenser, Action::Dispenser) }
                 { number_field(shared, outcome, Field::MeasureStep, None) }
             </div>
             { shelf_buttons(shared, Shelf::Measure) }

@@ -1,14 +1,13 @@
 //! A product: its label and how that was read, its foam, its cautions.
 
 use crate::chemistry::family::Family;
-use crate::chemistry::foam::Foam;
 use crate::chemistry::ghs::SignalWord;
 use crate::form::action::{Line, Shelf};
 use crate::form::cautions::ph_is_wrong;
 use crate::form::fill::LABEL;
 use crate::form::{Action, Field, Outcome};
 use crate::page::components::{
-    Choice, Text, button, choice, number_field, shelf_buttons, switch, text_field,
+    Choice, Text, button, choice, number_field, pick, shelf_buttons, switch, text_field,
 };
 use crate::page::shared::Shared;
 use crate::site::Product;
@@ -43,16 +42,7 @@ pub fn label_field(shared: &Shared, outcome: &Outcome) -> Html {
 }
 
 fn foam_choice(shared: &Shared, product: &Product) -> Html {
-    let list = Choice {
-        name: "product-foam".into(),
-        label: shared.say("product-foam"),
-        options: Foam::ALL.map(|one| (one.key().to_owned(), shared.say(one.key()))).to_vec(),
-        chosen: product.foam.key().to_owned(),
-        hint: Some(shared.say("product-foam-hint")),
-    };
-    choice(shared, list, |key| {
-        Action::Foam(Foam::ALL.into_iter().find(|one| one.key() == key).unwrap_or(Foam::Unknown))
-    })
+    pick(shared, "product-foam", "foam-class", product.foam, Action::Foam)
 }
 
 fn signal_choice(shared: &Shared, product: &Product) -> Html {
@@ -64,9 +54,7 @@ fn signal_choice(shared: &Shared, product: &Product) -> Html {
         hint: Some(shared.say("product-signal-hint")),
     };
     choice(shared, list, |key| {
-        Action::Signal(
-            SignalWord::ALL.into_iter().find(|one| one.key() == key).unwrap_or(SignalWord::Unknown),
-        )
+        Action::Signal(SIGNALS.into_iter().find(|one| one.key() == key).unwrap_or(SignalWord::Unknown))
     })
 }
 
@@ -122,7 +110,7 @@ pub fn product_cautions(shared: &Shared) -> Html {
             <fieldset>
                 <legend>{ shared.say("product-families") }</legend>
                 <p class="hint">{ shared.say("product-families-hint") }</p>
-                <div class="switches">{ for Family::ALL.map(family) }</div>
+                <div class="switches">{ for Family::ALL.iter().copied().map(family) }</div>
             </fieldset>
         </>
     }

@@ -10,14 +10,13 @@ use crate::form::cautions::banned;
 use crate::form::fill::{Fill, work};
 use crate::form::saved::View;
 use crate::form::station::Job;
-use crate::form::{Action, Field, Filling, names};
+use crate::form::{Action, Field, names};
 use crate::page::components::{
-    Choice, answer_tools, assumptions, caution_strip, choice, facts, glance, number_field, picker, stop,
-    troubles, warnings, workings,
+    answer_tools, assumptions, caution_strip, facts, glance, number_field, pick, picker, stop, troubles,
+    warnings, workings,
 };
 use crate::page::editors::{label_field, machine_basics, measure_editor, product_basics};
 use crate::page::shared::Shared;
-use crate::trade::governing::Aim;
 use yew::prelude::*;
 
 /// The view.
@@ -68,7 +67,7 @@ fn question(shared: &Shared, fill: &Fill) -> Html {
             { product_basics(shared) }
             <details class="more">
                 <summary>{ shared.say("fill-more") }</summary>
-                { filling(shared) }
+                { pick(shared, "fill-filling", "filling", shared.typed.ask.filling, Action::Filling) }
                 { measure_editor(shared, outcome) }
             </details>
             { glance(shared, at_a_glance(shared, fill)) }
@@ -101,28 +100,7 @@ pub fn levels(shared: &Shared) -> Html {
 
 /// Where in the label's range.
 pub fn aim(shared: &Shared) -> Html {
-    let list = Choice {
-        name: "fill-aim".into(),
-        label: shared.say("fill-aim"),
-        options: Aim::ALL
-            .map(|one| (one.code().to_owned(), shared.say(&format!("aim-{}", one.code()))))
-            .to_vec(),
-        chosen: shared.typed.ask.aim.code().to_owned(),
-        hint: None,
-    };
-    choice(shared, list, |code| Action::Aim(Aim::from_code(&code).unwrap_or_default()))
-}
-
-fn filling(shared: &Shared) -> Html {
-    let option = |one: Filling| (one.code().to_owned(), shared.say(&format!("filling-{}", one.code())));
-    let list = Choice {
-        name: "fill-filling".into(),
-        label: shared.say("fill-filling"),
-        options: Filling::ALL.map(option).to_vec(),
-        chosen: shared.typed.ask.filling.code().to_owned(),
-        hint: None,
-    };
-    choice(shared, list, |code| Action::Filling(Filling::from_code(&code).unwrap_or_default()))
+    pick(shared, "fill-aim", "aim", shared.typed.ask.aim, Action::Aim)
 }
 
 fn answer(shared: &Shared, fill: &Fill) -> Html {

@@ -9,7 +9,7 @@ use crate::form::saved::View;
 use crate::form::station::rescue::OTHER;
 use crate::form::station::{Done, Mishap, Rest, reading, rescue, top_up};
 use crate::form::{Action, Field, Outcome};
-use crate::page::components::{Choice, choice, glance, named, number_field, picker};
+use crate::page::components::{Choice, choice, glance, named, number_field, pick, picker};
 use crate::page::editors::{label_field, machine_basics, measure_editor, product_basics};
 use crate::page::shared::Shared;
 use yew::prelude::*;
@@ -18,11 +18,10 @@ use yew::prelude::*;
 pub fn top_up(shared: &Shared) -> Html {
     let done = top_up::work(&shared.typed, shared.marks());
     let station = &shared.typed.ask.station;
-    let rest = of_codes(shared, "station-rest", Rest::ALL, Rest::code, station.rest);
     let own = html! {
         <>
             { number_field(shared, &done.outcome, Field::Left, Some(shared.say("station-left-now"))) }
-            { choice(shared, rest, |code| Action::Rest(Rest::from_code(&code).unwrap_or_default())) }
+            { pick(shared, "station-rest", "station-rest", station.rest, Action::Rest) }
             <div>{ number_field(shared, &done.outcome, Field::Level, Some(shared.say("station-level"))) }{ fill::levels(shared) }</div>
             if station.rest == Rest::AsRead { { readings::fields(shared, &done.outcome) } }
         </>
@@ -34,7 +33,6 @@ pub fn top_up(shared: &Shared) -> Html {
 pub fn rescue(shared: &Shared) -> Html {
     let done = rescue::work(&shared.typed, shared.marks());
     let station = &shared.typed.ask.station;
-    let mishap = of_codes(shared, "station-mishap", Mishap::ALL, Mishap::code, station.mishap);
     let left = || number_field(shared, &done.outcome, Field::Left, Some(shared.say("station-left-now")));
     let own = match station.mishap {
         Mishap::Amount => {
@@ -47,7 +45,7 @@ pub fn rescue(shared: &Shared) -> Html {
     };
     let own = html! {
         <>
-            { choice(shared, mishap, |code| Action::Mishap(Mishap::from_code(&code).unwrap_or_default())) }
+            { pick(shared, "station-mishap", "station-mishap", station.mishap, Action::Mishap) }
             { own }
         </>
     };
@@ -76,24 +74,6 @@ fn other_product(shared: &Shared) -> Html {
         hint: Some(shared.say("station-other-hint")),
     };
     choice(shared, list, Action::Other)
-}
-
-/// A list of choices by their stable names; the words stand under `<name>-<code>`.
-fn of_codes<T: Copy + 'static>(
-    shared: &Shared,
-    name: &'static str,
-    all: &[T],
-    code: fn(T) -> &'static str,
-    chosen: T,
-) -> Choice {
-    let option = |one: &T| (code(*one).to_owned(), shared.say(&format!("{name}-{}", code(*one))));
-    Choice {
-        name: name.into(),
-        label: shared.say(name),
-        options: all.iter().map(option).collect(),
-        chosen: code(chosen).to_owned(),
-        hint: None,
-    }
 }
 
 /// The frame of a job: what all of them ask, what this one asks, and its answer.

@@ -1,11 +1,10 @@
 //! What an instrument shows, to type in.
 
-use super::of_codes;
 use crate::form::action::Line;
 use crate::form::station::Method;
 use crate::form::station::reading::BLOCKS;
 use crate::form::{Action, Field, Outcome};
-use crate::page::components::{Text, choice, number_field, text_field};
+use crate::page::components::{Text, number_field, pick, text_field};
 use crate::page::editors::active_fields;
 use crate::page::shared::Shared;
 use yew::prelude::*;
@@ -13,7 +12,6 @@ use yew::prelude::*;
 /// The instrument, and the fields that it needs.
 pub fn fields(shared: &Shared, outcome: &Outcome) -> Html {
     let method = shared.typed.ask.station.method;
-    let list = of_codes(shared, "reading-method", Method::ALL, Method::code, method);
     let of = |fields: &[Field]| -> Html {
         html! { { for fields.iter().map(|field| number_field(shared, outcome, *field, None)) } }
     };
@@ -35,7 +33,7 @@ pub fn fields(shared: &Shared, outcome: &Outcome) -> Html {
     };
     html! {
         <>
-            { choice(shared, list, |code| Action::Method(Method::from_code(&code).unwrap_or_default())) }
+            { pick(shared, "reading-method", "reading-method", method, Action::Method) }
             { own }
         </>
     }
