@@ -15,6 +15,7 @@
 pub mod answer;
 pub mod chemistry;
 pub mod coded;
+pub mod document;
 pub mod error;
 pub mod form;
 pub mod limits;

@@ -4,8 +4,8 @@ use super::typed::{SCHEMA, Typed};
 use super::{fill, flow, shift, station};
 use crate::answer::Answer;
 use crate::coded::coded;
+use crate::document::document;
 use crate::number::Marks;
-use serde::{Deserialize, Serialize};
 use serde_json::{Map, Value};
 
 /// What the first field of a file says.
@@ -13,8 +13,10 @@ const KIND: &str = "brimline answer";
 
 coded! {
     /// The view that an answer comes from.
+    #[derive(Default)]
     View {
         /// The fill.
+        #[default]
         Fill = "fill",
         /// The top-up.
         TopUp = "top_up",
@@ -51,21 +53,26 @@ impl View {
     }
 }
 
-/// A saved answer.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Saved {
-    kind: String,
-    schema: u32,
-    view: View,
-    /// The decimal mark that the texts were typed with.
-    decimal: char,
-    /// Checksum of the question, to tell a changed one from a wrong answer.
-    check: String,
-    input: Value,
-    /// Figures by name, SI.
-    figures: Map<String, Value>,
-    remarks: Vec<String>,
+document! {
+    /// A saved answer.
+    Saved {
+        /// [`KIND`].
+        kind: String,
+        /// [`SCHEMA`] when it was written.
+        schema: u32,
+        /// Where the answer comes from.
+        view: View,
+        /// The decimal mark that the texts were typed with.
+        decimal: char,
+        /// Checksum of the question, to tell a changed one from a wrong answer.
+        check: String,
+        /// What was typed.
+        input: Value,
+        /// Figures by name, SI.
+        figures: Map<String, Value>,
+        /// Codes of the warnings and assumptions.
+        remarks: Vec<String>,
+    }
 }
 
 /// Why a file does not stand.
@@ -165,20 +172,14 @@ pub fn open(file: &str) -> Result<(View, Typed), Doubt> {
 }
 
 fn parse(file: &str) -> Result<(Saved, Typed), Doubt> {
-    #[derive(Deserialize)]
-    struct Head {
-        kind: String,
-        schema: u32,
-    }
     let unreadable = |error: serde_json::Error| Doubt::Unreadable(error.to_string());
-    let head: Head = serde_json::from_str(file).map_err(unreadable)?;
-    if head.kind != KIND {
-        return Err(Doubt::Unreadable(format!("kind: {}", head.kind)));
-    }
-    if head.schema > SCHEMA {
-        return Err(Doubt::Later(head.schema));
-    }
     let saved: Saved = serde_json::from_str(file).map_err(unreadable)?;
+    if saved.kind != KIND {
+        return Err(Doubt::Unreadable(format!("kind: {}", saved.kind)));
+    }
+    if saved.schema > SCHEMA {
+        return Err(Doubt::Later(saved.schema));
+    }
     if checksum(saved.view, saved.decimal, &saved.input) != saved.check {
         return Err(Doubt::InputChanged);
     }

@@ -2,6 +2,7 @@
 
 use super::station::Station;
 use crate::coded::coded;
+use crate::document::document;
 use crate::site::{Area, Entry, Floor, Machine, Measure, Product, Record, Site, demo};
 use crate::trade::governing::Aim;
 use crate::units::System;
@@ -22,30 +23,30 @@ coded! {
     }
 }
 
-/// The question asked now.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-pub struct Ask {
-    /// The id of the machine.
-    pub machine: String,
-    /// The id of the product.
-    pub product: String,
-    /// The id of the floor.
-    pub floor: String,
-    /// The id of the measure.
-    pub measure: String,
-    /// How full, as a share of the tank or as a volume.
-    pub level: Entry,
-    /// What that volume is.
-    pub filling: Filling,
-    /// Where in the label's range.
-    pub aim: Aim,
-    /// Whether what stands in the way of the amount was read, for this machine, product and floor.
-    pub stop_read: bool,
-    /// The time of one drain, rinse and refill.
-    pub refill: Entry,
-    /// What else is asked at the fill station.
-    #[serde(default)]
-    pub station: Station,
+document! {
+    /// The question asked now.
+    Ask {
+        /// The id of the machine.
+        machine: String,
+        /// The id of the product.
+        product: String,
+        /// The id of the floor.
+        floor: String,
+        /// The id of the measure.
+        measure: String,
+        /// How full, as a share of the tank or as a volume.
+        level: Entry,
+        /// What that volume is.
+        filling: Filling,
+        /// Where in the label's range.
+        aim: Aim,
+        /// Whether what stands in the way of the amount was read, for this machine, product and floor.
+        stop_read: bool,
+        /// The time of one drain, rinse and refill.
+        refill: Entry,
+        /// What else is asked at the fill station.
+        station: Station,
+    }
 }
 
 /// Everything that was typed.

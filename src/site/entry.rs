@@ -1,18 +1,19 @@
 //! A number field as it was typed.
 
+use crate::document::document;
 use crate::error::Mistake;
 use crate::limits::Limit;
 use crate::number::{self, Marks};
 use crate::units::{Quantity, unit};
-use serde::{Deserialize, Serialize};
 
-/// A text and the code of the unit that stands beside it.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-pub struct Entry {
-    /// What was typed.
-    pub text: String,
-    /// The stable code of the unit.
-    pub unit: String,
+document! {
+    /// A text and the code of the unit that stands beside it.
+    Entry {
+        /// What was typed.
+        text: String,
+        /// The stable code of the unit.
+        unit: String,
+    }
 }
 
 impl Entry {

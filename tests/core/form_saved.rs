@@ -101,7 +101,8 @@ fn what_is_no_answer_is_unreadable() {
         assert!(matches!(recompute(text), Err(Doubt::Unreadable(_))), "{text:.20}");
     }
     assert!(matches!(changed(|file| file["kind"] = json!("song")), Err(Doubt::Unreadable(_))));
-    assert!(matches!(changed(|file| file["weather"] = json!("rain")), Err(Doubt::Unreadable(_))));
+    // What nobody knows, a later version may have added: it is passed over.
+    assert!(changed(|file| file["weather"] = json!("rain")).is_ok());
     assert!(matches!(changed(|file| file["schema"] = json!(-1)), Err(Doubt::Unreadable(_))));
     let nothing = changed(|file| file["figures"]["fill.dose"] = json!(null));
     assert!(matches!(nothing, Err(Doubt::Differs { saved: None, .. })));

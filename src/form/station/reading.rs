@@ -27,13 +27,11 @@ const METER: f64 = 0.01;
 ///
 /// ```
 /// use brimline::form::station::{Method, reading::work};
-/// use brimline::form::{Typed, names};
+/// use brimline::form::{Action, Field, Typed, action::reduce, names};
 /// use brimline::number::Marks;
-/// use brimline::site::Entry;
-/// let mut typed = Typed::default();
-/// typed.ask.station.method = Method::Refractometer;
-/// typed.ask.station.brix = Entry::new("2", "one");
-/// typed.ask.station.per_brix = Entry::new("0.5", "percent");
+/// let typed = reduce(Typed::default(), Action::Method(Method::Refractometer));
+/// let typed = reduce(typed, Action::Write(Field::Brix, "2".into()));
+/// let typed = reduce(typed, Action::Write(Field::PerBrix, "0.5".into())); // per cent
 /// let answer = work(&typed, Marks::POINT).outcome.answer;
 /// assert!((answer.get(names::STATION_STRENGTH).unwrap().si - 0.01).abs() < 1e-15);
 /// ```

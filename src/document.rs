@@ -1,0 +1,62 @@
+//! What is kept in files, part by part.
+
+/// Declares a part of a document, one row a field: `name: Type`, or `name: Type = blank` where the
+/// blank one is not the type's default.
+///
+/// It is written as an object with a key a field. On reading, a key that the file lacks leaves its
+/// field blank, since an earlier version knew fewer, and a key that nobody knows is passed over. What
+/// serde derives for the same costs three times as much of the page: it holds every field twice and has
+/// a mistake of its own ready for each.
+macro_rules! document {
+    ($(#[$doc:meta])* $name:ident { $($(#[$of:meta])* $field:ident: $kind:ty $(= $blank:expr)?),* $(,)? }) => {
+        $(#[$doc])*
+        #[derive(Clone, Debug, PartialEq, Eq)]
+        pub struct $name { $($(#[$of])* pub $field: $kind),* }
+
+        impl Default for $name {
+            fn default() -> Self {
+                Self { $($field: $crate::document::document!(@blank $($blank)?)),* }
+            }
+        }
+
+        impl serde::Serialize for $name {
+            fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+                use serde::ser::SerializeMap;
+                let mut map = serializer.serialize_map(None)?;
+                $(map.serialize_entry(stringify!($field), &self.$field)?;)*
+                map.end()
+            }
+        }
+
+        impl<'de> serde::Deserialize<'de> for $name {
+            fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+                struct Reader;
+
+                impl<'de> serde::de::Visitor<'de> for Reader {
+                    type Value = $name;
+
+                    fn expecting(&self, out: &mut std::fmt::Formatter) -> std::fmt::Result {
+                        out.write_str(stringify!($name))
+                    }
+
+                    fn visit_map<A: serde::de::MapAccess<'de>>(self, mut map: A) -> Result<$name, A::Error> {
+                        let mut document = $name::default();
+                        while let Some(key) = map.next_key::<String>()? {
+                            match key.as_str() {
+                                $(stringify!($field) => document.$field = map.next_value()?,)*
+                                _ => drop(map.next_value::<serde::de::IgnoredAny>()?),
+                            }
+                        }
+                        Ok(document)
+                    }
+                }
+
+                deserializer.deserialize_map(Reader)
+            }
+        }
+    };
+    (@blank) => { Default::default() };
+    (@blank $blank:expr) => { $blank };
+}
+
+pub(crate) use document;
