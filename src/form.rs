@@ -8,6 +8,7 @@ pub mod fill;
 pub mod flow;
 pub mod names;
 pub mod outcome;
+pub mod rules;
 pub mod saved;
 pub mod shift;
 pub mod station;

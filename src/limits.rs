@@ -138,6 +138,14 @@ limits! {
     ACTIVE_NEAT: MassConcentration, "active-neat", 0.01, 1_500.0, "a trace to a strong acid";
     /// What an instrument shows.
     SHOWN: Plain, "shown", 0.0, 1_000_000.0, "no instrument at a fill station shows more";
+    /// How far a volume may be off.
+    TOLERANCE: Volume, "tolerance", 0.0, 100.0 * LITRE, "exact to a tank's worth";
+    /// How far a volume or a label may be off, as a share.
+    TOLERANCE_SHARE: VolumeFraction, "tolerance-share", 0.0, 0.5, "at half as much again nothing is measured";
+    /// How long a floor must stay wet.
+    CONTACT: Duration, "contact", 0.0, 7_200.0, "at once to two hours";
+    /// What a metering tip draws.
+    TIP: Flow, "tip", 0.000_1 * LITRE / 60.0, 10.0 * LITRE / 60.0, "a tenth of a millilitre to ten litres a minute";
     /// The bottle of a machine that meters its own concentrate.
     BOTTLE: Volume, "bottle", 50.0 * MILLILITRE, 25.0 * LITRE, "a flask to a canister";
 }

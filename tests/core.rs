@@ -11,12 +11,16 @@ mod dilution;
 mod form_actions;
 #[path = "core/form_answers.rs"]
 mod form_answers;
+#[path = "core/form_measures.rs"]
+mod form_measures;
 #[path = "core/form_saved.rs"]
 mod form_saved;
 #[path = "core/form_station.rs"]
 mod form_station;
 #[path = "core/form_troubles.rs"]
 mod form_troubles;
+#[path = "core/label_counted.rs"]
+mod label_counted;
 #[path = "core/label_laws.rs"]
 mod label_laws;
 #[path = "core/label_refusals.rs"]

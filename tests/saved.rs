@@ -6,10 +6,17 @@
 
 use brimline::form::saved::{View, open, recompute};
 
-const SAVED: [(&str, View, usize); 3] = [
+const SAVED: [(&str, View, usize); 10] = [
     (include_str!("saved/fill-schema-1.json"), View::Fill, 12),
     (include_str!("saved/flow-schema-1.json"), View::Flow, 6),
     (include_str!("saved/shift-schema-1.json"), View::Shift, 7),
+    (include_str!("saved/fill-schema-2.json"), View::Fill, 21),
+    (include_str!("saved/fill-powder-schema-2.json"), View::Fill, 7),
+    (include_str!("saved/top-up-schema-2.json"), View::TopUp, 7),
+    (include_str!("saved/rescue-schema-2.json"), View::Rescue, 5),
+    (include_str!("saved/reading-schema-2.json"), View::Reading, 4),
+    (include_str!("saved/flow-schema-2.json"), View::Flow, 6),
+    (include_str!("saved/shift-schema-2.json"), View::Shift, 7),
 ];
 
 #[test]
@@ -57,7 +64,11 @@ fn the_desk_tool_tells_what_stands_and_what_does_not() {
             fill.replace(&format!("\"fill.dose\": {dose}"), "\"fill.dose\": 0.001"),
             "fill.dose does not stand",
         ),
-        ("later.json", fill.replace("\"schema\": 1", "\"schema\": 2"), "saved by a later version (schema 2)"),
+        (
+            "later.json",
+            fill.replace("\"schema\": 1", "\"schema\": 99"),
+            "saved by a later version (schema 99)",
+        ),
         ("cut.json", fill[..fill.len() / 2].to_owned(), "or it is damaged"),
         (
             "other.json",

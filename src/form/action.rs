@@ -51,6 +51,10 @@ pub enum Line {
     MeasureName,
     /// The ppm of a test strip's blocks.
     Blocks,
+    /// The ratios that the machine asked about can meter.
+    Ratios,
+    /// What the site's standard asks of the product asked about.
+    Standard,
     /// The name of an area, from 0.
     AreaName(usize),
 }
@@ -68,6 +72,8 @@ impl Line {
             Self::Notes => &mut typed.product_mut()?.notes,
             Self::FloorName => &mut typed.floor_mut()?.name,
             Self::MeasureName => &mut typed.measure_mut()?.name,
+            Self::Ratios => &mut typed.machine_mut()?.ratios,
+            Self::Standard => &mut typed.product_mut()?.standard,
             Self::Blocks => &mut typed.ask.station.blocks,
             Self::AreaName(index) => &mut typed.site.areas.get_mut(index)?.name,
         })
@@ -119,6 +125,10 @@ pub enum Action {
     AddSetting,
     /// Removed the last flow setting.
     DropSetting,
+    /// Added a metering tip.
+    AddTip,
+    /// Removed the last metering tip.
+    DropTip,
     /// Chose what a floor is made of.
     Surface(Surface),
     /// Chose a floor's porosity class, which brings its usual target.
@@ -201,6 +211,12 @@ fn change(typed: &mut Typed, action: Action) -> Option<()> {
             settings.push(Entry::new("", &unit));
         }
         Action::DropSetting => drop(typed.machine_mut()?.settings.pop()),
+        Action::AddTip => {
+            let tips = &mut typed.measure_mut()?.tips;
+            let unit = tips.last().map_or("ml_per_min", |last| last.unit.as_str()).to_owned();
+            tips.push(Entry::new("", &unit));
+        }
+        Action::DropTip => drop(typed.measure_mut()?.tips.pop()),
         Action::Surface(surface) => typed.floor_mut()?.surface = surface,
         Action::Porosity(porosity) => {
             let (low, high) = porosity.usual_target();

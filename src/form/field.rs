@@ -22,6 +22,10 @@ const PPM: Units = &["mg_per_l"];
 const ACTIVES: Units = &["percent_wv", "g_per_l", "percent_ww"];
 const DENSITIES: Units = &["g_per_ml", "lb_per_gal_us"];
 const NUMBER: Units = &["one"];
+const MASSES: Units = &["g", "oz", "kg", "lb"];
+const BOTTLES: Units = &["floz_us", "ml", "floz_imp", "l", "gal_us", "gal_imp"];
+const TRICKLES: Units = &["ml_per_min", "floz_us_per_min", "l_per_min"];
+const DOSE_ERRORS: Units = &["percent", "floz_us", "ml", "floz_imp"];
 
 /// `Variant: "name", LIMIT, UNITS, record.field;` for a field of which there is one,
 /// `Variant: "name", LIMIT, UNITS, "key";` for one that belongs to the fill station alone, kept in
@@ -150,6 +154,12 @@ fields! {
     Level: "fill-level", LEVEL, LEVELS, ask.level;
     /// One graduation, stroke or cap.
     MeasureStep: "measure-step", MEASURE, DOSES, measure.step;
+    /// What one packet or tablet weighs, or the smallest division of a scale.
+    MeasureWeight: "measure-weight", POWDER, MASSES, measure.weight;
+    /// All that a wall unit delivers a time.
+    MeasureTotal: "measure-total", FLOW, FLOWS, measure.total;
+    /// The concentrate bottle of a machine that meters its own.
+    Bottle: "machine-bottle", BOTTLE, BOTTLES, machine.bottle;
     /// The least solution that the floor should get.
     TargetLow: "floor-target-low", RATE, RATES, floor.target_low;
     /// The most solution that the floor should get.
@@ -160,6 +170,10 @@ fields! {
     Active: "product-active", ACTIVE_NEAT, ACTIVES, product.active;
     /// The concentrate's density.
     Density: "product-density", DENSITY, DENSITIES, product.density;
+    /// The least active substance in the use solution by law, code or order.
+    Minimum: "product-minimum", ACTIVE, PPM, product.minimum;
+    /// How long the label wants the floor wet.
+    Contact: "product-contact", CONTACT, TIMES, product.contact;
     --
     /// What is in the tank now.
     Left: "station-left", RESIDUE, LEVELS, "left";
@@ -187,9 +201,17 @@ fields! {
     Drawn: "reading-drawn", MACHINE_DOSE, DOSES, "drawn";
     /// The whole that came out in the same time.
     Caught: "reading-caught", LEVEL, TANKS, "caught";
+    /// How far the measure may be off.
+    SureMeasure: "sure-measure", TOLERANCE, DOSE_ERRORS, "sure_measure";
+    /// How far the tank's mark may be off.
+    SureTank: "sure-tank", TOLERANCE, LEVELS, "sure_tank";
+    /// How far the label's own number may be off.
+    SureLabel: "sure-label", TOLERANCE_SHARE, SHARE, "sure_label";
     --
     /// The flow of a setting, from 0.
     Setting(index): "machine-setting", FLOW, FLOWS, machine.settings;
+    /// What a metering tip of a wall unit draws, from 0.
+    Tip(index): "measure-tip", TIP, TRICKLES, measure.tips;
     /// The size of an area, from 0.
     AreaSize(index): "area-size", AREA, AREAS, site.areas.size;
 }
@@ -199,6 +221,7 @@ impl Field {
     pub fn name(self) -> String {
         match self {
             Self::Setting(index) => format!("machine-setting-{}", index + 1),
+            Self::Tip(index) => format!("measure-tip-{}", index + 1),
             Self::AreaSize(index) => format!("area-{}-size", index + 1),
             other => other.key().to_owned(),
         }

@@ -1,23 +1,29 @@
 //! Fill: how much concentrate goes into this fill.
 
+mod actives;
 pub mod levels;
+mod metering;
+mod packets;
+mod powder;
 mod rounding;
 mod strength;
+mod sure;
+mod windows;
 
+use super::rules::{Extent, Liquid, Rules, read_label};
 use super::{Field, Filling, Outcome, Typed, What, cautions, names};
 use crate::answer::{Remark, Value, Weight};
 use crate::chemistry::foam::Foam;
 use crate::limits;
 use crate::number::Marks;
 use crate::site::Dispenser;
-use crate::trade::dilution::{made_up_to, on_top_of, scaled_to_level};
 use crate::trade::formula;
-use crate::trade::governing::{Aim, Governed, Governs, govern};
-use crate::trade::label::{self, Label, Rule, Window};
+use crate::trade::governing::{Governed, Governs};
+use crate::trade::label::{Label, Rule};
 use crate::units::{Kind, Quantity, System, Volume, VolumeFraction, unit};
 
-/// The name of the label field.
-pub const LABEL: &str = "product-label";
+pub use super::rules::{LABEL, STANDARD};
+pub use metering::RATIOS;
 
 /// What Fill shows.
 #[derive(Clone, Debug, Default)]
@@ -44,27 +50,34 @@ pub struct Fill {
 /// assert!((dose - 0.037_854_117_84 / 65.0).abs() < 1e-15); // 10 gal at 1 to 64
 /// ```
 pub fn work(typed: &Typed, marks: Marks) -> Fill {
+    let mut fill = unsure(typed, marks);
+    sure::note(&mut fill.outcome, typed, fill.label.as_ref(), marks);
+    fill
+}
+
+/// The same without the question how sure the dose is, which a table of doses does not ask.
+fn unsure(typed: &Typed, marks: Marks) -> Fill {
     let mut fill = Fill::default();
     let out = &mut fill.outcome;
     let tank = out.need::<Volume>(typed, Field::Tank, marks);
     let level = tank.and_then(|tank| level(out, typed, tank, marks));
     fill.label = read_label(out, typed);
-    let machine = machine_window(out, typed, marks);
-    let step = out.need::<Volume>(typed, Field::MeasureStep, marks);
     fill.dispenser = typed.measure().map(|measure| measure.dispenser).unwrap_or_default();
-
-    if let (Some(tank), Some(level), Some(label), Some(machine)) = (tank, level, &fill.label, machine) {
-        let disinfects =
-            typed.product().is_some_and(|product| product.families.iter().any(|one| one.disinfects()));
-        let job =
-            Job { tank, level, filling: typed.ask.filling, aim: typed.ask.aim, label, machine, disinfects };
-        if let Some(governed) = dose(out, &job) {
-            fill.governs = Some(governed.governs);
-            if let Some(step) = step {
-                rounding::rounded(out, &job, governed, step);
-            }
-            out.answer.remarks.extend(cautions::remarks(typed, marks));
-            shake_recipe(out, typed, governed.dose.fraction_of(total_of(&job, governed.dose)));
+    // A unit on the wall and a machine's own bottle make up the whole.
+    let filling = if fill.dispenser.draws() { Filling::MadeUp } else { typed.ask.filling };
+    let extent = tank.zip(level).map(|(tank, level)| Extent { tank, level, filling });
+    let Some(label) = &fill.label else { return fill };
+    match label.rule {
+        Rule::Powder(window) => powder::work(out, typed, extent, window, marks),
+        Rule::Packets(makes) => packets::work(out, typed, extent, makes),
+        Rule::Strength(_) | Rule::PerTank(_) | Rule::Active(_) => {
+            fill.governs = liquid(out, typed, label, extent, fill.dispenser, marks);
+        }
+    }
+    if let Some(total) = out.answer.get(names::FILL_TOTAL) {
+        out.answer.remarks.extend(cautions::remarks(typed, marks));
+        if let Some(dose) = out.answer.get(names::FILL_DOSE) {
+            shake_recipe(out, typed, VolumeFraction::new(dose.si / total.si));
         }
     }
     fill
@@ -72,24 +85,50 @@ pub fn work(typed: &Typed, marks: Marks) -> Fill {
 
 /// What the dose depends on.
 struct Job<'a> {
-    tank: Volume,
-    level: Volume,
-    filling: Filling,
-    aim: Aim,
-    label: &'a Label,
-    machine: Option<Window<Volume>>,
+    fill: Extent,
+    rules: &'a Rules,
     /// Whether less than the label asks would fail to disinfect.
     disinfects: bool,
 }
 
-impl Job<'_> {
-    /// The machine's window for this fill.
-    fn takes(&self) -> Option<Window<Volume>> {
-        self.machine.map(|machine| Window {
-            low: scaled_to_level(machine.low, self.level, self.tank),
-            high: scaled_to_level(machine.high, self.level, self.tank),
-        })
+fn liquid(
+    out: &mut Outcome,
+    typed: &Typed,
+    label: &Label,
+    extent: Option<Extent>,
+    dispenser: Dispenser,
+    marks: Marks,
+) -> Option<Governs> {
+    let rules = Rules::read(out, typed, label, marks);
+    let drawn = |dispenser: Dispenser| matches!(dispenser, Dispenser::Metering | Dispenser::Wall);
+    let scale = dispenser == Dispenser::Scale;
+    let step =
+        if drawn(dispenser) || scale { None } else { out.need::<Volume>(typed, Field::MeasureStep, marks) };
+    let scale = if scale { powder::scale(out, typed, marks) } else { None };
+    let (mut fill, rules) = (extent?, rules?);
+    if let (Dispenser::Packet, Some(unit)) = (dispenser, step) {
+        fill.level = packets::level_for(out, &rules, fill, unit);
     }
+    let disinfects =
+        typed.product().is_some_and(|product| product.families.iter().any(|one| one.disinfects()));
+    let job = Job { fill, rules: &rules, disinfects };
+    let governed = dose(out, &job)?;
+    actives::note(out, typed, governed.dose.fraction_of(fill.total(governed.dose)), marks);
+    match dispenser {
+        Dispenser::Metering => metering::own_bottle(out, typed, &job, governed, marks),
+        Dispenser::Wall => metering::wall(out, typed, &job, governed, marks),
+        Dispenser::Scale => {
+            if let Some((step, density)) = scale {
+                powder::weighed(out, &job, governed, step, density);
+            }
+        }
+        _ => {
+            if let Some(step) = step {
+                rounding::rounded(out, &job, governed, step);
+            }
+        }
+    }
+    Some(governed.governs)
 }
 
 /// The volume filled now: a share of the tank or a volume of its own.
@@ -117,83 +156,22 @@ fn level(out: &mut Outcome, typed: &Typed, tank: Volume, marks: Marks) -> Option
     Some(level)
 }
 
-/// Reads the product's label and notes what it takes for granted.
-pub(super) fn read_label(out: &mut Outcome, typed: &Typed) -> Option<Label> {
-    let Some(product) = typed.product() else {
-        out.trouble(LABEL, What::NoRecord);
-        return None;
-    };
-    match label::read(&product.label, typed.system) {
-        Ok(label) => {
-            for note in &label.notes {
-                out.answer.remark(Remark::new(note.code(), Weight::Assumed));
-            }
-            Some(label)
-        }
-        Err(mistake) => {
-            out.trouble(LABEL, What::Label(mistake));
-            None
-        }
-    }
-}
-
-/// The machine's own window for a full tank. The outer `None` is a mistake, which is noted.
-#[allow(clippy::option_option, reason = "no window and a mistyped window are two things")]
-pub(super) fn machine_window(
-    out: &mut Outcome,
-    typed: &Typed,
-    marks: Marks,
-) -> Option<Option<Window<Volume>>> {
-    let least = out.may::<Volume>(typed, Field::Least, marks);
-    let most = out.may::<Volume>(typed, Field::Most, marks);
-    match (least?, most?) {
-        (None, None) => Some(None),
-        (Some(least), Some(most)) if least > most => {
-            out.trouble(Field::Least.name(), What::LeastAboveMost);
-            None
-        }
-        (least, most) => Some(Some(Window {
-            low: least.unwrap_or(Volume::ZERO),
-            high: most.unwrap_or(Volume::new(f64::INFINITY)),
-        })),
-    }
-}
-
-/// The label's window for a fill to `level`, m³ of concentrate.
-pub(super) fn label_window(label: &Label, tank: Volume, level: Volume, filling: Filling) -> Window<Volume> {
-    match &label.rule {
-        Rule::PerTank(amount) => Window {
-            low: scaled_to_level(amount.low, level, tank),
-            high: scaled_to_level(amount.high, level, tank),
-        },
-        Rule::Strength(strength) => {
-            let amount = |strength| match filling {
-                Filling::MadeUp => made_up_to(level, strength),
-                Filling::OnTop => on_top_of(level, strength),
-            };
-            Window { low: amount(strength.low), high: amount(strength.high) }
-        }
-    }
-}
-
 fn dose(out: &mut Outcome, job: &Job) -> Option<Governed> {
-    if job.filling == Filling::OnTop
-        && matches!(&job.label.rule, Rule::Strength(strength) if strength.high.parts_of_water() <= 0.0)
+    if job.fill.filling == Filling::OnTop
+        && matches!(&job.rules.liquid, Liquid::Strength(strength) if strength.high.parts_of_water() <= 0.0)
     {
         out.trouble(LABEL, What::Neat);
         return None;
     }
-    let asked = label_window(job.label, job.tank, job.level, job.filling);
-    let takes = job.takes();
-    let governed = govern(asked, takes, job.aim);
-    let total = total_of(job, governed.dose);
-    if total / job.tank > 1.0 + 1e-9 || governed.dose > total {
+    let governed = job.rules.govern(job.fill);
+    let total = job.fill.total(governed.dose);
+    if total / job.fill.tank > 1.0 + 1e-9 || governed.dose > total {
         out.trouble(Field::Level.name(), What::NoRoom);
         return None;
     }
-    strength::steps(out, job, governed, takes);
+    strength::steps(out, job, governed);
     figures(out, total, governed);
-    windows(out, job, asked, takes, governed);
+    windows::note(out, job, governed);
     Some(governed)
 }
 
@@ -213,14 +191,6 @@ fn figures(out: &mut Outcome, total: Volume, governed: Governed) {
 /// A dose more than a tenth off its aim is no longer what the label says.
 pub(super) const COARSE: f64 = 0.1;
 
-/// The volume of use solution that a dose makes.
-fn total_of(job: &Job, dose: Volume) -> Volume {
-    match job.filling {
-        Filling::MadeUp => job.level,
-        Filling::OnTop => job.level + dose,
-    }
-}
-
 /// A pail of use solution for the shake test, where the test is still to be done: so little as one
 /// bottle takes could not be measured.
 fn shake_recipe(out: &mut Outcome, typed: &Typed, strength: VolumeFraction) {
@@ -235,44 +205,4 @@ fn shake_recipe(out: &mut Outcome, typed: &Typed, strength: VolumeFraction) {
                 .value("water", Value::new(pail - dose, Kind::Fill)),
         );
     }
-}
-
-/// What both rules ask for, and the remark where they part.
-fn windows(
-    out: &mut Outcome,
-    job: &Job,
-    asked: Window<Volume>,
-    takes: Option<Window<Volume>>,
-    governed: Governed,
-) {
-    let dose = |volume: Volume| Value::new(volume, Kind::Dose);
-    let answer = &mut out.answer;
-    answer.figure(names::LABEL_LOW, dose(asked.low));
-    answer.figure(names::LABEL_HIGH, dose(asked.high));
-    let basis = Remark::new(job.label.basis.code(), Weight::Assumed);
-    let ratio = |window: &Window<VolumeFraction>| match job.label.basis {
-        label::Basis::OfTotal => 1.0 / (window.low / VolumeFraction::new(1.0)),
-        _ => window.low.parts_of_water(),
-    };
-    answer.remark(match &job.label.rule {
-        Rule::Strength(window) => basis.value("n", Value::plain(ratio(window), Kind::Ratio)),
-        Rule::PerTank(_) => basis,
-    });
-    let Some(takes) = takes else { return };
-    answer.figure(names::MACHINE_LOW, dose(takes.low));
-    if takes.high.si().is_finite() {
-        answer.figure(names::MACHINE_HIGH, dose(takes.high));
-    }
-    let code = match (governed.clash, governed.governs) {
-        (true, Governs::Machine) => "remark-clash-machine",
-        (true, Governs::Label) => "remark-clash-label",
-        (false, Governs::Machine) => "remark-machine-narrows",
-        (false, Governs::Label) => return,
-    };
-    answer.remark(
-        Remark::new(code, Weight::Warn)
-            .window("label", asked.low, asked.high, Kind::Dose)
-            .window("machine", takes.low, takes.high, Kind::Dose)
-            .value("dose", dose(governed.dose)),
-    );
 }

@@ -33,6 +33,44 @@ names! {
     MACHINE_LOW = "fill.machine_low";
     /// The most that the machine takes for this fill, m³.
     MACHINE_HIGH = "fill.machine_high";
+    /// The least that a minimum by law asks for this fill, m³.
+    MINIMUM_LOW = "fill.minimum_low";
+    /// The least that the site's standard asks for this fill, m³.
+    STANDARD_LOW = "fill.standard_low";
+    /// The most that the site's standard asks for this fill, m³.
+    STANDARD_HIGH = "fill.standard_high";
+    /// Powder, or concentrate that is weighed, kg.
+    FILL_MASS = "fill.mass";
+    /// The same in whole divisions or scoops, kg.
+    FILL_MASS_ROUNDED = "fill.mass_rounded";
+    /// The least powder that the label asks for this fill, kg.
+    POWDER_LOW = "fill.powder_low";
+    /// The most powder that the label asks for this fill, kg.
+    POWDER_HIGH = "fill.powder_high";
+    /// The number of a wall unit's metering tip.
+    FILL_SETTING = "fill.setting";
+    /// Fills that the machine's own bottle lasts.
+    FILL_BOTTLE_FILLS = "fill.bottle_fills";
+    /// Time that it lasts at the lowest flow setting, s.
+    FILL_BOTTLE_TIME = "fill.bottle_time";
+    /// Active substance in the use solution, kg/m³.
+    FILL_ACTIVE = "fill.active";
+    /// The same counted as available chlorine, kg/m³.
+    FILL_CHLORINE = "fill.chlorine";
+    /// How long the label wants the floor wet, s.
+    FILL_CONTACT = "fill.contact";
+    /// One standard deviation of the dose, m³.
+    SURE_ERROR = "fill.sure_error";
+    /// One standard deviation of the parts of water.
+    SURE_RATIO_ERROR = "fill.sure_ratio_error";
+    /// Parts of water to 1 at the strongest that the tolerances allow.
+    SURE_STRONGEST = "fill.sure_strongest";
+    /// Parts of water to 1 at the weakest that the tolerances allow.
+    SURE_WEAKEST = "fill.sure_weakest";
+    /// The chance of being inside the label's window, first order.
+    SURE_INSIDE = "fill.sure_inside";
+    /// The same by drawing doses.
+    SURE_DRAWN = "fill.sure_drawn";
     /// Use solution to drain first, m³.
     STATION_DRAIN = "station.drain";
     /// Water to add, m³.

@@ -21,6 +21,18 @@ pub enum What {
     NoRoom,
     /// A product used neat cannot be added to water.
     Neat,
+    /// The concentrate holds less active substance than is asked for.
+    TooWeak,
+    /// A powder or whole packets, where a liquid is needed.
+    NoLiquid,
+    /// The chosen measure cannot measure a powder.
+    PowderMeasure,
+    /// The machine's ratios do not read as numbers.
+    Ratios,
+    /// A tip draws more than the whole unit delivers.
+    AboveTotal,
+    /// No tip was measured yet.
+    NoTip,
     /// The least is more than the most.
     LeastAboveMost,
     /// The overlap takes the whole path.

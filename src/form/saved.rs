@@ -142,7 +142,9 @@ pub fn recompute(file: &str) -> Result<Agreement, Doubt> {
     let (saved, typed) = parse(file)?;
     let marks = if saved.decimal == ',' { Marks::COMMA } else { Marks::POINT };
     let (figures, remarks) = content(&saved.view.answer(&typed, marks));
-    let names = figures.keys().chain(saved.figures.keys());
+    // An earlier version knew fewer figures and remarks; what it states must still stand.
+    let earlier = saved.schema < SCHEMA;
+    let names = figures.keys().filter(|_| !earlier).chain(saved.figures.keys());
     for name in names {
         let si = |all: &Map<String, Value>| all.get(name).and_then(Value::as_f64);
         let (then, now) = (si(&saved.figures), si(&figures));
@@ -150,10 +152,12 @@ pub fn recompute(file: &str) -> Result<Agreement, Doubt> {
             return Err(Doubt::Differs { name: name.clone(), saved: then, now });
         }
     }
-    if remarks != saved.remarks {
+    let stands = |code: &String| remarks.contains(code);
+    let agree = if earlier { saved.remarks.iter().all(stands) } else { remarks == saved.remarks };
+    if !agree {
         return Err(Doubt::Remarks);
     }
-    Ok(Agreement { view: saved.view, figures: figures.len() })
+    Ok(Agreement { view: saved.view, figures: saved.figures.len() })
 }
 
 /// The view and what was typed, from a saved answer.
@@ -184,7 +188,10 @@ fn parse(file: &str) -> Result<(Saved, Typed), Doubt> {
         return Err(Doubt::InputChanged);
     }
     let typed: Typed = serde_json::from_str(&saved.input.to_string()).map_err(unreadable)?;
-    if typed.schema > SCHEMA { Err(Doubt::Later(typed.schema)) } else { Ok((saved, typed)) }
+    if typed.schema > SCHEMA {
+        return Err(Doubt::Later(typed.schema));
+    }
+    Ok((saved, Typed { schema: SCHEMA, ..typed }))
 }
 
 fn content(answer: &Answer) -> (Map<String, Value>, Vec<String>) {

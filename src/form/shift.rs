@@ -1,14 +1,14 @@
 //! Shift: areas in, fills, gallons and hours out.
 
-use super::fill::{COARSE, label_window, machine_window, read_label};
+use super::fill::COARSE;
 use super::flow::{Motion, flows, motion, target_of};
-use super::{Field, Filling, Outcome, Typed, What, cautions, names};
+use super::rules::{Extent, Rules, read_label};
+use super::{Field, Outcome, Typed, What, cautions, names};
 use crate::answer::{Fact, Remark, Value, Weight};
 use crate::chemistry::floor::FloorVerdict;
 use crate::number::Marks;
 use crate::trade::coverage::{application_rate, productivity};
 use crate::trade::formula;
-use crate::trade::governing::govern;
 use crate::trade::label::Window;
 use crate::trade::measure::{Rounded, round_to};
 use crate::trade::setting::{Fit, choose};
@@ -98,7 +98,9 @@ pub fn work(typed: &Typed, marks: Marks) -> Shift {
 /// as it is.
 fn rounded(typed: &Typed, plan: &Plan, marks: Marks) -> Vec<Option<Rounded>> {
     let field = Field::MeasureStep;
-    let step = field.entry(typed).and_then(|entry| entry.read::<Volume>(field.limit(), marks).ok());
+    let counted = typed.measure().is_some_and(|measure| measure.dispenser.steps());
+    let step = field.entry(typed).filter(|_| counted);
+    let step = step.and_then(|entry| entry.read::<Volume>(field.limit(), marks).ok());
     let open = Window { low: Volume::ZERO, high: Volume::new(f64::INFINITY) };
     let near = |dose: Volume, rounded: &Rounded| (rounded.dose / dose - 1.0).abs() <= COARSE;
     plan.fills
@@ -112,11 +114,10 @@ fn rounded(typed: &Typed, plan: &Plan, marks: Marks) -> Vec<Option<Rounded>> {
 
 /// The strength of a full tank, by the rule that governs there.
 fn strength(out: &mut Outcome, typed: &Typed, tank: Volume, marks: Marks) -> Option<VolumeFraction> {
-    let label = read_label(out, typed);
-    let machine = machine_window(out, typed, marks);
-    let (label, machine) = (label?, machine?);
-    let asked = label_window(&label, tank, tank, Filling::MadeUp);
-    let governed = govern(asked, machine, typed.ask.aim);
+    let label = read_label(out, typed)?;
+    let rules = Rules::read(out, typed, &label, marks)?;
+    let fill = Extent::full(tank);
+    let (asked, governed) = (rules.asked(fill), rules.govern(fill));
     if governed.dose > tank {
         out.trouble(Field::Tank.name(), What::NoRoom);
         return None;

@@ -8,12 +8,11 @@ mod asked;
 
 pub use asked::{Job, Method, Mishap, Rest, Station};
 
-use super::fill::{label_window, machine_window, read_label};
-use super::{Field, Filling, Outcome, Typed, What, names};
+use super::rules::{Extent, Rules, read_label};
+use super::{Field, Outcome, Typed, What, names};
 use crate::answer::Value;
 use crate::limits;
 use crate::number::Marks;
-use crate::trade::governing::govern;
 use crate::trade::label::Window;
 use crate::trade::measure::{Rounded, round_to};
 use crate::trade::top_up::Work;
@@ -62,11 +61,10 @@ struct Aimed {
 /// Works out what a full tank should hold; mistakes are noted.
 fn aimed(out: &mut Outcome, typed: &Typed, marks: Marks) -> Option<Aimed> {
     let tank = out.need::<Volume>(typed, Field::Tank, marks);
-    let label = read_label(out, typed);
-    let machine = machine_window(out, typed, marks);
-    let (tank, label, machine) = (tank?, label?, machine?);
-    let asked = label_window(&label, tank, tank, Filling::MadeUp);
-    let governed = govern(asked, machine, typed.ask.aim);
+    let rules = read_label(out, typed).and_then(|label| Rules::read(out, typed, &label, marks));
+    let (tank, rules) = (tank?, rules?);
+    let fill = Extent::full(tank);
+    let (asked, governed) = (rules.asked(fill), rules.govern(fill));
     let share = |volume: Volume| volume.min(tank).fraction_of(tank);
     if governed.dose > tank {
         out.trouble(Field::Tank.name(), What::NoRoom);
@@ -120,6 +118,7 @@ fn acts(out: &mut Outcome, typed: &Typed, work: Work, marks: Marks) -> Vec<Act> 
 /// An amount on the measure of Fill, where a mark is near it.
 fn rounded(typed: &Typed, dose: Volume, marks: Marks) -> Option<Rounded> {
     let field = Field::MeasureStep;
+    typed.measure().filter(|measure| measure.dispenser.steps())?;
     let step = field.entry(typed)?.read::<Volume>(field.limit(), marks).ok()?;
     let open = Window { low: Volume::ZERO, high: Volume::new(f64::INFINITY) };
     Some(round_to(dose, step, open))

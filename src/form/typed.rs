@@ -9,7 +9,7 @@ use crate::units::System;
 use serde::{Deserialize, Serialize};
 
 /// The version of [`Typed`] as it is written now.
-pub const SCHEMA: u32 = 1;
+pub const SCHEMA: u32 = 2;
 
 coded! {
     /// How the tank is filled.

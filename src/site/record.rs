@@ -17,25 +17,29 @@ document! {
         /// What people call it.
         name: String,
         /// The solution tank.
-        tank: Entry,
+        tank: Entry = Entry::new("", "gal_us"),
         /// The least concentrate its maker allows for a full tank; may be empty.
-        least: Entry,
+        least: Entry = Entry::new("", "floz_us"),
         /// The most concentrate its maker allows for a full tank; may be empty.
-        most: Entry,
+        most: Entry = Entry::new("", "floz_us"),
         /// Whether a vacuum picks the solution up, and can suck in foam.
         vacuum: bool,
         /// The share of its solution that it filters and uses again; empty for none.
-        reuse: Entry,
+        reuse: Entry = Entry::new("", "percent"),
         /// Cleaning path.
-        path: Entry,
+        path: Entry = Entry::new("", "in"),
         /// The width that two passes share.
-        overlap: Entry,
+        overlap: Entry = Entry::new("", "in"),
         /// Travel speed.
-        speed: Entry,
+        speed: Entry = Entry::new("", "mph"),
         /// Time at work in the time spent.
-        efficiency: Entry,
+        efficiency: Entry = Entry::new("", "percent"),
         /// The flow of setting 1, 2, 3 …
         settings: Vec<Entry>,
+        /// Parts of water to 1 of each ratio that it can meter from its own bottle; empty for none.
+        ratios: String,
+        /// That bottle.
+        bottle: Entry = Entry::new("", "l"),
     }
 }
 
@@ -63,6 +67,12 @@ document! {
         active: Entry = Entry::new("", "percent_wv"),
         /// The concentrate's density, where the active substance is given by mass; may be empty.
         density: Entry = Entry::new("", "g_per_ml"),
+        /// The least active substance by law, code or order; may be empty.
+        minimum: Entry = Entry::new("", "mg_per_l"),
+        /// How long its label wants the floor wet; may be empty.
+        contact: Entry = Entry::new("", "min"),
+        /// What the site's own standard asks, written as labels are; may be empty.
+        standard: String,
         /// What its safety data sheet adds: first aid, spill, storage, disposal, in the user's words.
         notes: String,
     }
@@ -80,9 +90,9 @@ document! {
         /// How porous it is.
         porosity: Porosity,
         /// The least solution it should get.
-        target_low: Entry,
+        target_low: Entry = Entry::new("", "gal_us_per_1000ft2"),
         /// The most solution it should get.
-        target_high: Entry,
+        target_high: Entry = Entry::new("", "gal_us_per_1000ft2"),
     }
 }
 
@@ -97,6 +107,30 @@ coded! {
         Pump = "pump",
         /// A bottle cap, counted in caps.
         Cap = "cap",
+        /// A chamber on the bottle that is squeezed full and poured out.
+        Chamber = "chamber",
+        /// A scoop, counted in level scoops.
+        Scoop = "scoop",
+        /// A scale.
+        Scale = "scale",
+        /// Packets or tablets, whole ones.
+        Packet = "packet",
+        /// The machine itself, from a bottle of its own.
+        Metering = "metering",
+        /// A unit on the wall that draws the concentrate into the water.
+        Wall = "wall",
+    }
+}
+
+impl Dispenser {
+    /// Whether it draws the concentrate itself, so that nobody measures any out.
+    pub fn draws(self) -> bool {
+        matches!(self, Self::Metering | Self::Wall)
+    }
+
+    /// Whether it is counted in steps of a volume, any number of them.
+    pub fn steps(self) -> bool {
+        !matches!(self, Self::Packet | Self::Scale | Self::Metering | Self::Wall)
     }
 }
 
@@ -109,8 +143,14 @@ document! {
         name: String,
         /// How it is counted.
         dispenser: Dispenser,
-        /// One graduation, stroke or cap.
-        step: Entry,
+        /// One graduation, stroke, cap, squeeze or scoop, or what a packet holds.
+        step: Entry = Entry::new("", "floz_us"),
+        /// What one packet or tablet weighs, or the smallest division of a scale.
+        weight: Entry = Entry::new("", "g"),
+        /// All that a wall unit delivers a time.
+        total: Entry = Entry::new("", "l_per_min"),
+        /// What each of its metering tips draws, 1, 2, 3 …
+        tips: Vec<Entry> = vec![Entry::new("", "ml_per_min"); 3],
     }
 }
 
@@ -122,7 +162,7 @@ document! {
         /// What people call it.
         name: String,
         /// Its size.
-        size: Entry,
+        size: Entry = Entry::new("", "ft2"),
         /// The id of its floor.
         floor: String,
         /// Whether it is cleaned this shift.

@@ -6,7 +6,7 @@ mod first_order;
 
 pub use cylinder::{CYLINDERS, Class, Cylinder, JUG_SHARE, cylinder};
 pub use draws::{Drawn, draw};
-pub use first_order::{Cause, Spread, chance_inside, first_order, worst_case};
+pub use first_order::{Cause, Overall, Spread, chance_inside, first_order, worst_case};
 
 use crate::units::{Quantity, Volume};
 

@@ -57,7 +57,10 @@ formulas! {
     ACTIVE_DOSE: "formula-active-dose", "r" = "c / C", BY_DEFINITION;
     POWDER: "formula-powder", "m" = "c × V", BY_DEFINITION;
     SCOOPS: "formula-scoops", "k" = "m / (ρ × s)", BY_DEFINITION;
-    PORTION: "formula-portion", "V" = "k × u / r", BY_DEFINITION;
+    PORTION: "formula-portion", "V" = "k × Vᵤ", BY_DEFINITION;
+    WEIGHED: "formula-weighed", "m" = "ρ × c", BY_DEFINITION;
+    PPM: "formula-ppm", "c" = "r × C", BY_DEFINITION;
+    SURE: "formula-sure", "s" = "√(sₓ² + (x × u)²)", BY_DEFINITION;
     BOTTLE_TIME: "formula-bottle-time", "t" = "B / (r × Q)", BY_DEFINITION;
     MIXED: "formula-mixed", "x" = "c / (c + w)", BY_DEFINITION;
     MIXED_ERROR: "formula-mixed-error", "s" = "√((w × s₁)² + (c × s₂)²) / (c + w)²", BY_DEFINITION;

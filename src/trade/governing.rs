@@ -1,4 +1,4 @@
-//! Which rule governs the dose: the label or the machine.
+//! Which rule governs the dose: the label, a minimum by law, the site's standard, or the machine.
 
 use super::label::Window;
 use crate::coded::coded;
@@ -18,13 +18,34 @@ coded! {
     }
 }
 
-/// Which rule decides the amount.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Governs {
-    /// The product label.
-    Label,
-    /// The machine's own window.
-    Machine,
+coded! {
+    /// A rule that sets an amount, or narrows it.
+    Governs {
+        /// The product label.
+        Label = "label",
+        /// A law, a code or an order that sets a least amount.
+        Minimum = "minimum",
+        /// The site's own written standard.
+        Standard = "standard",
+        /// The machine's own window.
+        Machine = "machine",
+    }
+}
+
+/// What one rule beside the label allows.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Bound {
+    /// The rule.
+    pub by: Governs,
+    /// What it allows for this fill, m³; a least of nothing and an infinite greatest are open ends.
+    pub window: Window<Volume>,
+}
+
+impl Bound {
+    /// Whether the rule allows a dose.
+    pub fn allows(&self, dose: Volume) -> bool {
+        !above(dose, self.window.high) && !above(self.window.low, dose)
+    }
 }
 
 /// The amount, the window it must stay in, and which rule set them.
@@ -36,55 +57,67 @@ pub struct Governed {
     pub window: Window<Volume>,
     /// The rule that decided.
     pub governs: Governs,
-    /// The two rules have no amount in common.
+    /// The machine has no amount in common with the other rules.
     pub clash: bool,
 }
 
-/// Holds a label's window for this fill against the machine's.
+/// Holds a label's window for this fill against the other rules.
 ///
-/// Where they overlap the dose is the aim within the label, moved into the overlap. Where they have
-/// nothing in common the rule with the smaller amount governs, and `clash` says so: less concentrate
-/// foams, marks and burns less, and the other number must be shown beside it.
+/// A rule that overlaps with those before it narrows them, and the dose is the aim within the label,
+/// moved into what is left. A minimum or a standard that has nothing in common with the label is passed
+/// over: neither may overrule it, and [`Bound::allows`] tells. Where the machine has nothing in common
+/// with the rest, the smaller amount governs, and `clash` says so: less concentrate foams, marks and
+/// burns less, and the other number must be shown beside it.
 ///
 /// * `label`: what the label asks for this fill, m³.
-/// * `machine`: what the machine takes for this fill, m³, if it has a window.
+/// * `bounds`: the other rules, in the order of their weight, the machine last.
 /// * `aim`: where in the label's range.
 ///
 /// Source: common practice (the tighter rule wins).
 ///
 /// ```
-/// use brimline::trade::governing::{Aim, Governs, govern};
+/// use brimline::trade::governing::{Aim, Bound, Governs, govern};
 /// use brimline::trade::label::Window;
 /// use brimline::units::Volume;
 /// let ounces = |low, high| Window { low: Volume::new(low), high: Volume::new(high) };
-/// let clash = govern(ounces(20.0, 20.0), Some(ounces(3.0, 6.0)), Aim::Low);
+/// let machine = Bound { by: Governs::Machine, window: ounces(3.0, 6.0) };
+/// let clash = govern(ounces(20.0, 20.0), &[machine], Aim::Low);
 /// assert!(clash.clash && clash.governs == Governs::Machine && clash.dose == Volume::new(6.0));
+/// let standard = Bound { by: Governs::Standard, window: ounces(12.0, 12.0) };
+/// let narrowed = govern(ounces(10.0, 20.0), &[standard], Aim::Low);
+/// assert!(narrowed.governs == Governs::Standard && narrowed.dose == Volume::new(12.0));
 /// ```
-pub fn govern(label: Window<Volume>, machine: Option<Window<Volume>>, aim: Aim) -> Governed {
+pub fn govern(label: Window<Volume>, bounds: &[Bound], aim: Aim) -> Governed {
     let aimed = match aim {
         Aim::Low => label.low,
         Aim::Middle => label.low + (label.high - label.low) * 0.5,
         Aim::High => label.high,
     };
-    let Some(machine) = machine else {
-        return Governed { dose: aimed, window: label, governs: Governs::Label, clash: false };
-    };
-    if above(label.low, machine.high) {
-        Governed { dose: machine.high, window: machine, governs: Governs::Machine, clash: true }
-    } else if above(machine.low, label.high) {
-        Governed { dose: label.high, window: label, governs: Governs::Label, clash: true }
-    } else {
-        let high = label.high.min(machine.high);
-        let window = Window { low: label.low.max(machine.low).min(high), high };
-        let dose = aimed.max(window.low).min(window.high);
-        let moved = above(dose, aimed) || above(aimed, dose);
-        Governed {
-            dose,
-            window,
-            governs: if moved { Governs::Machine } else { Governs::Label },
-            clash: false,
+    let (mut window, mut low_by, mut high_by) = (label, Governs::Label, Governs::Label);
+    for &Bound { by, window: other } in bounds {
+        let (below, over) = (above(window.low, other.high), above(other.low, window.high));
+        if below && by == Governs::Machine {
+            return Governed { dose: other.high, window: other, governs: by, clash: true };
+        } else if over && by == Governs::Machine {
+            return Governed { dose: window.high, window, governs: high_by, clash: true };
+        } else if !below && !over {
+            if above(window.high, other.high) {
+                (window.high, high_by) = (other.high, by);
+            }
+            if above(other.low, window.low) {
+                (window.low, low_by) = (other.low.min(window.high), by);
+            }
         }
     }
+    let dose = aimed.max(window.low).min(window.high);
+    let governs = if above(dose, aimed) {
+        low_by
+    } else if above(aimed, dose) {
+        high_by
+    } else {
+        Governs::Label
+    };
+    Governed { dose, window, governs, clash: false }
 }
 
 /// Whether `a` is more than `b` by more than rounding: 20 fl oz from a ratio and 20 fl oz as typed

@@ -9,6 +9,9 @@
 //! | `2 oz makes 1 gal` | in that much finished solution | x |
 //! | `0.5 %` | of the finished solution | 0.005 |
 //! | `3 to 6 oz per tank` | that much for a full tank | |
+//! | `30 g/L`, `2 oz wt/gal` | powder in each volume of solution | |
+//! | `200 ppm` | active substance in the finished solution | |
+//! | `1 packet per 2 gal`, `1 tablet makes 10 L` | whole ones for that much solution | |
 //! | `1:64 (2 oz/gal)`, `1:64, 2 oz/gal` | both, which must agree | 1/65 |
 //! | `2 oz/gal (US)` | by the measure in the bracket | x/(1+x) |
 //!
@@ -19,6 +22,7 @@
 #![allow(clippy::float_cmp, reason = "a number on a label is 1, or it is not: nothing was computed yet")]
 
 mod amounts;
+mod counted;
 mod grammar;
 mod lexer;
 mod ratio;
@@ -26,7 +30,7 @@ mod statements;
 mod vocabulary;
 
 use crate::limits::OutOfRange;
-use crate::units::{System, Volume, VolumeFraction};
+use crate::units::{MassConcentration, System, Volume, VolumeFraction};
 
 /// What the numbers of a label are parts of.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -43,6 +47,12 @@ pub enum Basis {
     Percent,
     /// An amount for a full tank, whatever its size.
     PerTank,
+    /// A weight of powder in each volume.
+    Powder,
+    /// Active substance in each volume of finished solution.
+    Active,
+    /// Whole packets or tablets for a volume.
+    Packets,
 }
 
 impl Basis {
@@ -55,6 +65,9 @@ impl Basis {
             Self::MadeUp => "basis-made-up",
             Self::Percent => "basis-percent",
             Self::PerTank => "basis-per-tank",
+            Self::Powder => "basis-powder",
+            Self::Active => "basis-active",
+            Self::Packets => "basis-packets",
         }
     }
 }
@@ -82,6 +95,12 @@ pub enum Rule {
     Strength(Window<VolumeFraction>),
     /// Concentrate for a full tank.
     PerTank(Window<Volume>),
+    /// Powder in the use solution.
+    Powder(Window<MassConcentration>),
+    /// Active substance in the use solution.
+    Active(Window<MassConcentration>),
+    /// What one packet or tablet makes, from the least, which is the strongest.
+    Packets(Window<Volume>),
 }
 
 impl Rule {
@@ -89,7 +108,8 @@ impl Rule {
     pub fn is_range(&self) -> bool {
         match self {
             Self::Strength(window) => !window.is_point(),
-            Self::PerTank(window) => !window.is_point(),
+            Self::PerTank(window) | Self::Packets(window) => !window.is_point(),
+            Self::Powder(window) | Self::Active(window) => !window.is_point(),
         }
     }
 }
@@ -158,7 +178,7 @@ pub enum LabelMistake {
     },
     /// To be used undiluted, which nothing in a tank is.
     Neat,
-    /// An amount of powder by weight, or parts per million, which needs more than a label says.
+    /// A share by weight, which needs more than a label says.
     Weight,
     /// A part of zero.
     Zero,

@@ -46,6 +46,10 @@ pub enum Kind {
     Count,
     /// A pH.
     Ph,
+    /// Powder, or concentrate that is weighed.
+    Mass,
+    /// Active substance in a volume.
+    Active,
 }
 
 impl Kind {
@@ -75,6 +79,9 @@ impl Kind {
             (Self::Productivity, Metric) => "m2_per_h",
             (Self::Productivity, _) => "ft2_per_h",
             (Self::Percent, _) => "percent",
+            (Self::Mass, Metric) => "g",
+            (Self::Mass, _) => "oz",
+            (Self::Active, _) => "mg_per_l",
             (Self::Ratio | Self::Count | Self::Ph, _) => return None,
         };
         unit(code)

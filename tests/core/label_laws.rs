@@ -26,7 +26,8 @@ fn written(value: f64, mark: char) -> String {
 fn bounds(label: &Label) -> (f64, f64) {
     match &label.rule {
         Rule::Strength(window) => (window.low.si(), window.high.si()),
-        Rule::PerTank(window) => (window.low.si(), window.high.si()),
+        Rule::PerTank(window) | Rule::Packets(window) => (window.low.si(), window.high.si()),
+        Rule::Powder(window) | Rule::Active(window) => (window.low.si(), window.high.si()),
     }
 }
 
@@ -41,7 +42,7 @@ fn labelish() -> impl Strategy<Value = String> {
         "(", ")", "to", "in", "per", "oz", "fl oz", "gal", "mL", "L", "cup", "tank", "US", "imp", "water",
         "makes", "total", "part", "oz/gal", "g", ",", ".", "of", "1:64", "qt", "tbsp", "each", "made up",
         "solution", "neat", "as is", ";", ", ", "one", "half", "(US)", "(imp)", "dl", "(s)", "1 per 64",
-        "2:5", "2 oz/gal", "1.54 %", "1 in 64",
+        "2:5", "2 oz/gal", "1.54 %", "1 in 64", "g", "oz wt", "ppm", "packet", "tablets", "lb", "g/L",
     ]);
     (proptest::collection::vec(piece, 0..9), any::<bool>())
         .prop_map(|(pieces, tight)| pieces.join(if tight { "" } else { " " }))
@@ -53,7 +54,7 @@ fn sound(text: &str, system: System) -> Result<(), TestCaseError> {
         Ok(label) => {
             let (low, high) = bounds(&label);
             prop_assert!(low > 0.0 && low <= high, "{:?}: {} to {}", text, low, high);
-            prop_assert!(label.basis == Basis::PerTank || high <= 1.0, "{:?}", text);
+            prop_assert!(high <= 1.0 || !matches!(label.rule, Rule::Strength(_)), "{:?}", text);
             prop_assert_eq!(label.basis == Basis::PerTank, matches!(label.rule, Rule::PerTank(_)));
             for other in &label.others {
                 let read = read(other, system);

@@ -4,7 +4,7 @@ use crate::of;
 use brimline::limits::{self, Limit};
 use brimline::trade::coverage::{application_rate, passing, speed_for};
 use brimline::trade::dilution::{made_up_to, on_top_of, scaled_to_level};
-use brimline::trade::governing::{Aim, Governs, govern};
+use brimline::trade::governing::{Aim, Bound, Governs, govern};
 use brimline::trade::label::Window;
 use brimline::trade::measure::round_to;
 use brimline::trade::porosity::Porosity;
@@ -36,6 +36,10 @@ fn near(a: f64, b: f64) -> bool {
 /// Inside but for rounding.
 fn holds(window: Window<Volume>, dose: Volume) -> bool {
     dose >= window.low * (1.0 - 1e-9) && dose <= window.high * (1.0 + 1e-9)
+}
+
+fn machine_bound(window: Window<Volume>) -> Bound {
+    Bound { by: Governs::Machine, window }
 }
 
 fn any_aim() -> impl Strategy<Value = Aim> {
@@ -70,7 +74,7 @@ proptest! {
         machine in proptest::option::of(window::<Volume>(&limits::MACHINE_DOSE)),
         aim in any_aim(),
     ) {
-        let governed = govern(label, machine, aim);
+        let governed = govern(label, &machine.map(machine_bound).into_iter().collect::<Vec<_>>(), aim);
         prop_assert!(holds(governed.window, governed.dose));
         prop_assert!(governed.window.low <= governed.window.high);
         let Some(machine) = machine else {
@@ -94,6 +98,34 @@ proptest! {
         }
     }
 
+    /// A minimum and a standard narrow the label and never overrule it; the machine has the last word.
+    #[test]
+    fn a_standard_narrows_and_never_overrules(
+        label in window::<Volume>(&limits::MACHINE_DOSE),
+        standard in window::<Volume>(&limits::MACHINE_DOSE),
+        least in within::<Volume>(&limits::MACHINE_DOSE),
+        machine in proptest::option::of(window::<Volume>(&limits::MACHINE_DOSE)),
+        aim in any_aim(),
+    ) {
+        let minimum = Bound { by: Governs::Minimum, window: Window { low: least, high: Volume::new(f64::INFINITY) } };
+        let standard = Bound { by: Governs::Standard, window: standard };
+        let mut bounds = vec![minimum, standard];
+        let narrowed = govern(label, &bounds, aim);
+        prop_assert!(holds(label, narrowed.dose) && holds(label, narrowed.window.low) && !narrowed.clash);
+        if least <= label.high {
+            prop_assert!(minimum.allows(narrowed.dose), "a minimum that the label allows is kept");
+        }
+        for bound in bounds.iter().filter(|bound| bound.by == narrowed.governs) {
+            prop_assert!(bound.allows(narrowed.dose), "the rule that governs is kept");
+        }
+        bounds.extend(machine.map(machine_bound));
+        let last = govern(label, &bounds, aim);
+        if let Some(machine) = machine {
+            prop_assert!(last.dose <= machine.high * (1.0 + 1e-9), "never above what the machine takes");
+            prop_assert_eq!(last.clash, machine.high < narrowed.window.low || machine.low > narrowed.window.high);
+        }
+    }
+
     /// The same amount from two ways of computing it is no clash.
     #[test]
     fn equal_rules_agree(tank in within::<Volume>(&limits::TANK), parts in 2..500_u32, aim in any_aim()) {
@@ -101,7 +133,7 @@ proptest! {
         let label = made_up_to(tank, r);
         for machine in [tank / f64::from(parts), Volume::new(label.si() * (1.0 - 1e-15)), Volume::new(label.si() * (1.0 + 1e-15))] {
             let point = |dose| Window { low: dose, high: dose };
-            let governed = govern(point(label), Some(point(machine)), aim);
+            let governed = govern(point(label), &[machine_bound(point(machine))], aim);
             prop_assert!(!governed.clash && governed.governs == Governs::Label);
         }
     }
@@ -110,7 +142,7 @@ proptest! {
     fn rounding_stays_inside_where_it_can(
         label in window::<Volume>(&limits::MACHINE_DOSE), step in within::<Volume>(&limits::MEASURE), aim in any_aim(),
     ) {
-        let governed = govern(label, None, aim);
+        let governed = govern(label, &[], aim);
         let rounded = round_to(governed.dose, step, governed.window);
         prop_assert!(rounded.count >= 1.0 && rounded.count.fract() == 0.0);
         prop_assert_eq!(rounded.dose, step * rounded.count);

@@ -73,7 +73,7 @@ fn draws_agree_with_the_closed_form() {
         let (x, s) = (spread.strength, spread.error);
         let window = Window { low: x - s, high: x + s * 2.0 };
         let count = 10_000;
-        let drawn = draw(dose, window, seed, count).expect("enough draws");
+        let drawn = draw(dose, window, 0.0, seed, count).expect("enough draws");
         let bend = (s / x).powi(2);
         let n = f64::from(count);
         let mean_off = (drawn.mean - x).si().abs();
@@ -90,9 +90,9 @@ fn draws_agree_with_the_closed_form() {
 fn too_few_draws_say_nothing() {
     let all = Window { low: VolumeFraction::ZERO, high: VolumeFraction::new(1.0) };
     let dose = on_top(6.0, 0.25, 1280.0, 64.0);
-    assert!(draw(dose, all, 1, 0).is_none() && draw(dose, all, 1, 1).is_none());
-    assert_ne!(draw(dose, all, 1, 100), draw(dose, all, 2, 100), "another seed, other draws");
-    let exact = draw(on_top(1.0, 0.0, 3.0, 0.0), all, 1, 100).expect("enough draws");
+    assert!(draw(dose, all, 0.0, 1, 0).is_none() && draw(dose, all, 0.0, 1, 1).is_none());
+    assert_ne!(draw(dose, all, 0.0, 1, 100), draw(dose, all, 0.0, 2, 100), "another seed, other draws");
+    let exact = draw(on_top(1.0, 0.0, 3.0, 0.0), all, 0.0, 1, 100).expect("enough draws");
     assert_eq!((exact.mean, exact.error), (VolumeFraction::new(0.25), VolumeFraction::ZERO));
 }
 

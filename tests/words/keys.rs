@@ -3,6 +3,7 @@
 use brimline::answer::Formula;
 use brimline::form::station::{Job, Method, Mishap, Rest};
 use brimline::form::{Field, names};
+use brimline::site::Dispenser;
 use brimline::trade::formula;
 use brimline::units::System;
 use brimline::words::Words;
@@ -50,8 +51,8 @@ fn composed() -> Vec<String> {
     all("station-mishap-", &Mishap::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
     all("reading-method-", &Method::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
     all("filling-", &["made-up", "on-top"]);
-    all("dispenser-", &["cup", "pump", "cap"]);
-    all("count-", &["pump", "cap"]);
+    all("dispenser-", &Dispenser::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
+    all("count-", &["pump", "cap", "chamber", "scoop"]);
     all("porosity-", &["sealed", "low", "medium", "high"]);
     all("fill-level-", &["25", "50", "75", "100"]);
     for shelf in ["machine", "product", "floor", "measure"] {

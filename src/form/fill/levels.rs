@@ -1,6 +1,6 @@
 //! The same fill at every level that a tank's marks show.
 
-use super::work;
+use super::unsure;
 use crate::answer::{Answer, Value};
 use crate::form::{Field, Typed, names};
 use crate::number::{self, Marks};
@@ -51,11 +51,13 @@ fn marked(typed: &Typed, marks: Marks) -> Vec<Entry> {
 fn at(typed: &Typed, entry: Entry, marks: Marks) -> Option<Level> {
     let mut asked = typed.clone();
     asked.ask.level = entry.clone();
-    let answer: Answer = work(&asked, marks).outcome.answer;
+    let answer: Answer = unsure(&asked, marks).outcome.answer;
+    // A liquid, a powder by weight, or whole packets.
+    let first = |names: &[&str]| names.iter().find_map(|name| answer.get(name));
     Some(Level {
         entry,
-        dose: answer.get(names::FILL_DOSE)?,
-        rounded: answer.get(names::FILL_ROUNDED),
+        dose: first(&[names::FILL_DOSE, names::FILL_MASS, names::FILL_COUNT])?,
+        rounded: first(&[names::FILL_ROUNDED, names::FILL_MASS_ROUNDED, names::FILL_COUNT]),
         count: answer.get(names::FILL_COUNT),
         water: answer.get(names::FILL_WATER)?,
     })

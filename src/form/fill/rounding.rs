@@ -1,10 +1,10 @@
 //! The dose in whole marks, strokes or caps, and what that really makes.
 
-use super::{COARSE, Job, total_of};
+use super::{COARSE, Job};
 use crate::answer::{Remark, Value, Weight};
 use crate::form::{Outcome, names};
 use crate::trade::formula;
-use crate::trade::governing::Governed;
+use crate::trade::governing::{Governed, Governs};
 use crate::trade::label::Window;
 use crate::trade::measure::{Rounded, round_to};
 use crate::units::{Kind, Volume};
@@ -13,13 +13,15 @@ use crate::units::{Kind, Volume};
 pub(super) fn rounded(out: &mut Outcome, job: &Job, governed: Governed, step: Volume) {
     let window = rounding_window(job, governed);
     let Rounded { count, dose, inside } = round_to(governed.dose, step, window);
-    let total = total_of(job, dose);
-    if dose >= total || total / job.tank > 1.0 + 1e-9 {
+    let total = job.fill.total(dose);
+    if dose >= total || total / job.fill.tank > 1.0 + 1e-9 {
         let remark = Remark::new("remark-measure-too-big", Weight::Warn);
         out.answer.remark(remark.value("step", Value::new(step, Kind::Dose)));
         return;
     }
-    if (dose / governed.dose - 1.0).abs() > COARSE {
+    // What the rules' range allows is not coarse, however far from the aim.
+    let in_range = inside && !governed.window.is_point();
+    if !in_range && (dose / governed.dose - 1.0).abs() > COARSE {
         let remark = Remark::new("remark-measure-coarse", Weight::Warn);
         let remark = remark.value("rounded", Value::new(dose, Kind::Dose));
         out.answer.remark(remark.value("dose", Value::new(governed.dose, Kind::Dose)));
@@ -55,6 +57,7 @@ fn rounding_window(job: &Job, governed: Governed) -> Window<Volume> {
         return governed.window;
     }
     let open = Window { low: Volume::ZERO, high: Volume::new(f64::INFINITY) };
-    let takes = job.takes().unwrap_or(open);
+    let bounds = job.rules.bounds(job.fill);
+    let takes = bounds.iter().find(|bound| bound.by == Governs::Machine).map_or(open, |bound| bound.window);
     if job.disinfects { Window { low: governed.dose.max(takes.low), ..takes } } else { takes }
 }

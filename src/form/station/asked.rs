@@ -94,7 +94,13 @@ impl Default for Station {
     fn default() -> Self {
         let blank = |(field, _): &(Field, &str)| {
             let unit = field.units().first().copied().unwrap_or_default();
-            Entry::new(if *field == Field::Left { "25" } else { "" }, unit)
+            let text = match field {
+                Field::Left => "25",
+                // What jugs and tank marks are good for; common practice, no source.
+                Field::SureMeasure | Field::SureTank => "5",
+                _ => "",
+            };
+            Entry::new(text, unit)
         };
         Self {
             job: Job::default(),

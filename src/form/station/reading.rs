@@ -2,10 +2,9 @@
 
 use super::{Done, Method, aimed};
 use crate::answer::{Formula, Remark, Value, Weight};
+use crate::form::rules::{active, ppm};
 use crate::form::{Field, Outcome, Typed, What, names};
-use crate::limits;
 use crate::number::{self, Marks};
-use crate::trade::actives::in_concentrate;
 use crate::trade::certainty::{JUG_SHARE, Measured};
 use crate::trade::formula;
 use crate::trade::reading::{
@@ -13,9 +12,7 @@ use crate::trade::reading::{
     refractometer, strip, with_tolerance,
 };
 use crate::trade::rescue::TOLERANCE;
-use crate::units::{
-    Density, Kind, MassConcentration, MassFraction, Plain, Quantity, Volume, VolumeFraction, unit,
-};
+use crate::units::{Kind, MassConcentration, Plain, Quantity, Volume, VolumeFraction, unit};
 
 /// The name of the field with a strip's blocks.
 pub const BLOCKS: &str = "reading-blocks";
@@ -111,30 +108,12 @@ fn step(
     }
 }
 
-/// The active substance in the concentrate; by mass it needs the density.
-fn active(out: &mut Outcome, typed: &Typed, marks: Marks) -> Option<MassConcentration> {
-    let field = Field::Active;
-    let entry = field.entry(typed)?;
-    if unit(&entry.unit).is_none_or(|unit| unit.code != "percent_ww") {
-        return out.need(typed, field, marks);
-    }
-    let share = entry.read::<MassFraction>(&limits::ACTIVE_SHARE, marks);
-    let density = out.need::<Density>(typed, Field::Density, marks);
-    match share {
-        Ok(share) => Some(in_concentrate(share, density?)),
-        Err(mistake) => {
-            out.trouble(field.name(), What::Number(mistake));
-            None
-        }
-    }
-}
-
 fn by_strip(out: &mut Outcome, typed: &Typed, marks: Marks) -> Read {
     let concentrate = active(out, typed, marks);
     let shown = out.need::<MassConcentration>(typed, Field::Strip, marks);
     let texts = typed.ask.station.blocks.split([' ', ';', '/']).filter(|text| !text.is_empty());
-    let ppm = unit("mg_per_l")?;
-    let block = |text: &str| MassConcentration::of(number::read(text, marks).ok()?, ppm);
+    let printed = unit("mg_per_l")?;
+    let block = |text: &str| MassConcentration::of(number::read(text, marks).ok()?, printed);
     let blocks: Option<Vec<MassConcentration>> = texts.map(block).collect();
     let Some(blocks) = blocks.filter(|blocks| blocks.len() > 1) else {
         out.trouble(BLOCKS, What::Blocks);
@@ -148,14 +127,9 @@ fn by_strip(out: &mut Outcome, typed: &Typed, marks: Marks) -> Read {
         None => Seen::Between(blocks.iter().rposition(|block| *block < shown).unwrap_or(0)),
     };
     let read = strip(seen, &blocks, concentrate);
-    let given = [("c", ppm_of(shown)), ("C", ppm_of(concentrate))];
+    let given = [("c", ppm(shown)), ("C", ppm(concentrate))];
     step(out, &formula::READ_ACTIVE, &given, &read);
     Some((read, BLOCKS.to_owned()))
-}
-
-/// A concentration, told in ppm.
-fn ppm_of(active: MassConcentration) -> Value {
-    Value::plain(active.si() * 1_000.0, Kind::Ratio)
 }
 
 fn by_drops(out: &mut Outcome, typed: &Typed, marks: Marks) -> Read {
@@ -166,9 +140,9 @@ fn by_drops(out: &mut Outcome, typed: &Typed, marks: Marks) -> Read {
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "the limit keeps it small")]
     let read = drops(count as u32, each, concentrate);
     let active = MassConcentration::from_si(each.si() * count);
-    let given = [("d", Value::plain(count, Kind::Count)), ("k", ppm_of(each))];
-    out.answer.step(&formula::READ_DROPS, &given, ppm_of(active));
-    step(out, &formula::READ_ACTIVE, &[("c", ppm_of(active)), ("C", ppm_of(concentrate))], &read);
+    let given = [("d", Value::plain(count, Kind::Count)), ("k", ppm(each))];
+    out.answer.step(&formula::READ_DROPS, &given, ppm(active));
+    step(out, &formula::READ_ACTIVE, &[("c", ppm(active)), ("C", ppm(concentrate))], &read);
     Some((read, Field::Drops.name()))
 }
 

@@ -3,6 +3,7 @@
 use crate::coded::Coded;
 use crate::form::Action;
 use crate::page::shared::Shared;
+use std::rc::Rc;
 use wasm_bindgen::JsValue;
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
@@ -27,8 +28,16 @@ pub fn shown(chosen: &str) -> JsValue {
     JsValue::from_str(chosen)
 }
 
+/// What a control does with what was chosen. The markup takes it boxed, so that it stands in the page
+/// once and not once for each kind of choice.
+type Does<T> = Rc<dyn Fn(T) -> Action>;
+
 /// A drop-down list with its label; `action` is told the value.
 pub fn choice(shared: &Shared, choice: Choice, action: impl Fn(String) -> Action + 'static) -> Html {
+    list(shared, choice, Rc::new(action))
+}
+
+fn list(shared: &Shared, choice: Choice, action: Does<String>) -> Html {
     let Choice { name, label, options, chosen, hint } = choice;
     let onchange =
         shared.on(move |event: Event| action(event.target_unchecked_into::<HtmlSelectElement>().value()));
@@ -80,7 +89,10 @@ pub fn switch(
     on: bool,
     action: impl Fn(bool) -> Action + 'static,
 ) -> Html {
-    let name = name.into();
+    tick(shared, name.into(), label, on, Rc::new(action))
+}
+
+fn tick(shared: &Shared, name: AttrValue, label: String, on: bool, action: Does<bool>) -> Html {
     let onchange =
         shared.on(move |event: Event| action(event.target_unchecked_into::<HtmlInputElement>().checked()));
     html! {
@@ -98,5 +110,9 @@ pub fn button(
     text: String,
     action: impl Fn() -> Action + 'static,
 ) -> Html {
-    html! { <button type="button" name={name.into()} onclick={shared.on(move |_: MouseEvent| action())}>{ text }</button> }
+    press(name.into(), text, shared.on(move |_: MouseEvent| action()))
+}
+
+fn press(name: AttrValue, text: String, onclick: Callback<MouseEvent>) -> Html {
+    html! { <button type="button" {name} {onclick}>{ text }</button> }
 }

@@ -29,14 +29,16 @@ pub fn warnings(shared: &Shared, remarks: &[Remark]) -> Html {
 
 /// What was taken for granted.
 pub fn assumptions(shared: &Shared, remarks: &[Remark]) -> Html {
-    if of(remarks, Weight::Assumed).next().is_none() {
+    // Which tolerance matters most stands beside the tolerances.
+    let assumed = || of(remarks, Weight::Assumed).filter(|remark| !remark.code.starts_with("sure-"));
+    if assumed().next().is_none() {
         return Html::default();
     }
     html! {
         <section class="assumptions">
             <h2>{ shared.say("assumptions") }</h2>
             <ul>
-                { for of(remarks, Weight::Assumed).map(|remark| html! {
+                { for assumed().map(|remark| html! {
                     <li data-remark={remark.code}>{ shared.words.remark(remark, shared.system()) }</li>
                 }) }
             </ul>

@@ -4,7 +4,7 @@ use crate::chemistry::family::Family;
 use crate::chemistry::ghs::SignalWord;
 use crate::form::action::{Line, Shelf};
 use crate::form::cautions::ph_is_wrong;
-use crate::form::fill::LABEL;
+use crate::form::fill::{LABEL, STANDARD};
 use crate::form::{Action, Field, Outcome};
 use crate::page::components::{
     Choice, Text, button, choice, number_field, pick, shelf_buttons, switch, text_field,
@@ -78,13 +78,37 @@ pub fn product_basics(shared: &Shared) -> Html {
     }
 }
 
+/// Whether its active substance is given by mass, which needs the density.
+pub fn by_mass(shared: &Shared) -> bool {
+    shared.typed.product().is_some_and(|product| product.active.unit == "percent_ww")
+}
+
+/// What beside the label says how much of it to use: the site's standard, a law, the contact time; and
+/// its active substance, where no other place asks for that.
+pub fn product_rules(shared: &Shared, outcome: &Outcome, active: bool) -> Html {
+    let Some(product) = shared.typed.product() else { return Html::default() };
+    let mistake =
+        outcome.at(STANDARD).map(|what| shared.words.trouble(what, &shared.say(STANDARD), None, ("", "")));
+    let rule = |field: Field| number_field(shared, outcome, field, None);
+    html! {
+        <details class="more">
+            <summary>{ shared.say("product-rules") }</summary>
+            <div class="fields">
+                { text_field(shared, Text { mistake, ..text(Line::Standard, STANDARD, &product.standard, false) }) }
+                { rule(Field::Minimum) }
+                { rule(Field::Contact) }
+                if active { { active_fields(shared, outcome) } }
+            </div>
+        </details>
+    }
+}
+
 /// Its active substance, which a strip or a drop test counts.
 pub fn active_fields(shared: &Shared, outcome: &Outcome) -> Html {
-    let by_mass = shared.typed.product().is_some_and(|product| product.active.unit == "percent_ww");
     html! {
         <>
             { number_field(shared, outcome, Field::Active, None) }
-            if by_mass { { number_field(shared, outcome, Field::Density, None) } }
+            if by_mass(shared) { { number_field(shared, outcome, Field::Density, None) } }
         </>
     }
 }

@@ -3,6 +3,7 @@
 pub mod amount;
 mod paper;
 mod pictures;
+mod sure;
 
 use super::{frame, station};
 use crate::form::action::Shelf;
@@ -15,8 +16,12 @@ use crate::page::components::{
     answer_tools, assumptions, caution_strip, facts, glance, number_field, pick, picker, stop, troubles,
     warnings, workings,
 };
-use crate::page::editors::{label_field, machine_basics, measure_editor, product_basics};
+use crate::page::editors::{
+    active_fields, by_mass, label_field, machine_basics, measure_editor, product_basics, product_rules,
+};
 use crate::page::shared::Shared;
+use crate::site::Dispenser;
+use crate::trade::label::Rule;
 use yew::prelude::*;
 
 /// The view.
@@ -61,10 +66,12 @@ fn question(shared: &Shared, fill: &Fill) -> Html {
                 <div>{ number_field(shared, outcome, Field::Level, None) }{ levels(shared) }</div>
                 if fill.label.as_ref().is_some_and(|label| label.rule.is_range()) { { aim(shared) } }
                 { picker(shared, Shelf::Measure) }
+                { needed(shared, fill) }
                 { picker(shared, Shelf::Floor) }
             </div>
             { machine_basics(shared, outcome) }
             { product_basics(shared) }
+            { product_rules(shared, outcome, !needs_active(shared, fill)) }
             <details class="more">
                 <summary>{ shared.say("fill-more") }</summary>
                 { pick(shared, "fill-filling", "filling", shared.typed.ask.filling, Action::Filling) }
@@ -73,6 +80,29 @@ fn question(shared: &Shared, fill: &Fill) -> Html {
             { glance(shared, at_a_glance(shared, fill)) }
         </>
     }
+}
+
+/// What the label, a minimum or the measure asks of the product beside its dilution.
+fn needed(shared: &Shared, fill: &Fill) -> Html {
+    let powder = fill.label.as_ref().is_some_and(|label| matches!(label.rule, Rule::Powder(_)));
+    let weighs = fill.dispenser == Dispenser::Scale;
+    // Weighed powder needs no density; powder in a scoop and a liquid on a scale do.
+    let density = powder != weighs && !(powder && fill.dispenser == Dispenser::Packet);
+    let active = needs_active(shared, fill);
+    html! {
+        <>
+            if active { { active_fields(shared, &fill.outcome) } }
+            if density && !(active && by_mass(shared)) {
+                { number_field(shared, &fill.outcome, Field::Density, None) }
+            }
+        </>
+    }
+}
+
+/// Whether a rule in ppm asks for the active substance.
+fn needs_active(shared: &Shared, fill: &Fill) -> bool {
+    let minimum = shared.typed.product().is_some_and(|product| !product.minimum.text.trim().is_empty());
+    minimum || fill.label.as_ref().is_some_and(|label| matches!(label.rule, Rule::Active(_)))
 }
 
 /// The four levels that a tank's marks show.
@@ -108,16 +138,17 @@ fn answer(shared: &Shared, fill: &Fill) -> Html {
     if answer.stopped() {
         return html! { <>{ stop(shared, &answer.remarks) }{ caution_strip(shared) }</> };
     }
-    let Some(dose) = answer.get(names::FILL_DOSE) else { return troubles(shared, &fill.outcome) };
+    let Some(main) = amount::main(shared, fill) else { return troubles(shared, &fill.outcome) };
     html! {
         <>
             { troubles(shared, &fill.outcome) }
-            { amount::the_amount(shared, fill, dose) }
+            { main }
             { warnings(shared, &answer.remarks) }
-            { pictures::drawing(shared, fill, dose) }
-            if !banned(&answer.remarks) { { paper::steps(shared, fill, dose) } }
-            { pictures::rules(shared, fill, dose) }
+            { pictures::drawing(shared, fill) }
+            if !banned(&answer.remarks) { { paper::steps(shared, fill) } }
+            { pictures::rules(shared, fill) }
             { facts(shared, answer, FACTS) }
+            { sure::sure(shared, fill) }
             { paper::level_table(shared, fill.dispenser) }
             { caution_strip(shared) }
             { assumptions(shared, &answer.remarks) }
@@ -138,13 +169,26 @@ const FACTS: &[&str] = &[
     names::LABEL_HIGH,
     names::MACHINE_LOW,
     names::MACHINE_HIGH,
+    names::MINIMUM_LOW,
+    names::STANDARD_LOW,
+    names::STANDARD_HIGH,
+    names::FILL_MASS_ROUNDED,
+    names::FILL_MASS,
+    names::POWDER_LOW,
+    names::POWDER_HIGH,
+    names::FILL_SETTING,
+    names::FILL_BOTTLE_FILLS,
+    names::FILL_BOTTLE_TIME,
+    names::FILL_ACTIVE,
+    names::FILL_CHLORINE,
+    names::FILL_CONTACT,
 ];
 
 fn at_a_glance(shared: &Shared, fill: &Fill) -> String {
     let answer = &fill.outcome.answer;
-    match answer.get(names::FILL_ROUNDED).or(answer.get(names::FILL_DOSE)) {
+    match amount::headline(fill) {
         _ if answer.stopped() => shared.say("glance-stop"),
-        Some(dose) => amount::in_measure(shared, fill, dose),
+        Some((_, value)) => amount::in_measure(shared, fill, value),
         None => shared.say("glance-trouble"),
     }
 }

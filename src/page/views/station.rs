@@ -10,7 +10,7 @@ use crate::form::station::rescue::OTHER;
 use crate::form::station::{Done, Mishap, Rest, reading, rescue, top_up};
 use crate::form::{Action, Field, Outcome};
 use crate::page::components::{Choice, choice, glance, named, number_field, pick, picker};
-use crate::page::editors::{label_field, machine_basics, measure_editor, product_basics};
+use crate::page::editors::{label_field, machine_basics, measure_editor, product_basics, product_rules};
 use crate::page::shared::Shared;
 use yew::prelude::*;
 
@@ -103,6 +103,7 @@ fn more(shared: &Shared, outcome: &Outcome) -> Html {
         <>
             { machine_basics(shared, outcome) }
             { product_basics(shared) }
+            { product_rules(shared, outcome, !readings::ask_active(shared)) }
             <details class="more">
                 <summary>{ shared.say("measure-more") }</summary>
                 { fill::aim(shared) }

@@ -11,6 +11,8 @@ pub enum Cause {
     Measure,
     /// The water, or the mark that the tank is made up to.
     Water,
+    /// What the label means by its numbers.
+    Label,
 }
 
 /// A strength with its error.
@@ -32,6 +34,68 @@ impl Spread {
     /// Which of the two errors is the larger.
     pub fn cause(self) -> Cause {
         if self.by_measure >= 0.5 { Cause::Measure } else { Cause::Water }
+    }
+}
+
+/// The error of a strength beside what the label means, and what each of the three adds to it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Overall {
+    /// One standard deviation of the strength beside the label's.
+    pub error: VolumeFraction,
+    /// u, one relative standard deviation of what the label means.
+    pub label: f64,
+    /// The measure's part of the variance, 0 to 1.
+    pub by_measure: f64,
+    /// The water's part.
+    pub by_water: f64,
+    /// The label's part.
+    pub by_label: f64,
+}
+
+impl Overall {
+    /// Adds the doubt about the label to the error of a strength.
+    ///
+    /// `s = √(sₓ² + (x × u)²)`
+    ///
+    /// * `spread`: x and sₓ, as [`first_order`] gives them.
+    /// * `label`: u, relative, 0 or above: read as parts of the total, 1 to n means a strength that is
+    ///   1/n greater.
+    ///
+    /// That the label's doubt does not depend on the other two is taken for granted. Source: law of
+    /// propagation of uncertainty, as [`first_order`].
+    ///
+    /// ```
+    /// use brimline::trade::certainty::{Cause, Dose, Measured, Overall, first_order};
+    /// use brimline::units::{Quantity, Volume};
+    /// let volume = |value, error| Measured { value: Volume::new(value), error: Volume::new(error) };
+    /// let spread = first_order(Dose::MadeUp { concentrate: volume(1.0, 0.03), total: volume(5.0, 0.2) });
+    /// let overall = Overall::of(spread, 0.12);
+    /// assert!((overall.error.si() - 0.026).abs() < 1e-12); // 3, 4 and 12 % make 13 %
+    /// assert_eq!(overall.cause(), Cause::Label);
+    /// ```
+    pub fn of(spread: Spread, label: f64) -> Self {
+        let by_label = spread.strength.si() * label;
+        let error = spread.error.si().hypot(by_label);
+        let part = |share: f64| if error > 0.0 { share / (error * error) } else { 0.0 };
+        let made = spread.error.si().powi(2);
+        Self {
+            error: VolumeFraction::new(error),
+            label,
+            by_measure: part(made * spread.by_measure),
+            by_water: part(made * (1.0 - spread.by_measure)),
+            by_label: part(by_label * by_label),
+        }
+    }
+
+    /// Which of the three matters most.
+    pub fn cause(self) -> Cause {
+        if self.by_label > self.by_measure.max(self.by_water) {
+            Cause::Label
+        } else if self.by_measure >= self.by_water {
+            Cause::Measure
+        } else {
+            Cause::Water
+        }
     }
 }
 

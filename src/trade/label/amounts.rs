@@ -31,11 +31,11 @@ pub(super) fn amount(pieces: &[Token], said: Said) -> Result<Label, LabelMistake
 }
 
 /// One number, or the range from less to more.
-fn range_text(a: f64, b: f64) -> String {
+pub(super) fn range_text(a: f64, b: f64) -> String {
     if a == b { plain(a) } else { format!("{} to {}", plain(a.min(b)), plain(a.max(b))) }
 }
 
-fn in_order(low: f64, high: f64, tail: &str) -> Result<(), LabelMistake> {
+pub(super) fn in_order(low: f64, high: f64, tail: &str) -> Result<(), LabelMistake> {
     if low <= high { Ok(()) } else { Err(LabelMistake::Backwards { reading: range_text(low, high) + tail }) }
 }
 
@@ -139,7 +139,7 @@ fn no_per(low: f64, high: f64, measure: Measure, said: Said) -> Result<Label, La
     Err(LabelMistake::NoPer { readings: readings.collect() })
 }
 
-fn in_system(measure: Measure, system: System) -> Option<&'static Unit> {
+pub(super) fn in_system(measure: Measure, system: System) -> Option<&'static Unit> {
     match measure {
         Measure::Known(unit) => Some(unit),
         Measure::Customary(customary) => customary.in_system(system),
@@ -147,25 +147,29 @@ fn in_system(measure: Measure, system: System) -> Option<&'static Unit> {
     }
 }
 
-fn known(measure: Measure, said: Said) -> Option<&'static Unit> {
+pub(super) fn known(measure: Measure, said: Said) -> Option<&'static Unit> {
     in_system(measure, said.system.unwrap_or(said.site))
 }
 
 /// In an imperial site a bare "gal" is imperial, but many products come with US labels: their
 /// reading is offered too.
-fn american(measures: &[Measure], said: Said, text: impl Fn(System) -> Option<String>) -> Option<String> {
+pub(super) fn american(
+    measures: &[Measure],
+    said: Said,
+    text: impl Fn(System) -> Option<String>,
+) -> Option<String> {
     let open = measures.iter().any(|measure| !matches!(measure, Measure::Known(_)));
     let offered = open && said.system.is_none() && said.site == System::Imperial;
     offered.then(|| text(System::Us)).flatten()
 }
 
-fn both_systems(text: impl Fn(System) -> Option<String>) -> LabelMistake {
+pub(super) fn both_systems(text: impl Fn(System) -> Option<String>) -> LabelMistake {
     LabelMistake::Ambiguous {
         readings: [System::Us, System::Imperial].into_iter().filter_map(text).collect(),
     }
 }
 
-fn notes(measures: &[Measure], said: Said) -> Vec<Note> {
+pub(super) fn notes(measures: &[Measure], said: Said) -> Vec<Note> {
     let mut out = Vec::new();
     if measures.contains(&Measure::BareOunce) {
         out.push(Note::FluidOunce);

@@ -1,6 +1,7 @@
 //! From tokens to a label: what stands beside the numbers, and whether they are parts or amounts.
 
 use super::amounts::amount;
+use super::counted::counted;
 use super::lexer::Token::{self, Dash, Number, Slash};
 use super::lexer::{self, tokens};
 use super::ratio::ratio;
@@ -18,7 +19,7 @@ pub(super) const TANK: Token = Token::Word(Word::Tank);
 pub(super) fn statement(text: &str, system: System) -> Result<Label, LabelMistake> {
     let mut pieces = tokens(text, system)?;
     let has = |word: Word| pieces.contains(&Token::Word(word));
-    if has(Word::Weight) {
+    if has(Word::ByWeight) {
         return Err(LabelMistake::Weight);
     }
     if has(Word::Neat) {
@@ -38,7 +39,10 @@ pub(super) fn statement(text: &str, system: System) -> Result<Label, LabelMistak
     };
     let systems = pieces.iter().filter(|token| matches!(token, Token::Word(Word::System(_)))).count();
     pieces = resolve_systems(pieces, said, systems);
-    if has_unit {
+    let solid = |t: &Token| matches!(t, Token::Word(Word::Mass(_) | Word::Weight | Word::Ppm | Word::Packet));
+    if pieces.iter().any(solid) {
+        counted(&fold_range(join_fractions(&pieces)), said)
+    } else if has_unit {
         if said.water_first {
             return Err(LabelMistake::Shape);
         }

@@ -95,7 +95,12 @@ fn agree(a: &Rule, b: &Rule) -> bool {
     let close = |a: f64, b: f64| (a - b).abs() <= 0.02 * a.max(b);
     match (a, b) {
         (Rule::Strength(a), Rule::Strength(b)) => close(a.low / b.low, 1.0) && close(a.high / b.high, 1.0),
-        (Rule::PerTank(a), Rule::PerTank(b)) => close(a.low / b.low, 1.0) && close(a.high / b.high, 1.0),
+        (Rule::PerTank(a), Rule::PerTank(b)) | (Rule::Packets(a), Rule::Packets(b)) => {
+            close(a.low / b.low, 1.0) && close(a.high / b.high, 1.0)
+        }
+        (Rule::Powder(a), Rule::Powder(b)) | (Rule::Active(a), Rule::Active(b)) => {
+            close(a.low / b.low, 1.0) && close(a.high / b.high, 1.0)
+        }
         _ => false,
     }
 }

@@ -54,7 +54,16 @@ pub(super) enum Word {
     Tank,
     System(System),
     Percent,
+    /// A unit of weight.
+    Mass(&'static str),
+    /// "oz" beside it is the avoirdupois ounce.
     Weight,
+    /// A share by weight, which no dilution here is read from.
+    ByWeight,
+    /// Parts per million of active substance, 1 mg/L each.
+    Ppm,
+    /// A whole packet or tablet.
+    Packet,
     /// Says nothing about the amount.
     Filler,
 }
@@ -78,8 +87,14 @@ const WORDS: &[(&[&str], Word)] = &[
     (&["pt", "pts", "pint", "pints"], Word::Measure(Measure::Customary(Customary::Pint))),
     (&["qt", "qts", "quart", "quarts"], Word::Measure(Measure::Customary(Customary::Quart))),
     (&["gal", "gals", "gall", "gallon", "gallons"], Word::Measure(Measure::Customary(Customary::Gallon))),
-    (&["g", "gram", "grams", "gm", "kg", "kilogram", "kilograms", "lb", "lbs", "pound", "pounds", "wt", "weight", "w/v", "w/w", "mg", "ppm"], Word::Weight),
-    (&["part", "parts", "concentrate", "product", "chemical", "cleaner", "of", "up", "with", "the", "a", "an", "full", "v/v", "vol", "volume", "by", "use", "dilution", "ratio", "add", "mix", "mixed", "dilute", "diluted", "at", "cold", "warm", "hot", "clean"], Word::Filler),
+    (&["g", "gram", "grams", "gm"], Word::Mass("g")),
+    (&["kg", "kilogram", "kilograms"], Word::Mass("kg")),
+    (&["lb", "lbs", "pound", "pounds"], Word::Mass("lb")),
+    (&["wt", "weight"], Word::Weight),
+    (&["w/v", "w/w", "mg"], Word::ByWeight),
+    (&["ppm", "mg/l", "mg/liter", "mg/litre"], Word::Ppm),
+    (&["packet", "packets", "pack", "packs", "pouch", "pouches", "sachet", "sachets", "tablet", "tablets", "tab", "tabs"], Word::Packet),
+    (&["part", "parts", "concentrate", "product", "chemical", "cleaner", "of", "up", "with", "the", "a", "an", "full", "v/v", "vol", "volume", "by", "use", "dilution", "ratio", "add", "mix", "mixed", "dilute", "diluted", "at", "cold", "warm", "hot", "clean", "powder", "active", "available"], Word::Filler),
 ];
 
 /// What is read as one word although a space or sign stands in it, in lower case.
@@ -87,6 +102,9 @@ pub(super) const PHRASES: &[&str] = &[
     "v/v",
     "w/v",
     "w/w",
+    "mg/l",
+    "mg/liter",
+    "mg/litre",
     "as is",
     "as-is",
     "ready to use",

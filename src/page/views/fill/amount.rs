@@ -3,30 +3,54 @@
 use crate::answer::{Answer, Value};
 use crate::form::cautions::banned;
 use crate::form::fill::Fill;
-use crate::form::{Filling, names};
+use crate::form::{Field, Filling, names};
 use crate::page::components::{Amount, amount, computed};
 use crate::page::shared::Shared;
 use crate::site::Dispenser;
-use crate::units::{Kind, System, Unit, unit};
+use crate::units::{Kind, Mass, Quantity, System, Unit, unit};
 use crate::words::Argument;
 use yew::prelude::*;
 
-/// A dose as it is measured: so many strokes or caps, or so much in the jug's own unit.
+/// A dose as it is measured: so many strokes or caps, or so much in the jug's own unit; a setting by
+/// its number.
 pub fn in_measure(shared: &Shared, fill: &Fill, dose: Value) -> String {
+    let n = || [("n", shared.argument(dose))];
+    match (fill.dispenser, dose.kind) {
+        (Dispenser::Metering, Kind::Ratio) => return shared.tell("fill-setting", &n()),
+        (Dispenser::Wall, Kind::Count) => return shared.tell("fill-tip", &n()),
+        (_, Kind::Count) => return counted(shared, "count-packet", dose),
+        _ => {}
+    }
     measured(shared, fill.dispenser, fill.outcome.answer.get(names::FILL_COUNT), dose)
 }
 
 /// A dose as so many of the measure, or in the measure's own unit.
 pub fn measured(shared: &Shared, dispenser: Dispenser, count: Option<Value>, dose: Value) -> String {
+    if dose.kind == Kind::Mass && dispenser != Dispenser::Scoop {
+        return shared.show(dose);
+    }
     match (dispenser, count) {
+        (Dispenser::Scale, Some(count)) => {
+            let field = Field::MeasureWeight;
+            let step = field.entry(&shared.typed).and_then(|entry| Some((entry.clone(), unit(&entry.unit)?)));
+            let step = step.and_then(|(entry, unit)| {
+                Some((entry.read::<Mass>(field.limit(), shared.marks()).ok()?, unit))
+            });
+            step.map_or_else(
+                || shared.show(dose),
+                |(step, unit)| shared.words.in_unit((step * count.si).si(), unit),
+            )
+        }
         (Dispenser::Cup, _) | (_, None) => {
             step_unit(shared).map_or_else(|| shared.show(dose), |unit| shared.words.in_unit(dose.si, unit))
         }
-        (dispenser, Some(count)) => {
-            let n = Argument::number(count.si, shared.words.number(count.si));
-            shared.tell(&format!("count-{}", dispenser.code()), &[("n", n)])
-        }
+        (dispenser, Some(count)) => counted(shared, &format!("count-{}", dispenser.code()), count),
     }
+}
+
+/// So many of something, by the key of its words.
+pub fn counted(shared: &Shared, key: &str, count: Value) -> String {
+    shared.tell(key, &[("n", Argument::number(count.si, shared.words.number(count.si)))])
 }
 
 /// The measure's own unit: what is printed on the jug.
@@ -34,8 +58,63 @@ pub fn step_unit(shared: &Shared) -> Option<&'static Unit> {
     shared.typed.measure().and_then(|measure| unit(&measure.step.unit))
 }
 
+/// The figure that Fill is about, and its value: concentrate, powder, packets, a setting or a tip.
+pub fn headline(fill: &Fill) -> Option<(&'static str, Value)> {
+    let answer = &fill.outcome.answer;
+    let figure = |name| answer.get(name).map(|value| (name, value));
+    match fill.dispenser {
+        Dispenser::Metering => return figure(names::FILL_ROUNDED_RATIO),
+        Dispenser::Wall => return figure(names::FILL_SETTING),
+        _ => {}
+    }
+    [names::FILL_ROUNDED, names::FILL_DOSE, names::FILL_MASS_ROUNDED, names::FILL_MASS, names::FILL_COUNT]
+        .into_iter()
+        .find_map(figure)
+}
+
+/// What Fill is about, and the sentence that says what to do with it.
+pub fn main(shared: &Shared, fill: &Fill) -> Option<Html> {
+    let answer = &fill.outcome.answer;
+    let (name, value) = headline(fill)?;
+    if let (false, Some(dose)) = (fill.dispenser.draws(), answer.get(names::FILL_DOSE)) {
+        return Some(the_amount(shared, fill, dose));
+    }
+    let text = in_measure(shared, fill, value);
+    let (title, sentence) = match (fill.dispenser, value.kind) {
+        _ if banned(&answer.remarks) => ("fill-amount", "fill-sentence-banned"),
+        (Dispenser::Metering, _) => ("fill-setting-title", "fill-setting-sentence"),
+        (Dispenser::Wall, _) => ("fill-tip-title", "fill-tip-sentence"),
+        (_, Kind::Count) => ("fill-packets-title", "fill-packets-sentence"),
+        _ => ("fill-powder-title", "fill-powder-sentence"),
+    };
+    let weights = [System::Us, System::Metric].map(|system| shared.words.value(value, system));
+    let other = if value.kind == Kind::Mass { weights.join(" · ") } else { String::new() };
+    let told = |name| answer.get(name).map_or(Argument::text(""), |value| shared.argument(value));
+    let drawn = told(names::FILL_ROUNDED);
+    let arguments = [
+        ("amount", if fill.dispenser.draws() { drawn } else { Argument::text(text.clone()) }),
+        ("other", Argument::text(other.clone())),
+        (
+            "product",
+            Argument::text(shared.typed.product().map(|product| product.name.clone()).unwrap_or_default()),
+        ),
+        ("water", told(names::FILL_TOTAL)),
+        ("total", told(names::FILL_TOTAL)),
+        ("ratio", told(names::FILL_ROUNDED_RATIO)),
+    ];
+    let sentence = shared.tell(sentence, &arguments);
+    Some(amount(Amount {
+        name,
+        value,
+        title: shared.say(title),
+        sentence,
+        text,
+        others: html! { { other } },
+    }))
+}
+
 /// The amount, its other units, and the sentence that says what to do with it.
-pub fn the_amount(shared: &Shared, fill: &Fill, dose: Value) -> Html {
+fn the_amount(shared: &Shared, fill: &Fill, dose: Value) -> Html {
     let answer = &fill.outcome.answer;
     let (name, value) = match answer.get(names::FILL_ROUNDED) {
         Some(rounded) => (names::FILL_ROUNDED, rounded),

@@ -1,7 +1,6 @@
 //! A fill to tick off and to hang up: the steps, and the dose at every level.
 
-use super::amount::{in_measure, measured};
-use crate::answer::Value;
+use super::amount::{counted, headline, in_measure, measured};
 use crate::form::cautions::panel;
 use crate::form::fill::Fill;
 use crate::form::fill::levels::{Level, levels};
@@ -10,14 +9,14 @@ use crate::page::components::{Steps, computed, computed_as};
 use crate::page::shared::Shared;
 use crate::page::views::table;
 use crate::site::Dispenser;
-use crate::units::unit;
+use crate::units::{Kind, unit};
 use crate::words::Argument;
 use yew::prelude::*;
 
 /// What to do, in order. The water is measured before the concentrate, whatever rounds.
-pub fn steps(shared: &Shared, fill: &Fill, dose: Value) -> Html {
+pub fn steps(shared: &Shared, fill: &Fill) -> Html {
     let answer = &fill.outcome.answer;
-    let dose = answer.get(names::FILL_ROUNDED).unwrap_or(dose);
+    let Some((_, dose)) = headline(fill) else { return Html::default() };
     let (Some(product), Some(water)) = (shared.typed.product(), answer.get(names::FILL_WATER)) else {
         return Html::default();
     };
@@ -28,6 +27,18 @@ pub fn steps(shared: &Shared, fill: &Fill, dose: Value) -> Html {
     };
     let amount = Argument::text(in_measure(shared, fill, dose));
     let product = Argument::text(product.name.clone());
+    if fill.dispenser.draws() {
+        let setting = Argument::text(in_measure(shared, fill, dose));
+        let total = answer.get(names::FILL_TOTAL).unwrap_or(water);
+        let steps = vec![
+            wear,
+            shared.tell("step-set", &[("setting", setting)]),
+            shared.tell("step-fill-up", &[("total", shared.argument(total))]),
+            shared.say("step-close"),
+            shared.say("step-label"),
+        ];
+        return html! { <Steps title={shared.say("steps")} {steps} /> };
+    }
     let steps = vec![
         wear,
         shared.tell("step-water", &[("water", shared.argument(water))]),
@@ -42,11 +53,18 @@ pub fn steps(shared: &Shared, fill: &Fill, dose: Value) -> Html {
 
 /// The dose at every level, for the wall.
 pub fn level_table(shared: &Shared, dispenser: Dispenser) -> Html {
+    if dispenser.draws() {
+        return Html::default();
+    }
     let line = |(index, level): (usize, Level)| {
         let name = |what: &str| format!("fill.level.{}.{what}", index + 1);
         let unit = unit(&level.entry.unit).map(|unit| unit.symbol).unwrap_or_default();
         let out = level.rounded.map(|rounded| {
-            computed_as(name("rounded"), rounded, measured(shared, dispenser, level.count, rounded))
+            let text = match rounded.kind {
+                Kind::Count => counted(shared, "count-packet", rounded),
+                _ => measured(shared, dispenser, level.count, rounded),
+            };
+            computed_as(name("rounded"), rounded, text)
         });
         html! {
             <tr>

@@ -12,8 +12,11 @@ use crate::units::{Kind, Volume};
 use yew::prelude::*;
 
 /// The jug and the tank.
-pub fn drawing(shared: &Shared, fill: &Fill, dose: Value) -> Html {
+pub fn drawing(shared: &Shared, fill: &Fill) -> Html {
     let answer = &fill.outcome.answer;
+    // Nothing is measured in a jug where the machine or the wall unit draws it, nor a powder.
+    let dose = answer.get(names::FILL_DOSE).filter(|_| !fill.dispenser.draws());
+    let Some(dose) = dose else { return Html::default() };
     let tank = Field::Tank.entry(&shared.typed);
     let tank = tank.and_then(|tank| tank.read::<Volume>(Field::Tank.limit(), shared.marks()).ok());
     let (Some(tank), Some(total)) = (tank, answer.get(names::FILL_TOTAL)) else { return Html::default() };
@@ -27,15 +30,22 @@ pub fn drawing(shared: &Shared, fill: &Fill, dose: Value) -> Html {
 }
 
 /// The windows of all rules on one axis.
-pub fn rules(shared: &Shared, fill: &Fill, dose: Value) -> Html {
+pub fn rules(shared: &Shared, fill: &Fill) -> Html {
     let answer = &fill.outcome.answer;
+    let powder = || answer.get(names::FILL_MASS_ROUNDED).or(answer.get(names::FILL_MASS));
+    let Some(dose) = answer.get(names::FILL_DOSE).or_else(powder) else { return Html::default() };
     let row = |key: &str, low, high, who| {
         let (low, high) = (answer.get(low)?, answer.get(high));
         Some(WindowRow { name: shared.say(key), low, high, governs: fill.governs == Some(who) })
     };
-    let label = row("window-label", names::LABEL_LOW, names::LABEL_HIGH, Governs::Label);
-    let machine = row("window-machine", names::MACHINE_LOW, names::MACHINE_HIGH, Governs::Machine);
-    let rows: Vec<WindowRow> = label.into_iter().chain(machine).collect();
+    let rows = [
+        row("window-label", names::LABEL_LOW, names::LABEL_HIGH, Governs::Label),
+        row("window-label", names::POWDER_LOW, names::POWDER_HIGH, Governs::Label),
+        row("window-minimum", names::MINIMUM_LOW, "", Governs::Minimum),
+        row("window-standard", names::STANDARD_LOW, names::STANDARD_HIGH, Governs::Standard),
+        row("window-machine", names::MACHINE_LOW, names::MACHINE_HIGH, Governs::Machine),
+    ];
+    let rows: Vec<WindowRow> = rows.into_iter().flatten().collect();
     // One number needs no picture of a window.
     if rows.len() < 2 && rows.iter().all(|row| row.high == Some(row.low)) {
         return Html::default();

@@ -1,8 +1,8 @@
 //! What an instrument shows, to type in.
 
 use crate::form::action::Line;
-use crate::form::station::Method;
 use crate::form::station::reading::BLOCKS;
+use crate::form::station::{Job, Method, Mishap, Rest};
 use crate::form::{Action, Field, Outcome};
 use crate::page::components::{Text, number_field, pick, text_field};
 use crate::page::editors::active_fields;
@@ -37,6 +37,18 @@ pub fn fields(shared: &Shared, outcome: &Outcome) -> Html {
             { own }
         </>
     }
+}
+
+/// Whether [`fields`] are shown and ask for the active substance.
+pub fn ask_active(shared: &Shared) -> bool {
+    let station = &shared.typed.ask.station;
+    let shown = match station.job {
+        Job::Fill => false,
+        Job::TopUp => station.rest == Rest::AsRead,
+        Job::Rescue => matches!(station.mishap, Mishap::Reading | Mishap::Forgotten),
+        Job::Reading => true,
+    };
+    shown && matches!(station.method, Method::Strip | Method::Drops)
 }
 
 fn blocks(shared: &Shared, outcome: &Outcome) -> Html {
