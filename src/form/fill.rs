@@ -63,8 +63,12 @@ fn unsure(typed: &Typed, marks: Marks) -> Fill {
     let level = tank.and_then(|tank| level(out, typed, tank, marks));
     fill.label = read_label(out, typed);
     fill.dispenser = typed.measure().map(|measure| measure.dispenser).unwrap_or_default();
-    // A unit on the wall and a machine's own bottle make up the whole.
-    let filling = if fill.dispenser.draws() { Filling::MadeUp } else { typed.ask.filling };
+    let filling = match fill.dispenser {
+        // The machine adds from its own bottle to a tank of plain water; a wall unit makes up the whole.
+        Dispenser::Metering => Filling::OnTop,
+        Dispenser::Wall => Filling::MadeUp,
+        _ => typed.ask.filling,
+    };
     let extent = tank.zip(level).map(|(tank, level)| Extent { tank, level, filling });
     let Some(label) = &fill.label else { return fill };
     match label.rule {
@@ -89,6 +93,8 @@ struct Job<'a> {
     rules: &'a Rules,
     /// Whether less than the label asks would fail to disinfect.
     disinfects: bool,
+    /// Whether the concentrate comes from a bottle of its own, and needs no room in the tank.
+    own_bottle: bool,
 }
 
 fn liquid(
@@ -111,7 +117,7 @@ fn liquid(
     }
     let disinfects =
         typed.product().is_some_and(|product| product.families.iter().any(|one| one.disinfects()));
-    let job = Job { fill, rules: &rules, disinfects };
+    let job = Job { fill, rules: &rules, disinfects, own_bottle: dispenser == Dispenser::Metering };
     let governed = dose(out, &job)?;
     actives::note(out, typed, governed.dose.fraction_of(fill.total(governed.dose)), marks);
     match dispenser {
@@ -165,7 +171,8 @@ fn dose(out: &mut Outcome, job: &Job) -> Option<Governed> {
     }
     let governed = job.rules.govern(job.fill);
     let total = job.fill.total(governed.dose);
-    if total / job.fill.tank > 1.0 + 1e-9 || governed.dose > total {
+    let fits = job.own_bottle || total / job.fill.tank <= 1.0 + 1e-9;
+    if !fits || governed.dose > total {
         out.trouble(Field::Level.name(), What::NoRoom);
         return None;
     }

@@ -138,6 +138,7 @@ sure-label = The label’s number may be off by
 sure-is-estimate = An estimate from these three alone. A label with one number counts as met within 5 %, common practice. It knows nothing of a worn pump, a dirty jug or old product.
 sure-cause-measure = The measure matters most: { $measure } of the doubt comes from it, { $water } from the tank’s mark, { $label } from how the label is read. A finer measure helps most.
 sure-cause-water = The tank’s mark matters most: { $water } of the doubt comes from it, { $measure } from the measure, { $label } from how the label is read. Measuring the water helps most.
+sure-cause-alike = No single one stands out: { $measure } of the doubt comes from the measure, { $water } from the tank’s mark, { $label } from how the label is read. Better the larger two together.
 sure-cause-label = How the label is read matters most: { $label } of the doubt comes from it, { $measure } from the measure, { $water } from the tank’s mark. Ask the maker what the numbers are parts of.
 steps = Step by step
 step-wear = Wear: { $ppe }.

@@ -125,7 +125,7 @@ fn a_liquid_is_weighed() {
     trouble([measure("scale")], "product-density", &What::Number(brimline::error::Mistake::Missing));
 }
 
-/// Of 1 to 64, 128 and 256 the range 1:100 to 1:140 takes 128. A bottle of 1 gal then lasts 129/30 =
+/// Of 1 to 64, 128 and 256 the range 1:100 to 1:140 takes 128. A bottle of 1 gal then lasts 128/30 =
 /// 4.3 fills of 30 gal, and 129 / 0.25 = 516 min at 0.25 gal/min. Nothing is near 1 to 20.
 #[test]
 fn a_machine_meters_from_its_own_bottle() {

@@ -131,5 +131,5 @@ fn assumptions_are_told_once_each() {
     let remarks = fill::work(&typed, Marks::POINT).outcome.answer.remarks;
     let assumed: Vec<&str> =
         remarks.iter().filter(|remark| remark.weight == Weight::Assumed).map(|remark| remark.code).collect();
-    assert_eq!(assumed, ["note-fluid-ounce", "note-us-measure", "basis-per-water", "sure-cause-measure"]);
+    assert_eq!(assumed, ["note-fluid-ounce", "note-us-measure", "basis-per-water", "sure-cause-alike"]);
 }

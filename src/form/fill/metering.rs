@@ -31,7 +31,7 @@ pub(super) fn own_bottle(out: &mut Outcome, typed: &Typed, job: &Job, governed: 
     let Some(chosen) = nearest(&strengths, window, aim) else { return };
     note(out, job, chosen, window);
     let Some(Some(bottle)) = out.may::<Volume>(typed, Field::Bottle, marks) else { return };
-    let fills = bottle / (chosen.strength * job.fill.level);
+    let fills = bottle / job.fill.concentrate(chosen.strength);
     out.answer.figure(names::FILL_BOTTLE_FILLS, Value::plain(fills, Kind::Ratio));
     // The flow of the lowest setting: the others use the bottle up sooner.
     let field = Field::Setting(0);
@@ -82,7 +82,10 @@ pub(super) fn wall(out: &mut Outcome, typed: &Typed, job: &Job, governed: Govern
 
 /// The window of strengths and the aim in it; a label with one number gets the tolerance of a rescue.
 fn allowed(job: &Job, governed: Governed) -> (Window<VolumeFraction>, VolumeFraction) {
-    let share = |dose: Volume| dose.min(job.fill.level).fraction_of(job.fill.level);
+    let share = |dose: Volume| {
+        let dose = dose.min(job.fill.level);
+        dose.fraction_of(job.fill.total(dose))
+    };
     let window = Window { low: share(governed.window.low), high: share(governed.window.high) };
     let window = if window.is_point() { with_tolerance(window, TOLERANCE) } else { window };
     (window, share(governed.dose))
@@ -90,7 +93,7 @@ fn allowed(job: &Job, governed: Governed) -> (Window<VolumeFraction>, VolumeFrac
 
 fn note(out: &mut Outcome, job: &Job, chosen: Chosen, window: Window<VolumeFraction>) {
     let parts = chosen.strength.parts_of_water();
-    let drawn = chosen.strength * job.fill.level;
+    let drawn = job.fill.concentrate(chosen.strength);
     out.answer.figure(names::FILL_ROUNDED, Value::new(drawn, Kind::Dose));
     out.answer.figure(names::FILL_ROUNDED_RATIO, Value::plain(parts, Kind::Ratio));
     if !chosen.inside {

@@ -14,6 +14,9 @@ use crate::units::{Kind, Quantity, Volume, VolumeFraction, unit};
 /// The same draws for the same question, on every device.
 const SEED: u64 = 1;
 
+/// Shares of the doubt that differ by less are told as alike.
+const ALIKE: f64 = 0.05;
+
 /// Enough to know the chance to within 1 %; some 2 ms of a slow phone.
 const DRAWS: u32 = 4_000;
 
@@ -67,7 +70,11 @@ pub(super) fn note(out: &mut Outcome, typed: &Typed, label: Option<&Label>, mark
     if let Some(drawn) = drawn {
         answer.figure(names::SURE_DRAWN, percent(drawn.inside));
     }
+    let shares = [overall.by_measure, overall.by_water, overall.by_label];
+    let most = shares.into_iter().fold(0.0, f64::max);
+    let alike = shares.iter().filter(|share| most - **share < ALIKE).count() > 1;
     let cause = match overall.cause() {
+        _ if alike => "sure-cause-alike",
         Cause::Measure => "sure-cause-measure",
         Cause::Water => "sure-cause-water",
         Cause::Label => "sure-cause-label",

@@ -32,8 +32,9 @@ pub fn Steps(props: &StepsProps) -> Html {
                 done.set(next);
             }
         };
+        // A key, so that a shorter list loses its end and not its beginning.
         html! {
-            <li>
+            <li key={index}>
                 <label class="switch step">
                     <input type="checkbox" name={format!("step-{}", index + 1)} checked={ticked} {onchange} />
                     <span>{ step }</span>

@@ -98,7 +98,7 @@ pub fn main(shared: &Shared, fill: &Fill) -> Option<Html> {
             "product",
             Argument::text(shared.typed.product().map(|product| product.name.clone()).unwrap_or_default()),
         ),
-        ("water", told(names::FILL_TOTAL)),
+        ("water", told(names::FILL_WATER)),
         ("total", told(names::FILL_TOTAL)),
         ("ratio", told(names::FILL_ROUNDED_RATIO)),
     ];

@@ -29,7 +29,9 @@ pub fn steps(shared: &Shared, fill: &Fill) -> Html {
     let product = Argument::text(product.name.clone());
     if fill.dispenser.draws() {
         let setting = Argument::text(in_measure(shared, fill, dose));
-        let total = answer.get(names::FILL_TOTAL).unwrap_or(water);
+        // The machine adds to the water; a wall unit fills up with the solution.
+        let total = if fill.dispenser == Dispenser::Wall { answer.get(names::FILL_TOTAL) } else { None };
+        let total = total.unwrap_or(water);
         let steps = vec![
             wear,
             shared.tell("step-set", &[("setting", setting)]),
