@@ -60,7 +60,7 @@ test("another product, machine or foam class asks again", async () => {
   await choose(page, "machine", "ride-on");
   await stopped(page, TEST_FIRST);
   await press(page, "stop-read");
-  await choose(page, "product-foam", "foam-class-foaming");
+  await choose(page, "product-foam", "foaming");
   await stopped(page, REFUSE);
   await choose(page, "product", "neutral");
   assert.ok((await countOf(page, "fill.")) > 0);

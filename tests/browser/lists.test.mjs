@@ -25,7 +25,7 @@ test("a tank's unit, a measure's kind and a foam class belong to their own recor
   assert.match(await shown(page, "measure-dispenser"), /Pump/);
 
   await page.locator("summary", { hasText: "More about this product" }).click();
-  await choose(page, "product-foam", "foam-class-foaming");
+  await choose(page, "product-foam", "foaming");
   await choose(page, "product", "vinegar");
   assert.equal(await shown(page, "product-foam"), "Non-foaming");
   await choose(page, "product", "neutral");

@@ -50,7 +50,7 @@ test("numbers are read as people write them", async () => {
 
 test("a label that is no dilution keeps its text and says what to do", async () => {
   const page = await open();
-  const labels = ["", "64", "1:0", "abc", "2 oz", "5 ppm", "1:9999999", "1:64 or 1:128", "Dilute well. ".repeat(40)];
+  const labels = ["", "64", "1:0", "abc", "2 oz", "5 % w/w", "30 g", "1:9999999", "1:64 or 1:128", "Dilute well. ".repeat(40)];
   for (const typed of labels) {
     await write(page, "product-label", typed);
     const message = await messageAt(page, "product-label");

@@ -32,6 +32,27 @@ export const STATES = [
     for (const name of ["machine-tank", "product-label", "fill-level", "measure-step"]) await write(page, name, "?");
   }],
   ["fill, two readings", "fill", (page) => write(page, "product-label", "2:5")],
+  ["fill, every rule", "fill", async (page) => {
+    await choose(page, "machine", "self-driving");
+    await choose(page, "product", "quat");
+    await write(page, "product-label", "1:128 to 1:256");
+    await write(page, "product-standard", "1:150 to 1:230");
+    await press(page, "stop-read");
+    await unfoldAll(page);
+  }],
+  ["fill, a wall unit", "fill", async (page) => {
+    await choose(page, "measure", "wall");
+    await unfoldAll(page);
+  }],
+  ["fill, the machine's own bottle", "fill", async (page) => {
+    await choose(page, "measure", "own");
+    await unfoldAll(page);
+  }],
+  ["fill, a powder in scoops", "fill", async (page) => {
+    await choose(page, "product", "powder");
+    await choose(page, "measure", "scoop");
+    await unfoldAll(page);
+  }],
   ["top up, unknown strength", "fill", async (page) => {
     await press(page, "job-top-up");
     await choose(page, "station-rest", "unknown");

@@ -7,7 +7,7 @@ use crate::form::{Field, Filling, names};
 use crate::page::components::{Amount, amount, computed};
 use crate::page::shared::Shared;
 use crate::site::Dispenser;
-use crate::units::{Kind, Mass, Quantity, System, Unit, unit};
+use crate::units::{Kind, Mass, Quantity, System, Unit, Volume, unit};
 use crate::words::Argument;
 use yew::prelude::*;
 
@@ -26,26 +26,24 @@ pub fn in_measure(shared: &Shared, fill: &Fill, dose: Value) -> String {
 
 /// A dose as so many of the measure, or in the measure's own unit.
 pub fn measured(shared: &Shared, dispenser: Dispenser, count: Option<Value>, dose: Value) -> String {
-    if dose.kind == Kind::Mass && dispenser != Dispenser::Scoop {
-        return shared.show(dose);
-    }
+    let solid = dose.kind == Kind::Mass;
     match (dispenser, count) {
-        (Dispenser::Scale, Some(count)) => {
-            let field = Field::MeasureWeight;
-            let step = field.entry(&shared.typed).and_then(|entry| Some((entry.clone(), unit(&entry.unit)?)));
-            let step = step.and_then(|(entry, unit)| {
-                Some((entry.read::<Mass>(field.limit(), shared.marks()).ok()?, unit))
-            });
-            step.map_or_else(
-                || shared.show(dose),
-                |(step, unit)| shared.words.in_unit((step * count.si).si(), unit),
-            )
+        (Dispenser::Scale, Some(count)) => divisions::<Mass>(shared, Field::MeasureWeight, count),
+        (Dispenser::Cup, Some(count)) if solid => divisions::<Volume>(shared, Field::MeasureStep, count),
+        (Dispenser::Cup, _) | (_, None) if !solid => {
+            step_unit(shared).map(|unit| shared.words.in_unit(dose.si, unit))
         }
-        (Dispenser::Cup, _) | (_, None) => {
-            step_unit(shared).map_or_else(|| shared.show(dose), |unit| shared.words.in_unit(dose.si, unit))
-        }
-        (dispenser, Some(count)) => counted(shared, &format!("count-{}", dispenser.code()), count),
+        (_, None) => None,
+        (dispenser, Some(count)) => Some(counted(shared, &format!("count-{}", dispenser.code()), count)),
     }
+    .unwrap_or_else(|| shared.show(dose))
+}
+
+/// So many divisions of a scale or a jug, in its own unit.
+fn divisions<Q: Quantity>(shared: &Shared, field: Field, count: Value) -> Option<String> {
+    let entry = field.entry(&shared.typed)?;
+    let step: Q = entry.read(field.limit(), shared.marks()).ok()?;
+    Some(shared.words.in_unit(step.si() * count.si, unit(&entry.unit)?))
 }
 
 /// So many of something, by the key of its words.

@@ -34,9 +34,11 @@ pub fn rules(shared: &Shared, fill: &Fill) -> Html {
     let answer = &fill.outcome.answer;
     let powder = || answer.get(names::FILL_MASS_ROUNDED).or(answer.get(names::FILL_MASS));
     let Some(dose) = answer.get(names::FILL_DOSE).or_else(powder) else { return Html::default() };
+    // A powder has its label alone.
+    let governs = fill.governs.unwrap_or(Governs::Label);
     let row = |key: &str, low, high, who| {
         let (low, high) = (answer.get(low)?, answer.get(high));
-        Some(WindowRow { name: shared.say(key), low, high, governs: fill.governs == Some(who) })
+        Some(WindowRow { name: shared.say(key), low, high, governs: governs == who })
     };
     let rows = [
         row("window-label", names::LABEL_LOW, names::LABEL_HIGH, Governs::Label),
