@@ -6,6 +6,7 @@
 //! answered with "safe".
 
 pub mod advice;
+pub mod drying;
 pub mod family;
 pub mod floor;
 pub mod foam;

@@ -1,6 +1,7 @@
 //! The trade's arithmetic: pure formulas, one family a file, typed quantities in and out.
 
 pub mod actives;
+pub mod calibration;
 pub mod certainty;
 pub mod coverage;
 pub mod dilution;

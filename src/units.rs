@@ -16,7 +16,7 @@ pub mod unit;
 
 pub use quantity::{
     ApplicationRate, Area, Density, Duration, Flow, Length, Mass, MassConcentration, MassFraction, Plain,
-    Productivity, Quantity, Speed, Volume, VolumeFraction,
+    Productivity, Quantity, Speed, Temperature, Volume, VolumeFraction,
 };
 pub use system::{Kind, System};
 pub use table::{UNITS, unit};

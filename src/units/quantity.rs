@@ -92,6 +92,8 @@ quantities! {
     /// Mass of a substance in the volume of a solution, kg/m³. It has the dimension of a density and
     /// is not one: the rest of that volume is something else.
     MassConcentration;
+    /// A temperature, K. Two of them are never added; a difference is told by the formula that takes it.
+    Temperature;
     /// Mass of a substance in the mass of a product, 0 to 1: the "% w/w" of a safety data sheet.
     MassFraction;
 }

@@ -50,6 +50,8 @@ pub enum Kind {
     Mass,
     /// Active substance in a volume.
     Active,
+    /// A temperature.
+    Temperature,
 }
 
 impl Kind {
@@ -82,6 +84,8 @@ impl Kind {
             (Self::Mass, Metric) => "g",
             (Self::Mass, _) => "oz",
             (Self::Active, _) => "mg_per_l",
+            (Self::Temperature, Us) => "deg_f",
+            (Self::Temperature, _) => "deg_c",
             (Self::Ratio | Self::Count | Self::Ph, _) => return None,
         };
         unit(code)

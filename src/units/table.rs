@@ -39,7 +39,21 @@ const fn row(
     system: Option<System>,
     source: Source,
 ) -> Unit {
-    Unit { code, dimension, exact, symbol, aliases, system, source }
+    Unit { code, dimension, exact, zero: None, symbol, aliases, system, source }
+}
+
+/// A scale of temperature: one degree, and its zero in kelvin.
+const fn degree(code: &'static str, exact: Exact, zero: Exact, symbol: &'static str, system: System) -> Unit {
+    Unit {
+        code,
+        dimension: Dimension::Temperature,
+        exact,
+        zero: Some(zero),
+        symbol,
+        aliases: &[],
+        system: Some(system),
+        source: SP811,
+    }
 }
 
 /// The table. Names that both the US and the imperial system use (gallon, ounce) stand in no row:
@@ -113,6 +127,8 @@ pub static UNITS: &[Unit] = &[
 
     row("percent_ww", Dimension::MassFraction, Exact::new(1, 100), "% w/w", &["% w/w"], None, SI),
     row("mg_per_kg", Dimension::MassFraction, Exact::new(1, 1_000_000), "mg/kg", &["mg/kg", "ppm w/w"], None, SI),
+    degree("deg_c", ONE, Exact::new(27_315, 100), "°C", Metric),
+    degree("deg_f", Exact::new(5, 9), Exact::new(45_967, 180), "°F", Us),
 ];
 
 /// The unit with this stable code.

@@ -21,6 +21,7 @@ pub enum Dimension {
     Density,
     MassConcentration,
     MassFraction,
+    Temperature,
 }
 
 /// An exact positive fraction, both parts below 2⁵³, so that [`Exact::value`] is correctly rounded.
@@ -80,6 +81,8 @@ pub struct Unit {
     pub dimension: Dimension,
     /// SI units in one of it.
     pub exact: Exact,
+    /// Where its scale has its zero, in SI units; none where nothing of it is nothing.
+    pub zero: Option<Exact>,
     /// What stands behind a number on the page.
     pub symbol: &'static str,
     /// Other ways in which labels write it, in lower case.
@@ -93,12 +96,12 @@ pub struct Unit {
 impl Unit {
     /// A value in this unit as a value in SI units.
     pub fn to_si(&self, value: f64) -> f64 {
-        value * self.exact.value()
+        value * self.exact.value() + self.zero.map_or(0.0, Exact::value)
     }
 
     /// A value in SI units as a value in this unit.
     pub fn from_si(&self, si: f64) -> f64 {
-        si / self.exact.value()
+        (si - self.zero.map_or(0.0, Exact::value)) / self.exact.value()
     }
 }
 

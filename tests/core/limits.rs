@@ -5,7 +5,7 @@ use brimline::number::Marks;
 use brimline::site::Entry;
 use brimline::units::{
     ApplicationRate, Area, Density, Dimension, Duration, Flow, Length, Mass, MassConcentration, MassFraction,
-    Plain, Productivity, Quantity, Speed, UNITS, Unit, Volume, VolumeFraction,
+    Plain, Productivity, Quantity, Speed, Temperature, UNITS, Unit, Volume, VolumeFraction,
 };
 use proptest::prelude::*;
 
@@ -20,7 +20,7 @@ fn check(limit: &'static Limit, si: f64) -> Result<f64, OutOfRange> {
     }
     by_dimension!(
         Volume Flow Area Length Speed Duration ApplicationRate Productivity VolumeFraction
-        Mass Density MassConcentration MassFraction Plain
+        Mass Density MassConcentration MassFraction Plain Temperature
     )
 }
 

@@ -57,6 +57,8 @@ UNITS = [
     ("g_per_l", "gram / liter", "kilogram / meter**3"),
     ("mg_per_l", "milligram / liter", "kilogram / meter**3"),
     ("percent_wv", "gram / (100 * milliliter)", "kilogram / meter**3"),
+    ("deg_c", "delta_degree_Celsius", "kelvin"),
+    ("deg_f", "delta_degree_Fahrenheit", "kelvin"),
     ("oz_per_gal_us", "ounce / gallon", "kilogram / meter**3"),
     ("oz_per_gal_imp", "ounce / imperial_gallon", "kilogram / meter**3"),
     ("percent_ww", "percent", "dimensionless"),

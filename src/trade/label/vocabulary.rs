@@ -132,6 +132,7 @@ static DECILITRE: Unit = Unit {
     code: "dl",
     dimension: Dimension::Volume,
     exact: Exact::new(1, 10_000),
+    zero: None,
     symbol: "dL",
     aliases: &["dl", "deciliter", "deciliters", "decilitre", "decilitres"],
     system: Some(System::Metric),
