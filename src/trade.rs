@@ -10,6 +10,7 @@ pub mod governing;
 pub mod label;
 pub mod measure;
 pub mod metering;
+pub mod order;
 pub mod porosity;
 pub mod portion;
 pub mod powder;
