@@ -18,4 +18,5 @@ pub mod reading;
 pub mod rescue;
 pub mod setting;
 pub mod shift;
+pub mod stock;
 pub mod top_up;
