@@ -144,6 +144,13 @@ impl Answer {
         self.figures.push(Figure { name, value });
     }
 
+    /// Puts another value in the place of a figure that it has.
+    pub fn replace(&mut self, name: &str, value: Value) {
+        for figure in self.figures.iter_mut().filter(|figure| figure.name == name) {
+            figure.value = value;
+        }
+    }
+
     /// Adds a step.
     pub fn step(&mut self, formula: &'static Formula, given: &[(&'static str, Value)], result: Value) {
         self.steps.push(Step { formula, given: given.to_vec(), result });

@@ -16,7 +16,7 @@ use crate::answer::{Remark, Value, Weight};
 use crate::chemistry::foam::Foam;
 use crate::limits;
 use crate::number::Marks;
-use crate::site::Dispenser;
+use crate::site::{Dispenser, Product};
 use crate::trade::formula;
 use crate::trade::governing::{Governed, Governs};
 use crate::trade::label::{Label, Rule};
@@ -115,11 +115,9 @@ fn liquid(
     if let (Dispenser::Packet, Some(unit)) = (dispenser, step) {
         fill.level = packets::level_for(out, &rules, fill, unit);
     }
-    let disinfects =
-        typed.product().is_some_and(|product| product.families.iter().any(|one| one.disinfects()));
+    let disinfects = typed.product().is_some_and(Product::disinfects);
     let job = Job { fill, rules: &rules, disinfects, own_bottle: dispenser == Dispenser::Metering };
     let governed = dose(out, &job)?;
-    actives::note(out, typed, governed.dose.fraction_of(fill.total(governed.dose)), marks);
     match dispenser {
         Dispenser::Metering => metering::own_bottle(out, typed, &job, governed, marks),
         Dispenser::Wall => metering::wall(out, typed, &job, governed, marks),
@@ -134,6 +132,9 @@ fn liquid(
             }
         }
     }
+    // What is really poured, where that is known.
+    let dose = out.answer.get(names::FILL_ROUNDED).map_or(governed.dose, |value| Volume::from_si(value.si));
+    actives::note(out, typed, dose.fraction_of(fill.total(dose)), marks);
     Some(governed.governs)
 }
 

@@ -89,6 +89,8 @@ names! {
     STATION_STRENGTH_LOW = "station.strength_low";
     /// The strongest that a reading can mean.
     STATION_STRENGTH_HIGH = "station.strength_high";
+    /// Active substance as a strip or drops show it, kg/m³.
+    STATION_ACTIVE = "station.active";
     /// Parts of water to one part of concentrate, of that strength.
     STATION_RATIO = "station.ratio";
     /// Floor area passed a time, m²/s.

@@ -27,6 +27,10 @@ pub enum What {
     NoLiquid,
     /// The chosen measure cannot measure a powder.
     PowderMeasure,
+    /// One packet makes more than the tank holds.
+    PacketTooBig,
+    /// The chosen measure is not one to add concentrate by hand with.
+    NotByHand,
     /// The machine's ratios do not read as numbers.
     Ratios,
     /// A tip draws more than the whole unit delivers.
@@ -78,7 +82,11 @@ pub struct Outcome {
 impl Outcome {
     /// Notes a mistake at an input.
     pub fn trouble(&mut self, name: impl Into<String>, what: What) {
-        self.troubles.push(Trouble { name: name.into(), what });
+        let name = name.into();
+        // Two questions may ask the same field; it is mended once.
+        if self.at(&name).is_none() {
+            self.troubles.push(Trouble { name, what });
+        }
     }
 
     /// Reads a field that the answer needs; a mistake is noted.

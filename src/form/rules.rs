@@ -97,6 +97,8 @@ impl Rules {
         let liquid = liquid(out, typed, label, LABEL, marks);
         let standard = standard(out, typed, marks);
         let minimum = minimum(out, typed, marks);
+        // Flow needs it; what is wrong with it shows wherever it can be typed.
+        out.may::<VolumeFraction>(typed, Field::Reuse, marks);
         Some(Self {
             label: label.clone(),
             liquid: liquid?,

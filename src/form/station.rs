@@ -10,12 +10,14 @@ pub use asked::{Job, Method, Mishap, Rest, Station};
 
 use super::rules::{Extent, Rules, read_label};
 use super::{Field, Outcome, Typed, What, names};
-use crate::answer::Value;
+use crate::answer::{Remark, Value, Weight};
 use crate::limits;
 use crate::number::Marks;
+use crate::site::Product;
+use crate::trade::governing::Governs;
 use crate::trade::label::Window;
 use crate::trade::measure::{Rounded, round_to};
-use crate::trade::top_up::Work;
+use crate::trade::top_up::{Content, Work};
 use crate::units::{Kind, Volume, VolumeFraction, unit};
 
 /// One thing to do, in order.
@@ -54,6 +56,9 @@ struct Aimed {
     tank: Volume,
     strength: VolumeFraction,
     window: Window<VolumeFraction>,
+    /// What rounding must stay in: open ends where a label gives one number, but never less than a
+    /// minimum by law, nor less than a disinfectant's label asks.
+    allowed: Window<VolumeFraction>,
     /// The most that the label allows.
     most: VolumeFraction,
 }
@@ -71,7 +76,16 @@ fn aimed(out: &mut Outcome, typed: &Typed, marks: Marks) -> Option<Aimed> {
         return None;
     }
     let window = Window { low: share(governed.window.low), high: share(governed.window.high) };
-    Some(Aimed { tank, strength: share(governed.dose), window, most: share(asked.high) })
+    let open = Window { low: VolumeFraction::ZERO, high: VolumeFraction::new(1.0) };
+    let mut allowed = if window.is_point() { open } else { window };
+    let minimum = rules.bounds(fill).into_iter().find(|bound| bound.by == Governs::Minimum);
+    if let Some(minimum) = minimum.filter(|minimum| minimum.allows(governed.dose)) {
+        allowed.low = allowed.low.max(share(minimum.window.low));
+    }
+    if !governed.clash && typed.product().is_some_and(Product::disinfects) {
+        allowed.low = allowed.low.max(share(asked.low.min(governed.dose)));
+    }
+    Some(Aimed { tank, strength: share(governed.dose), window, allowed, most: share(asked.high) })
 }
 
 /// A volume in the tank, as a share of it or as it is; mistakes are noted.
@@ -91,10 +105,22 @@ fn volume_in(out: &mut Outcome, typed: &Typed, field: Field, tank: Volume, marks
     None
 }
 
-/// The acts of a piece of work, and its figures.
-fn acts(out: &mut Outcome, typed: &Typed, work: Work, marks: Marks) -> Vec<Act> {
+/// The acts of a piece of work on what is in the tank, and its figures.
+fn acts(
+    out: &mut Outcome,
+    typed: &Typed,
+    work: Work,
+    found: Content,
+    aimed: Aimed,
+    marks: Marks,
+) -> Vec<Act> {
     let mut acts = Vec::new();
     let crumb = Volume::new(1e-9);
+    // A machine that meters wants plain water, and nobody pours half a packet.
+    if work.concentrate > crumb && typed.measure().is_some_and(|measure| !measure.dispenser.steps()) {
+        out.trouble("measure", What::NotByHand);
+        return acts;
+    }
     if work.drain > crumb {
         acts.push(Act::Drain(work.drain));
         out.answer.figure(names::STATION_DRAIN, Value::new(work.drain, Kind::Fill));
@@ -104,7 +130,10 @@ fn acts(out: &mut Outcome, typed: &Typed, work: Work, marks: Marks) -> Vec<Act> 
         out.answer.figure(names::STATION_WATER, Value::new(work.water, Kind::Fill));
     }
     if work.concentrate > crumb {
-        let rounded = rounded(typed, work.concentrate, marks);
+        let rest = found.strength * (found.volume - work.drain);
+        let ends = found.volume - work.drain + work.water + work.concentrate;
+        let allowed = Window { low: aimed.allowed.low * ends - rest, high: aimed.allowed.high * ends - rest };
+        let rounded = rounded(out, typed, work.concentrate, allowed, !aimed.window.is_point(), marks);
         acts.push(Act::Concentrate(work.concentrate, rounded));
         out.answer.figure(names::STATION_CONCENTRATE, Value::new(work.concentrate, Kind::Dose));
         if let Some(rounded) = rounded {
@@ -115,12 +144,27 @@ fn acts(out: &mut Outcome, typed: &Typed, work: Work, marks: Marks) -> Vec<Act> 
     acts
 }
 
-/// An amount on the measure of Fill, where a mark is near it.
-fn rounded(typed: &Typed, dose: Volume, marks: Marks) -> Option<Rounded> {
-    let field = Field::MeasureStep;
-    typed.measure().filter(|measure| measure.dispenser.steps())?;
-    let step = field.entry(typed)?.read::<Volume>(field.limit(), marks).ok()?;
-    let open = Window { low: Volume::ZERO, high: Volume::new(f64::INFINITY) };
-    Some(round_to(dose, step, open))
-        .filter(|rounded| (rounded.dose / dose - 1.0).abs() <= super::fill::COARSE)
+/// An amount on the measure of Fill, where a mark is near it: never less than the rules allow.
+fn rounded(
+    out: &mut Outcome,
+    typed: &Typed,
+    dose: Volume,
+    allowed: Window<Volume>,
+    ranged: bool,
+    marks: Marks,
+) -> Option<Rounded> {
+    let step = out.need::<Volume>(typed, Field::MeasureStep, marks)?;
+    let mut rounded = round_to(dose, step, allowed);
+    if rounded.dose < allowed.low * (1.0 - 1e-9) {
+        rounded = round_to(step * (allowed.low / step).ceil(), step, allowed);
+    }
+    // What a range of rules allows is not coarse, however far from the aim.
+    let in_range = rounded.inside && ranged;
+    if !in_range && (rounded.dose / dose - 1.0).abs() > super::fill::COARSE {
+        let remark = Remark::new("remark-measure-coarse", Weight::Warn);
+        let remark = remark.value("rounded", Value::new(rounded.dose, Kind::Dose));
+        out.answer.remark(remark.value("dose", Value::new(dose, Kind::Dose)));
+        return None;
+    }
+    Some(rounded)
 }

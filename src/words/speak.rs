@@ -127,6 +127,8 @@ impl Words {
             What::TooWeak => self.say("mistake-too-weak"),
             What::NoLiquid => self.say("mistake-no-liquid"),
             What::PowderMeasure => self.say("mistake-powder-measure"),
+            What::PacketTooBig => self.say("mistake-packet-too-big"),
+            What::NotByHand => self.say("mistake-not-by-hand"),
             What::Ratios => self.say("mistake-ratios"),
             What::AboveTotal => self.say("mistake-above-total"),
             What::NoTip => self.say("mistake-no-tip"),

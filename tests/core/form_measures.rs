@@ -97,8 +97,7 @@ fn tablets_are_whole_and_the_water_follows() {
     prints(&less, names::FILL_COUNT, "one", "4");
     prints(&less, names::FILL_TOTAL, "gal_us", "8.00");
     assert!(says(&less, "remark-packets-level"));
-    let huge = fill::work(&after([product("tablets"), label("1 tablet per 12 gal")]), Marks::POINT);
-    assert!(huge.outcome.answer.stopped(), "part of a packet is never offered");
+    trouble([product("tablets"), label("1 tablet per 12 gal")], "fill-level", &What::PacketTooBig);
 }
 
 /// Packets of 2 fl oz at 1 to 64: 19.69 fl oz are 9.85 packets in 10 gal. Ten make 1 to 63, which the
@@ -161,14 +160,14 @@ fn a_wall_unit_takes_the_nearest_tip() {
     trouble(low, "measure-tip-3", &What::AboveTotal);
 }
 
-/// 17 % w/v is 170 g/L. 660 ppm are 0.66 / 170 of it: 4.969 fl oz in 10 gal. At 1 to 256 it makes
-/// 170,000 / 257 = 661.5 ppm.
+/// 17 % w/v is 170 g/L. 660 ppm are 0.66 / 170 of it: 4.969 fl oz in 10 gal. At 1 to 256 the
+/// 4.98 fl oz are 5 marks: 170,000 × 5 / 1280 = 664.1 ppm.
 #[test]
 fn a_label_in_ppm_and_the_ppm_of_a_label() {
     let asked = answer([product("quat"), label("660 ppm"), write(Field::Minimum, "")]);
     prints(&asked, names::FILL_DOSE, "floz_us", "4.969");
     let made = answer([product("quat"), write(Field::Minimum, "")]);
-    prints(&made, names::FILL_ACTIVE, "mg_per_l", "661.5");
+    prints(&made, names::FILL_ACTIVE, "mg_per_l", "664.1");
     prints(&made, names::FILL_CONTACT, "min", "10");
     trouble(
         [product("quat"), label("660 ppm"), write(Field::Active, "")],
@@ -182,15 +181,16 @@ fn a_label_in_ppm_and_the_ppm_of_a_label() {
     );
 }
 
-/// 5.25 % w/v of sodium hypochlorite at 1000 ppm sets 952.5 ppm of chlorine free: 70.906 / 74.442.
+/// 1000 ppm of 5.25 % w/v ask for 24.4 fl oz: 25 marks, since a disinfectant is not rounded down. They make
+/// 52,500 × 25 / 1280 = 1025.4 ppm of sodium hypochlorite, and 70.906 / 74.442 of that of free chlorine.
 #[test]
 fn available_chlorine_is_told_for_bleach() {
     use brimline::chemistry::family::Family;
     let bleach =
         [Action::Family(Family::HypochloriteBleach, true), label("1000 ppm"), write(Field::Active, "5.25")];
     let answer = answer(bleach);
-    prints(&answer, names::FILL_ACTIVE, "mg_per_l", "1000.0");
-    prints(&answer, names::FILL_CHLORINE, "mg_per_l", "952.5");
+    prints(&answer, names::FILL_ACTIVE, "mg_per_l", "1025.4");
+    prints(&answer, names::FILL_CHLORINE, "mg_per_l", "976.7");
     assert!(says(&answer, "remark-contact-unknown"));
 }
 
@@ -215,6 +215,33 @@ fn a_minimum_by_law_narrows_the_label() {
     assert!(says(&machine, "remark-clash-machine") && says(&machine, "remark-minimum-missed"));
 }
 
+/// 700 ppm of 170 g/L ask for 5.271 fl oz. With 1 fl oz marks the law takes 6, which the label of 1 to 128 to
+/// 1 to 256 allows; the site's own 1 to 240 to 1 to 300 is no reason to go below it.
+#[test]
+fn rounding_never_goes_below_a_minimum_that_can_be_kept() {
+    let rules = [
+        product("quat"),
+        label("1:128 to 1:256"),
+        write(Field::Minimum, "700"),
+        Action::Text(Line::Standard, "1:240 to 1:300".into()),
+    ];
+    let answer = answer(rules.clone());
+    prints(&answer, names::FILL_ROUNDED, "floz_us", "6.000");
+    prints(&answer, names::FILL_ACTIVE, "mg_per_l", "796.9");
+    assert!(says(&answer, "remark-rounded-outside") && !says(&answer, "remark-rounded-below-minimum"));
+    for level in fill::levels::levels(&after(rules.clone()), Marks::POINT) {
+        let dose = level.dose.si;
+        assert!(level.rounded.is_none_or(|rounded| rounded.si >= dose * (1.0 - 1e-9)), "{:?}", level.entry);
+    }
+    // And so when a tank is topped up.
+    let left = rules
+        .into_iter()
+        .chain([write(Field::Left, "60"), Action::Foam(brimline::chemistry::foam::Foam::Low)]);
+    let done = brimline::form::station::top_up::work(&after(left), Marks::POINT);
+    let strength = done.outcome.answer.get(names::STATION_STRENGTH).expect("a strength").si;
+    assert!(strength * 170.0 >= 0.7 * (1.0 - 1e-9), "{strength}");
+}
+
 /// 5 fl oz to a gallon of water, 10 gal in all: 1280 × 5/133 = 48.120 fl oz; the label's range is 4 to 8.
 #[test]
 fn the_sites_standard_narrows_the_label_and_never_overrules_it() {
@@ -233,13 +260,13 @@ fn the_sites_standard_narrows_the_label_and_never_overrules_it() {
 
 /// 20 fl oz in 10 gal, 5 % each way for jug and mark, evenly: 2.8868 % each; "1 to 64" read as parts of
 /// the total is a 64th stronger: 0.9021 %. Together √(2 × 2.8868² + 0.9021²) = 4.1811 %: 0.836 fl oz. The
-/// extremes are 19 in 1344 and 21 in 1216 fl oz: 1 to 69.74 and 1 to 56.90.
+/// extremes are 19 in 1344 and 21 in 1216 fl oz, a 64th more each way: 1 to 70.86 and 1 to 56.01.
 #[test]
 fn a_dose_says_how_sure_it_is() {
     let answer = answer([]);
     prints(&answer, names::SURE_ERROR, "floz_us", "0.836");
-    prints(&answer, names::SURE_WEAKEST, "one", "69.74");
-    prints(&answer, names::SURE_STRONGEST, "one", "56.90");
+    prints(&answer, names::SURE_WEAKEST, "one", "70.86");
+    prints(&answer, names::SURE_STRONGEST, "one", "56.01");
     let (chance, drawn) = (answer.get(names::SURE_INSIDE), answer.get(names::SURE_DRAWN));
     let (chance, drawn) = (chance.expect("a chance").si, drawn.expect("trial fills").si);
     // Within 5 % of 1/65: Φ((1.05 × 64/65 − 1) / 0.041811) − Φ((0.95 × 64/65 − 1) / 0.041811), by the

@@ -42,7 +42,7 @@ fn a_line_agrees_with_the_certified_norris_data() {
     }
 }
 
-/// Made up, worked with numpy.polyfit, scipy.optimize.curve_fit and the closed form, which agree: five
+/// Made up, worked with numpy.polyfit, `scipy.optimize.curve_fit` and the closed form, which agree: five
 /// points with errors 0.01, 0.01, 0.02, 0.02, 0.03.
 #[test]
 fn a_weighted_line_agrees_with_numpy_and_scipy() {

@@ -1,5 +1,5 @@
-//! Air, evaporation and drying, against property libraries. Values: PsychroLib 2 (wet bulb, saturation
-//! pressure), CoolProp (IAPWS-95) and iapws (IAPWS-97), all at 101 325 Pa.
+//! Air, evaporation and drying, against property libraries. Values: `PsychroLib` 2 (wet bulb, saturation
+//! pressure), `CoolProp` (IAPWS-95) and iapws (IAPWS-97), all at 101 325 Pa.
 
 use brimline::chemistry::drying::{Air, drying_time, evaporation, latent_heat, saturation, wet_bulb};
 use brimline::units::{ApplicationRate, Quantity, Speed, Temperature, VolumeFraction};
@@ -45,7 +45,7 @@ fn the_wet_bulb_agrees_with_psychrolib() {
 }
 
 /// g/(m² min) with the film at the air's temperature and at the wet bulb, at 0, 0.15, 0.5 and 1 m/s, and
-/// minutes to dry 20 g/m² at 0.15 m/s: the same correlation worked with PsychroLib and CoolProp.
+/// minutes to dry 20 g/m² at 0.15 m/s: the same correlation worked with `PsychroLib` and `CoolProp`.
 #[test]
 fn evaporation_agrees_with_the_correlation_worked_elsewhere() {
     for (t, humidity, warm, cool, dry) in [

@@ -52,7 +52,7 @@ fn composed() -> Vec<String> {
     all("reading-method-", &Method::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
     all("filling-", &["made-up", "on-top"]);
     all("dispenser-", &Dispenser::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
-    all("count-", &["pump", "cap", "chamber", "scoop"]);
+    all("count-", &["pump", "cap", "chamber", "scoop", "packet"]);
     all("porosity-", &["sealed", "low", "medium", "high"]);
     all("fill-level-", &["25", "50", "75", "100"]);
     for shelf in ["machine", "product", "floor", "measure"] {

@@ -97,12 +97,7 @@ fn mistakes_name_the_field_the_rule_and_the_way_out() {
         (Field::Tank, "-3", "l", "Solution tank: the least that fits is 0.5 L. You typed -3."),
         (Field::Tank, "99999", "l", "Solution tank: the most that fits is 2,000 L. You typed 99999."),
         (Field::Level, "150", "percent", "Fill the tank to: the most that fits is 100 %. You typed 150."),
-        (
-            Field::Level,
-            "11",
-            "gal_us",
-            "The fill level is more than the tank holds. Lower the level or correct the tank.",
-        ),
+        (Field::Level, "11", "gal_us", "This is more than the tank holds. Lower it or correct the tank."),
     ] {
         let typed = after([Action::Unit(field, unit.into()), Action::Write(field, text.into())]);
         let outcome = fill::work(&typed, Marks::POINT).outcome;

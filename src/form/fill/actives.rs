@@ -26,14 +26,13 @@ pub(super) fn note(out: &mut Outcome, typed: &Typed, strength: VolumeFraction, m
             out.answer.remark(Remark::new("remark-chlorine", Weight::Assumed));
         }
     }
-    let disinfects = product.families.iter().any(|family| family.disinfects());
     match out.may::<Duration>(typed, Field::Contact, marks) {
         Some(Some(contact)) => {
             let contact = Value::new(contact, Kind::Time);
             out.answer.figure(names::FILL_CONTACT, contact);
             out.answer.remark(Remark::new("remark-contact", Weight::Warn).value("time", contact));
         }
-        Some(None) if disinfects => {
+        Some(None) if product.disinfects() => {
             out.answer.remark(Remark::new("remark-contact-unknown", Weight::Warn));
         }
         _ => {}

@@ -54,10 +54,16 @@ fn at(typed: &Typed, entry: Entry, marks: Marks) -> Option<Level> {
     let answer: Answer = unsure(&asked, marks).outcome.answer;
     // A liquid, a powder by weight, or whole packets.
     let first = |names: &[&str]| names.iter().find_map(|name| answer.get(name));
+    // Whole packets may ask for another level: the row would not be what it says.
+    if answer.remarks.iter().any(|remark| remark.code == "remark-packets-level") {
+        return None;
+    }
+    let missed = ["remark-rounded-outside", "remark-rounded-below-minimum"];
+    let keeps = answer.remarks.iter().all(|remark| !missed.contains(&remark.code));
     Some(Level {
         entry,
         dose: first(&[names::FILL_DOSE, names::FILL_MASS, names::FILL_COUNT])?,
-        rounded: first(&[names::FILL_ROUNDED, names::FILL_MASS_ROUNDED, names::FILL_COUNT]),
+        rounded: first(&[names::FILL_ROUNDED, names::FILL_MASS_ROUNDED, names::FILL_COUNT]).filter(|_| keeps),
         count: answer.get(names::FILL_COUNT),
         water: answer.get(names::FILL_WATER)?,
     })

@@ -18,7 +18,10 @@ pub const RATIOS: &str = "machine-ratios";
 /// The machine's own bottle: the nearest ratio, and how long the bottle lasts.
 pub(super) fn own_bottle(out: &mut Outcome, typed: &Typed, job: &Job, governed: Governed, marks: Marks) {
     let texts = typed.machine().map(|machine| machine.ratios.as_str()).unwrap_or_default();
-    let parts = |text: &str| number::read(text, marks).ok().filter(|parts| *parts > 0.0);
+    // "1:64" says the same as "64".
+    let parts = |text: &str| {
+        number::read(text.strip_prefix("1:").unwrap_or(text), marks).ok().filter(|parts| *parts > 0.0)
+    };
     let ratios: Option<Vec<f64>> =
         texts.split([' ', ';', '/']).filter(|text| !text.is_empty()).map(parts).collect();
     let Some(ratios) = ratios.filter(|ratios| !ratios.is_empty()) else {
@@ -29,9 +32,17 @@ pub(super) fn own_bottle(out: &mut Outcome, typed: &Typed, job: &Job, governed: 
         ratios.iter().map(|parts| VolumeFraction::from_parts_of_water(*parts)).collect();
     let (window, aim) = allowed(job, governed);
     let Some(chosen) = nearest(&strengths, window, aim) else { return };
-    note(out, job, chosen, window);
+    note(out, typed, job, chosen, window);
     let Some(Some(bottle)) = out.may::<Volume>(typed, Field::Bottle, marks) else { return };
-    let fills = bottle / job.fill.concentrate(chosen.strength);
+    let needs = job.fill.concentrate(chosen.strength);
+    let fills = bottle / needs;
+    if fills < 1.0 {
+        out.answer.remark(
+            Remark::new("remark-bottle-short", Weight::Warn)
+                .value("needs", Value::new(needs, Kind::Dose))
+                .value("bottle", Value::new(bottle, Kind::Dose)),
+        );
+    }
     out.answer.figure(names::FILL_BOTTLE_FILLS, Value::plain(fills, Kind::Ratio));
     // The flow of the lowest setting: the others use the bottle up sooner.
     let field = Field::Setting(0);
@@ -76,7 +87,7 @@ pub(super) fn wall(out: &mut Outcome, typed: &Typed, job: &Job, governed: Govern
     let given = [("q", Value::new(row.drawn, Kind::Flow)), ("Q", Value::new(row.total, Kind::Flow))];
     out.answer.step(&formula::CATCH, &given, Value::new(chosen.strength, Kind::Percent));
     out.answer.figure(names::FILL_SETTING, Value::plain(index as f64 + 1.0, Kind::Count));
-    note(out, job, chosen, window);
+    note(out, typed, job, chosen, window);
     out.answer.remark(Remark::new("remark-wall", Weight::Assumed));
 }
 
@@ -91,14 +102,19 @@ fn allowed(job: &Job, governed: Governed) -> (Window<VolumeFraction>, VolumeFrac
     (window, share(governed.dose))
 }
 
-fn note(out: &mut Outcome, job: &Job, chosen: Chosen, window: Window<VolumeFraction>) {
+fn note(out: &mut Outcome, typed: &Typed, job: &Job, chosen: Chosen, window: Window<VolumeFraction>) {
     let parts = chosen.strength.parts_of_water();
     let drawn = job.fill.concentrate(chosen.strength);
+    let total = job.fill.total(drawn);
     out.answer.figure(names::FILL_ROUNDED, Value::new(drawn, Kind::Dose));
+    out.answer.replace(names::FILL_TOTAL, Value::new(total, Kind::Fill));
+    out.answer.replace(names::FILL_WATER, Value::new(total - drawn, Kind::Fill));
     out.answer.figure(names::FILL_ROUNDED_RATIO, Value::plain(parts, Kind::Ratio));
     if !chosen.inside {
+        // A setting that breaks the rules is no instruction until that was read.
+        let stop = if typed.ask.stop_read { Weight::Warn } else { Weight::Stop };
         out.answer.remark(
-            Remark::new("remark-setting-outside", Weight::Warn)
+            Remark::new("remark-setting-outside", stop)
                 .value("n", Value::plain(parts, Kind::Ratio))
                 .value("least", Value::plain(window.high.parts_of_water().max(0.0), Kind::Ratio))
                 .value("most", Value::plain(weakest(window), Kind::Ratio)),

@@ -2,7 +2,7 @@
 
 use crate::answer::{Remark, Value, Weight};
 use crate::form::rules::{Extent, Rules};
-use crate::form::{Outcome, Typed, names};
+use crate::form::{Field, Outcome, Typed, What, names};
 use crate::trade::formula;
 use crate::trade::governing::Aim;
 use crate::trade::label::Window;
@@ -71,8 +71,7 @@ fn choose(out: &mut Outcome, makes: Makes, fill: Extent) -> Option<(Whole, Volum
         .or(sides.below.filter(fitting))
         .or(Some(sides.above).filter(fitting));
     let Some(whole) = near else {
-        let one = Value::new(makes.aim, Kind::Fill);
-        out.answer.remark(Remark::new("remark-packet-too-big", Weight::Stop).value("one", one));
+        out.trouble(Field::Level.name(), What::PacketTooBig);
         return None;
     };
     out.answer.remark(

@@ -46,7 +46,7 @@ pub(super) fn note(out: &mut Outcome, typed: &Typed, label: Option<&Label>, mark
     let spread = first_order(deviations);
     let overall = Overall::of(spread, doubt / 3.0_f64.sqrt());
     let worst = worst_case(made(|value, error| Measured { value, error }));
-    let window = window(out, label, total, doubt);
+    let window = window(out, label, total);
     let chance = chance_inside(spread.strength, overall.error, window);
     let drawn = draw(deviations, window, overall.label, SEED, DRAWS);
 
@@ -64,8 +64,8 @@ pub(super) fn note(out: &mut Outcome, typed: &Typed, label: Option<&Label>, mark
         names::SURE_RATIO_ERROR,
         Value::plain(overall.error.si() / spread.strength.si().powi(2), Kind::Ratio),
     );
-    answer.figure(names::SURE_STRONGEST, ratio(worst.high));
-    answer.figure(names::SURE_WEAKEST, ratio(worst.low));
+    answer.figure(names::SURE_STRONGEST, ratio(worst.high * (1.0 + doubt)));
+    answer.figure(names::SURE_WEAKEST, ratio(worst.low * (1.0 - doubt)));
     answer.figure(names::SURE_INSIDE, percent(chance));
     if let Some(drawn) = drawn {
         answer.figure(names::SURE_DRAWN, percent(drawn.inside));
@@ -116,19 +116,20 @@ fn label_doubt(
         return Some(share.si());
     }
     Some(match label.basis {
-        Basis::PlusWater | Basis::OfTotal => strength.si(),
+        // The other reading differs by so much: 1 to n or 1 in n, an amount per water or made up.
+        Basis::PlusWater | Basis::OfTotal | Basis::PerWater | Basis::MadeUp => strength.si(),
         _ => 0.0,
     })
 }
 
 /// The label's own window of strengths: what a chance of being inside is about. A label with one number
-/// gets the tolerance of a rescue, or of its own doubt where that is more.
-fn window(out: &Outcome, label: &Label, total: Volume, doubt: f64) -> Window<VolumeFraction> {
+/// gets the tolerance of a rescue.
+fn window(out: &Outcome, label: &Label, total: Volume) -> Window<VolumeFraction> {
     let share = |name| {
         let bound = out.answer.get(name).map_or(0.0, |value| value.si);
         Volume::new(bound).min(total).fraction_of(total)
     };
     let window = Window { low: share(names::LABEL_LOW), high: share(names::LABEL_HIGH) };
     let window = if let Rule::Strength(asked) = label.rule { asked } else { window };
-    if window.is_point() { with_tolerance(window, TOLERANCE.max(doubt)) } else { window }
+    if window.is_point() { with_tolerance(window, TOLERANCE) } else { window }
 }

@@ -5,6 +5,7 @@ use crate::answer::{Formula, Remark, Value, Weight};
 use crate::form::rules::{active, ppm};
 use crate::form::{Field, Outcome, Typed, What, names};
 use crate::number::{self, Marks};
+use crate::trade::actives::in_solution;
 use crate::trade::certainty::{JUG_SHARE, Measured};
 use crate::trade::formula;
 use crate::trade::reading::{
@@ -41,7 +42,17 @@ pub fn work(typed: &Typed, marks: Marks) -> Done {
     let percent = |strength: VolumeFraction| Value::new(strength, Kind::Percent);
     out.answer.figure(names::STATION_STRENGTH, percent(reading.strength));
     out.answer.figure(names::STATION_STRENGTH_LOW, percent(bounds.low));
-    out.answer.figure(names::STATION_STRENGTH_HIGH, percent(bounds.high));
+    // A strip beyond its last block has no upper end.
+    let high =
+        if bounds.high < VolumeFraction::new(1.0) { bounds.high } else { VolumeFraction::new(f64::INFINITY) };
+    if high == bounds.high {
+        out.answer.figure(names::STATION_STRENGTH_HIGH, percent(bounds.high));
+    }
+    if matches!(typed.ask.station.method, Method::Strip | Method::Drops)
+        && let Some(concentrate) = active(out, typed, marks)
+    {
+        out.answer.figure(names::STATION_ACTIVE, ppm(in_solution(reading.strength, concentrate)));
+    }
     if reading.strength > VolumeFraction::ZERO {
         out.answer.figure(names::STATION_RATIO, Value::plain(reading.strength.parts_of_water(), Kind::Ratio));
     }
@@ -55,14 +66,12 @@ pub fn work(typed: &Typed, marks: Marks) -> Done {
         Supports::CannotDecide => "remark-reading-undecided",
     };
     let weight = if code == "remark-reading-inside" { Weight::Assumed } else { Weight::Warn };
-    out.answer.remark(
-        Remark::new(code, weight).window("read", bounds.low, bounds.high, Kind::Percent).window(
-            "window",
-            window.low,
-            window.high,
-            Kind::Percent,
-        ),
-    );
+    out.answer.remark(Remark::new(code, weight).window("read", bounds.low, high, Kind::Percent).window(
+        "window",
+        window.low,
+        window.high,
+        Kind::Percent,
+    ));
     done
 }
 

@@ -91,8 +91,9 @@ fn mended(out: &mut Outcome, typed: &Typed, found: Content, aimed: Aimed, marks:
     if drains {
         out.answer.remark(Remark::new("remark-drain-first", Weight::Warn));
     }
+    let acts = acts(out, typed, work, found, aimed, marks);
     after(out, work.on(found));
-    acts(out, typed, work, marks)
+    acts
 }
 
 /// Nobody remembers: read it, or drain it all.
@@ -109,8 +110,9 @@ fn forgotten_dose(out: &mut Outcome, typed: &Typed, left: Volume, aimed: Aimed, 
     }
     let concentrate = aimed.strength * left;
     let work = Work { drain: Volume::ZERO, water: left - concentrate, concentrate };
+    let empty = Content { volume: Volume::ZERO, strength: VolumeFraction::ZERO };
+    let mut acts = acts(out, typed, work, empty, aimed, marks);
     after(out, Content { volume: left, strength: aimed.strength });
-    let mut acts = acts(out, typed, work, marks);
     acts.splice(0..0, [Act::DrainAll, Act::Rinse]);
     acts
 }

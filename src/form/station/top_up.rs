@@ -6,7 +6,7 @@ use crate::form::{Field, Outcome, Typed, What, cautions, names};
 use crate::number::Marks;
 use crate::trade::formula;
 use crate::trade::top_up::{Content, TopUp, Unfit, Wanted, fresh, top_up};
-use crate::units::{Kind, Volume, VolumeFraction};
+use crate::units::{Kind, Quantity, Volume, VolumeFraction};
 
 /// Works a top-up out.
 ///
@@ -39,7 +39,7 @@ pub fn work(typed: &Typed, marks: Marks) -> Done {
         return done;
     }
     done.acts = match known {
-        Some(strength) => known_rest(out, typed, Content { volume: left, strength }, wanted, marks),
+        Some(strength) => known_rest(out, typed, Content { volume: left, strength }, aimed, wanted, marks),
         None => unknown_rest(out, typed, left, aimed, wanted, marks),
     };
     if !done.acts.is_empty() {
@@ -48,7 +48,14 @@ pub fn work(typed: &Typed, marks: Marks) -> Done {
     done
 }
 
-fn known_rest(out: &mut Outcome, typed: &Typed, left: Content, wanted: Wanted, marks: Marks) -> Vec<Act> {
+fn known_rest(
+    out: &mut Outcome,
+    typed: &Typed,
+    left: Content,
+    aimed: Aimed,
+    wanted: Wanted,
+    marks: Marks,
+) -> Vec<Act> {
     let plan = match top_up(left, wanted) {
         Ok(plan) => plan,
         Err(unfit) => return unfitting(out, unfit),
@@ -63,9 +70,10 @@ fn known_rest(out: &mut Outcome, typed: &Typed, left: Content, wanted: Wanted, m
     if typed.ask.station.rest == Rest::AsFilled {
         out.answer.remark(Remark::new("remark-rest-as-filled", Weight::Assumed));
     }
+    let acts = acts(out, typed, work, left, aimed, marks);
     after(out, work.on(left));
-    let acts = acts(out, typed, work, marks);
-    if acts.is_empty() { vec![Act::Nothing] } else { acts }
+    let nothing = acts.is_empty() && out.troubles.is_empty();
+    if nothing { vec![Act::Nothing] } else { acts }
 }
 
 /// The safe choice and why: what it could be otherwise.
@@ -88,8 +96,9 @@ fn unknown_rest(
         worst.high,
         Kind::Percent,
     ));
+    let mut acts =
+        acts(out, typed, plan.work, Content { volume: left, strength: VolumeFraction::ZERO }, aimed, marks);
     after(out, Content { volume: wanted.level, strength: wanted.strength });
-    let mut acts = acts(out, typed, plan.work, marks);
     acts.retain(|act| !matches!(act, Act::Drain(_)));
     acts.splice(0..0, [Act::DrainAll, Act::Rinse]);
     acts
@@ -104,9 +113,15 @@ fn unfitting(out: &mut Outcome, unfit: Unfit) -> Vec<Act> {
     Vec::new()
 }
 
-/// What the tank holds in the end.
+/// What the tank holds in the end, with the concentrate as it was measured.
 pub(super) fn after(out: &mut Outcome, content: Content) {
     let answer = &mut out.answer;
+    let poured = |name| answer.get(name).map(|value| Volume::from_si(value.si));
+    let (rounded, exact) = (poured(names::STATION_ROUNDED), poured(names::STATION_CONCENTRATE));
+    let more = rounded.zip(exact).map_or(Volume::ZERO, |(rounded, exact)| rounded - exact);
+    let volume = content.volume + more;
+    let content =
+        Content { volume, strength: (content.strength * content.volume + more).fraction_of(volume) };
     answer.figure(names::STATION_LEVEL, Value::new(content.volume, Kind::Fill));
     answer.figure(names::STATION_STRENGTH, Value::new(content.strength, Kind::Percent));
     if content.strength > VolumeFraction::ZERO {

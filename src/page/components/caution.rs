@@ -75,14 +75,18 @@ fn never(shared: &Shared, product: &Product, panel: &Panel, whole: bool) -> Html
 
 /// Beside every amount: signal word, hazards, PPE, what must never meet it, order of addition.
 pub fn caution_strip(shared: &Shared) -> Html {
-    let Some(product) = shared.typed.product().cloned() else { return Html::default() };
-    let panel = panel(&product);
+    shared.typed.product().map(|product| caution_of(shared, product)).unwrap_or_default()
+}
+
+/// The same of any product.
+pub fn caution_of(shared: &Shared, product: &Product) -> Html {
+    let panel = panel(product);
     html! {
         <section class="caution" aria-label={shared.say("cautions")}>
             <h2>{ shared.tell("caution-of", &[("product", Argument::text(product.name.clone()))]) }</h2>
-            { hazards(shared, &product, &panel) }
+            { hazards(shared, product, &panel) }
             { wear(shared, &panel) }
-            { never(shared, &product, &panel, false) }
+            { never(shared, product, &panel, false) }
             <p>{ shared.say("caution-order") }</p>
             <p class="defer">{ shared.say("caution-defer") }</p>
             <p><a href="#cautions">{ shared.say("caution-more") }</a></p>

@@ -19,7 +19,7 @@ fn title(shared: &Shared, remark: &Remark) -> Html {
 pub fn warnings(shared: &Shared, remarks: &[Remark]) -> Html {
     html! {
         { for of(remarks, Weight::Warn).map(|remark| html! {
-            <div class="remark" data-remark={remark.code}>
+            <div class={classes!("remark", remark.code.ends_with("-narrows").then_some("news"))} data-remark={remark.code}>
                 { title(shared, remark) }
                 <p>{ shared.words.remark(remark, shared.system()) }</p>
             </div>

@@ -14,7 +14,7 @@ pub fn troubles(shared: &Shared, outcome: &Outcome) -> Html {
     }
     html! {
         <section class="troubles">
-            <h2>{ shared.say("troubles") }</h2>
+            <h2>{ shared.say(if outcome.answer.figures.is_empty() { "troubles" } else { "troubles-beside" }) }</h2>
             <ul>
                 { for outcome.troubles.iter().map(|trouble| {
                     let target = trouble.name.clone();
@@ -32,7 +32,7 @@ fn message(shared: &Shared, trouble: &Trouble) -> String {
     let entry = field.and_then(|field| field.entry(&shared.typed));
     let (text, unit) = entry.map_or(("", ""), |entry| (entry.text.as_str(), entry.unit.as_str()));
     let label = match field {
-        Some(field @ (Field::Setting(index) | Field::AreaSize(index))) => {
+        Some(field @ (Field::Setting(index) | Field::Tip(index) | Field::AreaSize(index))) => {
             format!("{} {}", shared.say(field.key()), index + 1)
         }
         Some(field) => shared.say(field.key()),
@@ -43,11 +43,13 @@ fn message(shared: &Shared, trouble: &Trouble) -> String {
 
 fn fields(shared: &Shared) -> impl Iterator<Item = Field> {
     let settings = shared.typed.machine().map_or(0, |machine| machine.settings.len());
+    let tips = shared.typed.measure().map_or(0, |measure| measure.tips.len());
     let areas = shared.typed.site.areas.len();
     Field::SINGLE
         .iter()
         .copied()
         .chain((0..settings).map(Field::Setting))
+        .chain((0..tips).map(Field::Tip))
         .chain((0..areas).map(Field::AreaSize))
 }
 

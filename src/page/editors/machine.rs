@@ -2,7 +2,7 @@
 
 use crate::form::action::{Line, Shelf};
 use crate::form::{Action, Field, Outcome};
-use crate::page::components::{Text, button, number_field, shelf_buttons, switch, text_field};
+use crate::page::components::{Text, button, fold, number_field, shelf_buttons, switch, text_field};
 use crate::page::shared::Shared;
 use yew::prelude::*;
 
@@ -17,17 +17,17 @@ pub fn machine_basics(shared: &Shared, outcome: &Outcome) -> Html {
         tall: false,
         mistake: None,
     };
-    html! {
-        <details class="more">
-            <summary>{ shared.say("machine-more") }</summary>
+    let content = html! {
+        <>
             <div class="fields">
                 { text_field(shared, name) }
                 { for [Field::Least, Field::Most, Field::Reuse].map(|field| number_field(shared, outcome, field, None)) }
                 { switch(shared, "machine-vacuum", shared.say("machine-vacuum"), machine.vacuum, Action::Vacuum) }
             </div>
             { shelf_buttons(shared, Shelf::Machine) }
-        </details>
-    }
+        </>
+    };
+    fold(shared, outcome, "machine-more", &["machine-least", "machine-most", "machine-reuse"], content)
 }
 
 /// How the machine moves.

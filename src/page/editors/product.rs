@@ -7,7 +7,7 @@ use crate::form::cautions::ph_is_wrong;
 use crate::form::fill::{LABEL, STANDARD};
 use crate::form::{Action, Field, Outcome};
 use crate::page::components::{
-    Choice, Text, button, choice, number_field, pick, shelf_buttons, switch, text_field,
+    Choice, Text, button, choice, fold, number_field, pick, shelf_buttons, switch, text_field,
 };
 use crate::page::shared::Shared;
 use crate::site::Product;
@@ -90,17 +90,19 @@ pub fn product_rules(shared: &Shared, outcome: &Outcome, active: bool) -> Html {
     let mistake =
         outcome.at(STANDARD).map(|what| shared.words.trouble(what, &shared.say(STANDARD), None, ("", "")));
     let rule = |field: Field| number_field(shared, outcome, field, None);
-    html! {
-        <details class="more">
-            <summary>{ shared.say("product-rules") }</summary>
-            <div class="fields">
-                { text_field(shared, Text { mistake, ..text(Line::Standard, STANDARD, &product.standard, false) }) }
-                { rule(Field::Minimum) }
-                { rule(Field::Contact) }
-                if active { { active_fields(shared, outcome) } }
-            </div>
-        </details>
+    let content = html! {
+        <div class="fields">
+            { text_field(shared, Text { mistake, ..text(Line::Standard, STANDARD, &product.standard, false) }) }
+            { rule(Field::Minimum) }
+            { rule(Field::Contact) }
+            if active { { active_fields(shared, outcome) } }
+        </div>
+    };
+    let mut names = vec![STANDARD, "product-minimum", "product-contact"];
+    if active {
+        names.extend(["product-active", "product-density"]);
     }
+    fold(shared, outcome, "product-rules", &names, content)
 }
 
 /// Its active substance, which a strip or a drop test counts.

@@ -1,7 +1,7 @@
 //! Fill: how much concentrate goes into this fill.
 
 pub mod amount;
-mod paper;
+pub mod paper;
 mod pictures;
 mod sure;
 
@@ -13,8 +13,8 @@ use crate::form::saved::View;
 use crate::form::station::Job;
 use crate::form::{Action, Field, names};
 use crate::page::components::{
-    answer_tools, assumptions, caution_strip, facts, glance, number_field, pick, picker, stop, troubles,
-    warnings, workings,
+    answer_tools, assumptions, caution_strip, facts, fold, glance, number_field, pick, picker, stop,
+    troubles, warnings, workings,
 };
 use crate::page::editors::{
     active_fields, by_mass, label_field, machine_basics, measure_editor, product_basics, product_rules,
@@ -72,15 +72,19 @@ fn question(shared: &Shared, fill: &Fill) -> Html {
             { machine_basics(shared, outcome) }
             { product_basics(shared) }
             { product_rules(shared, outcome, !needs_active(shared, fill)) }
-            <details class="more">
-                <summary>{ shared.say("fill-more") }</summary>
-                { pick(shared, "fill-filling", "filling", shared.typed.ask.filling, Action::Filling) }
-                { measure_editor(shared, outcome) }
-            </details>
+            { fold(shared, outcome, "fill-more", MEASURE, html! {
+                <>
+                    { pick(shared, "fill-filling", "filling", shared.typed.ask.filling, Action::Filling) }
+                    { measure_editor(shared, outcome) }
+                </>
+            }) }
             { glance(shared, at_a_glance(shared, fill)) }
         </>
     }
 }
+
+/// The inputs of a measure, or how their names begin.
+pub const MEASURE: &[&str] = &["measure-", "machine-ratios", "machine-bottle"];
 
 /// What the label, a minimum or the measure asks of the product beside its dilution.
 fn needed(shared: &Shared, fill: &Fill) -> Html {

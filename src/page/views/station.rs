@@ -9,7 +9,7 @@ use crate::form::saved::View;
 use crate::form::station::rescue::OTHER;
 use crate::form::station::{Done, Mishap, Rest, reading, rescue, top_up};
 use crate::form::{Action, Field, Outcome};
-use crate::page::components::{Choice, choice, glance, named, number_field, pick, picker};
+use crate::page::components::{Choice, choice, fold, glance, named, number_field, pick, picker};
 use crate::page::editors::{label_field, machine_basics, measure_editor, product_basics, product_rules};
 use crate::page::shared::Shared;
 use yew::prelude::*;
@@ -62,7 +62,9 @@ pub fn reading(shared: &Shared) -> Html {
 /// The product that was put in by mistake.
 fn other_product(shared: &Shared) -> Html {
     let chosen = shared.typed.ask.station.other.clone();
+    let own = shared.typed.product().map(|product| product.id.clone());
     let mut options = named(shared, Shelf::Product);
+    options.retain(|(id, _)| Some(id) != own.as_ref());
     if !options.iter().any(|(id, _)| *id == chosen) {
         options.insert(0, (chosen.clone(), shared.say("station-other-none")));
     }
@@ -104,11 +106,9 @@ fn more(shared: &Shared, outcome: &Outcome) -> Html {
             { machine_basics(shared, outcome) }
             { product_basics(shared) }
             { product_rules(shared, outcome, !readings::ask_active(shared)) }
-            <details class="more">
-                <summary>{ shared.say("measure-more") }</summary>
-                { fill::aim(shared) }
-                { measure_editor(shared, outcome) }
-            </details>
+            { fold(shared, outcome, "measure-more", fill::MEASURE, html! {
+                <>{ fill::aim(shared) }{ measure_editor(shared, outcome) }</>
+            }) }
         </>
     }
 }

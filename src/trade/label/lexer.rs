@@ -95,14 +95,14 @@ fn word_run(rest: &str) -> &str {
 }
 
 /// Where gallons are at home a point before three digits is a decimal point; a comma may be either
-/// mark on a label from abroad, and is asked about everywhere.
-fn point_is_decimal(run: &str, site: System) -> bool {
-    site != System::Metric && !run.contains(',')
+/// mark on a label from abroad, and is asked about everywhere. So is 1.000: nobody prints that for one.
+fn point_is_decimal(run: &str, decimal: f64, site: System) -> bool {
+    site != System::Metric && !run.contains(',') && decimal.fract() != 0.0
 }
 
 fn number_at(text: &str, run: &str, site: System) -> Result<f64, LabelMistake> {
     number::decimal(run, None).or_else(|mistake| match mistake {
-        NumberMistake::TwoReadings { decimal, .. } if point_is_decimal(run, site) => Ok(decimal),
+        NumberMistake::TwoReadings { decimal, .. } if point_is_decimal(run, decimal, site) => Ok(decimal),
         NumberMistake::TwoReadings { .. } => {
             let (first, second) =
                 if run.contains(',') { (Marks::COMMA, Marks::POINT) } else { (Marks::POINT, Marks::COMMA) };
@@ -122,8 +122,11 @@ fn rewritten(text: &str, marks: Marks, site: System) -> String {
         let run = if first.is_ascii_digit() { number_run(rest) } else { &rest[..first.len_utf8()] };
         match number::decimal(run, None) {
             Err(NumberMistake::TwoReadings { decimal, .. }) => {
-                let read =
-                    if point_is_decimal(run, site) { Ok(decimal) } else { number::decimal(run, Some(marks)) };
+                let read = if point_is_decimal(run, decimal, site) {
+                    Ok(decimal)
+                } else {
+                    number::decimal(run, Some(marks))
+                };
                 out.push_str(&read.map_or(run.to_owned(), |n| plain(n, 12)));
             }
             _ => out.push_str(run),

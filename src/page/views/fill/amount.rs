@@ -18,7 +18,7 @@ pub fn in_measure(shared: &Shared, fill: &Fill, dose: Value) -> String {
     match (fill.dispenser, dose.kind) {
         (Dispenser::Metering, Kind::Ratio) => return shared.tell("fill-setting", &n()),
         (Dispenser::Wall, Kind::Count) => return shared.tell("fill-tip", &n()),
-        (_, Kind::Count) => return counted(shared, "count-packet", dose),
+        (_, Kind::Count) => return counted(shared, "count-whole", dose),
         _ => {}
     }
     measured(shared, fill.dispenser, fill.outcome.answer.get(names::FILL_COUNT), dose)
@@ -85,7 +85,8 @@ pub fn main(shared: &Shared, fill: &Fill) -> Option<Html> {
         (_, Kind::Count) => ("fill-packets-title", "fill-packets-sentence"),
         _ => ("fill-powder-title", "fill-powder-sentence"),
     };
-    let weights = [System::Us, System::Metric].map(|system| shared.words.value(value, system));
+    let mut weights = [System::Us, System::Metric].map(|system| shared.words.value(value, system)).to_vec();
+    weights.retain(|weight| *weight != text);
     let other = if value.kind == Kind::Mass { weights.join(" · ") } else { String::new() };
     let told = |name| answer.get(name).map_or(Argument::text(""), |value| shared.argument(value));
     let drawn = told(names::FILL_ROUNDED);

@@ -1,6 +1,7 @@
 //! A fill to tick off and to hang up: the steps, and the dose at every level.
 
 use super::amount::{counted, headline, in_measure, measured};
+use crate::answer::Value;
 use crate::form::cautions::panel;
 use crate::form::fill::Fill;
 use crate::form::fill::levels::{Level, levels};
@@ -8,7 +9,7 @@ use crate::form::names;
 use crate::page::components::{Steps, computed, computed_as};
 use crate::page::shared::Shared;
 use crate::page::views::table;
-use crate::site::Dispenser;
+use crate::site::{Dispenser, Product};
 use crate::units::{Kind, unit};
 use crate::words::Argument;
 use yew::prelude::*;
@@ -20,37 +21,49 @@ pub fn steps(shared: &Shared, fill: &Fill) -> Html {
     let (Some(product), Some(water)) = (shared.typed.product(), answer.get(names::FILL_WATER)) else {
         return Html::default();
     };
-    let ppe: Vec<String> = panel(product).advice.ppe().map(|ppe| shared.say(ppe.key())).collect();
-    let wear = match ppe.as_slice() {
-        [] => shared.say("step-wear-none"),
-        ppe => shared.tell("step-wear", &[("ppe", Argument::text(ppe.join("; ")))]),
-    };
+    let wear = wear(shared, product);
     let amount = Argument::text(in_measure(shared, fill, dose));
     let product = Argument::text(product.name.clone());
-    if fill.dispenser.draws() {
-        let setting = Argument::text(in_measure(shared, fill, dose));
-        // The machine adds to the water; a wall unit fills up with the solution.
-        let total = if fill.dispenser == Dispenser::Wall { answer.get(names::FILL_TOTAL) } else { None };
-        let total = total.unwrap_or(water);
-        let steps = vec![
-            wear,
-            shared.tell("step-set", &[("setting", setting)]),
-            shared.tell("step-fill-up", &[("total", shared.argument(total))]),
-            shared.say("step-close"),
-            shared.say("step-label"),
-        ];
-        return html! { <Steps title={shared.say("steps")} {steps} /> };
-    }
-    let steps = vec![
-        wear,
-        shared.tell("step-water", &[("water", shared.argument(water))]),
-        shared.tell("step-measure", &[("amount", amount), ("product", product)]),
-        shared.say("step-add"),
-        shared.say("step-rinse"),
-        shared.say("step-close"),
-        shared.say("step-label"),
-    ];
+    let close = [shared.say("step-close"), shared.say("step-label")];
+    let own = match fill.dispenser {
+        Dispenser::Metering => {
+            vec![
+                set(shared, fill, dose),
+                shared.tell("step-fill-plain", &[("water", shared.argument(water))]),
+            ]
+        }
+        Dispenser::Wall => {
+            let total = answer.get(names::FILL_TOTAL).unwrap_or(water);
+            vec![set(shared, fill, dose), shared.tell("step-fill-up", &[("total", shared.argument(total))])]
+        }
+        _ => {
+            let solid = matches!(dose.kind, Kind::Count | Kind::Mass);
+            vec![
+                shared.tell("step-water", &[("water", shared.argument(water))]),
+                shared.tell("step-measure", &[("amount", amount), ("product", product)]),
+                shared.say(if solid { "step-dissolve" } else { "step-add" }),
+                shared.say("step-rinse"),
+            ]
+        }
+    };
+    let rinses = fill.dispenser != Dispenser::Packet && dose.kind != Kind::Count;
+    let own = own.into_iter().filter(|step| rinses || *step != shared.say("step-rinse"));
+    let steps: Vec<String> = std::iter::once(wear).chain(own).chain(close).collect();
     html! { <Steps title={shared.say("steps")} {steps} /> }
+}
+
+/// Which setting or tip to turn to.
+fn set(shared: &Shared, fill: &Fill, dose: Value) -> String {
+    shared.tell("step-set", &[("setting", Argument::text(in_measure(shared, fill, dose)))])
+}
+
+/// What to wear for a product.
+pub fn wear(shared: &Shared, product: &Product) -> String {
+    let ppe: Vec<String> = panel(product).advice.ppe().map(|ppe| shared.say(ppe.key())).collect();
+    match ppe.as_slice() {
+        [] => shared.say("step-wear-none"),
+        ppe => shared.tell("step-wear", &[("ppe", Argument::text(ppe.join("; ")))]),
+    }
 }
 
 /// The dose at every level, for the wall.
@@ -63,7 +76,7 @@ pub fn level_table(shared: &Shared, dispenser: Dispenser) -> Html {
         let unit = unit(&level.entry.unit).map(|unit| unit.symbol).unwrap_or_default();
         let out = level.rounded.map(|rounded| {
             let text = match rounded.kind {
-                Kind::Count => counted(shared, "count-packet", rounded),
+                Kind::Count => counted(shared, "count-whole", rounded),
                 _ => measured(shared, dispenser, level.count, rounded),
             };
             computed_as(name("rounded"), rounded, text)

@@ -33,7 +33,8 @@ pub fn drawing(shared: &Shared, fill: &Fill) -> Html {
 pub fn rules(shared: &Shared, fill: &Fill) -> Html {
     let answer = &fill.outcome.answer;
     let powder = || answer.get(names::FILL_MASS_ROUNDED).or(answer.get(names::FILL_MASS));
-    let Some(dose) = answer.get(names::FILL_DOSE).or_else(powder) else { return Html::default() };
+    let poured = answer.get(names::FILL_ROUNDED).or(answer.get(names::FILL_DOSE));
+    let Some(dose) = poured.or_else(powder) else { return Html::default() };
     // A powder has its label alone.
     let governs = fill.governs.unwrap_or(Governs::Label);
     let row = |key: &str, low, high, who| {

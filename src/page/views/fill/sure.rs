@@ -2,7 +2,7 @@
 
 use crate::form::fill::Fill;
 use crate::form::{Field, names};
-use crate::page::components::{facts, number_field};
+use crate::page::components::{facts, fold, number_field};
 use crate::page::shared::Shared;
 use yew::prelude::*;
 
@@ -23,9 +23,8 @@ pub fn sure(shared: &Shared, fill: &Fill) -> Html {
     }
     let fields = [Field::SureMeasure, Field::SureTank, Field::SureLabel];
     let cause = outcome.answer.remarks.iter().find(|remark| remark.code.starts_with("sure-cause-"));
-    html! {
-        <details class="more sure">
-            <summary>{ shared.say("sure") }</summary>
+    let content = html! {
+        <div class="sure">
             <p class="hint">{ shared.say("sure-hint") }</p>
             <div class="fields">{ for fields.map(|field| number_field(shared, outcome, field, None)) }</div>
             { facts(shared, &outcome.answer, FACTS) }
@@ -33,6 +32,7 @@ pub fn sure(shared: &Shared, fill: &Fill) -> Html {
                 <p data-remark={cause.code}>{ shared.words.remark(cause, shared.system()) }</p>
             }
             <p class="hint">{ shared.say("sure-is-estimate") }</p>
-        </details>
-    }
+        </div>
+    };
+    fold(shared, outcome, "sure", &["sure-"], content)
 }

@@ -4,13 +4,15 @@ use crate::answer::Value;
 use crate::form::cautions::banned;
 use crate::form::names;
 use crate::form::saved::View;
-use crate::form::station::{Act, Done};
+use crate::form::station::{Act, Done, Job, Mishap};
 use crate::page::components::{
-    Amount, Steps, amount, answer_tools, assumptions, caution_strip, facts, stop, troubles, warnings,
-    workings,
+    Amount, Steps, amount, answer_tools, assumptions, caution_of, caution_strip, facts, stop, troubles,
+    warnings, workings,
 };
 use crate::page::shared::Shared;
 use crate::page::views::fill::amount::measured;
+use crate::page::views::fill::paper::wear;
+use crate::site::Product;
 use crate::units::Kind;
 use crate::words::Argument;
 use yew::prelude::*;
@@ -25,6 +27,7 @@ const FACTS: &[&str] = &[
     names::STATION_STRENGTH,
     names::STATION_STRENGTH_LOW,
     names::STATION_STRENGTH_HIGH,
+    names::STATION_ACTIVE,
     names::STATION_RATIO,
 ];
 
@@ -40,18 +43,27 @@ pub fn at_a_glance(shared: &Shared, done: &Done) -> String {
 /// The answer.
 pub fn answer(shared: &Shared, done: &Done, view: View) -> Html {
     let answer = &done.outcome.answer;
+    let adds = |act: &&Act| !matches!(act, Act::Water(_) | Act::Concentrate(..));
     if answer.stopped() {
-        return html! { <>{ stop(shared, &answer.remarks) }{ caution_strip(shared) }</> };
+        // What empties the tank is right whatever was in it; only what is added waits.
+        let steps = steps(shared, done.acts.iter().take_while(adds));
+        return html! {
+            <>
+                { stop(shared, &answer.remarks) }
+                if steps.len() > 1 { <Steps title={shared.say("steps")} {steps} /> }
+                { cautions(shared) }
+            </>
+        };
     }
-    let steps: Vec<String> = done.acts.iter().map(|act| said(shared, act)).collect();
+    let told: Vec<String> = done.acts.iter().map(|act| said(shared, act)).collect();
     // A reading has nothing to do but what it says.
     let verdict = answer.remarks.iter().find(|remark| remark.code.starts_with("remark-reading-"));
     let sentence = match verdict {
         Some(verdict) => shared.words.remark(verdict, shared.system()),
-        None => steps.join(" "),
+        None => told.join(" "),
     };
     let reads = view == View::Reading && answer.get(names::STATION_STRENGTH).is_some();
-    if steps.is_empty() && !reads {
+    if told.is_empty() && !reads {
         return troubles(shared, &done.outcome);
     }
     html! {
@@ -61,14 +73,39 @@ pub fn answer(shared: &Shared, done: &Done, view: View) -> Html {
                 name, value, text, title, sentence: sentence.clone(), others: Html::default(),
             })) }
             { warnings(shared, &answer.remarks) }
-            if !steps.is_empty() && !banned(&answer.remarks) { <Steps title={shared.say("steps")} {steps} /> }
+            if !told.is_empty() && !banned(&answer.remarks) {
+                <Steps title={shared.say("steps")} steps={steps(shared, done.acts.iter())} />
+            }
             { facts(shared, answer, FACTS) }
-            { caution_strip(shared) }
+            { cautions(shared) }
             { assumptions(shared, &answer.remarks) }
             { workings(shared, &answer.steps) }
             { answer_tools(shared, view) }
         </>
     }
+}
+
+/// What to wear, and then what to do, in order.
+fn steps<'a>(shared: &Shared, acts: impl Iterator<Item = &'a Act>) -> Vec<String> {
+    let acts: Vec<String> = acts.map(|act| said(shared, act)).collect();
+    let wears =
+        [shared.typed.product(), other(shared)].into_iter().flatten().map(|product| wear(shared, product));
+    let mut steps: Vec<String> = wears.collect();
+    steps.dedup();
+    steps.extend(acts);
+    steps
+}
+
+/// The product that was put in by mistake, where that is what is put right.
+fn other(shared: &Shared) -> Option<&Product> {
+    let station = &shared.typed.ask.station;
+    let asked = station.job == Job::Rescue && station.mishap == Mishap::WrongProduct;
+    shared.typed.site.products.iter().find(|product| asked && product.id == station.other)
+}
+
+/// The cautions of what is in the tank: of both products, where another one went in.
+fn cautions(shared: &Shared) -> Html {
+    html! { <>{ for other(shared).map(|other| caution_of(shared, other)) }{ caution_strip(shared) }</> }
 }
 
 /// The figure that matters most: what is poured or drained, or what was read.
@@ -94,9 +131,10 @@ fn headline(shared: &Shared, done: &Done) -> Option<(&'static str, Value, String
         // Draining comes first and needs no figure; a reading has only what was read.
         return if done.acts.is_empty() { figure(names::STATION_STRENGTH, "station-read") } else { None };
     }
-    concentrate()
-        .or_else(|| figure(names::STATION_WATER, "station-add-water"))
-        .or_else(|| figure(names::STATION_DRAIN, "station-drain-first"))
+    if let Some(Act::Drain(_)) = done.acts.first() {
+        return figure(names::STATION_DRAIN, "station-drain-first");
+    }
+    concentrate().or_else(|| figure(names::STATION_WATER, "station-add-water"))
 }
 
 fn in_measure(shared: &Shared, count: Option<Value>, dose: Value) -> String {
