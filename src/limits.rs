@@ -4,7 +4,7 @@
 use crate::source::Source;
 use crate::units::{
     ApplicationRate, Area, Density, Dimension, Duration, Flow, Length, Mass, MassConcentration, MassFraction,
-    Plain, Quantity, Speed, Volume, VolumeFraction,
+    Plain, Quantity, Speed, Temperature, Volume, VolumeFraction,
 };
 
 /// One row: the least and the greatest value accepted, both in SI units and both included.
@@ -146,6 +146,24 @@ limits! {
     CONTACT: Duration, "contact", 0.0, 7_200.0, "at once to two hours";
     /// What a metering tip draws.
     TIP: Flow, "tip", 0.000_1 * LITRE / 60.0, 10.0 * LITRE / 60.0, "a tenth of a millilitre to ten litres a minute";
+    /// The air of a room.
+    AIR: Temperature, "air", 273.15, 318.15, "0 to 45 °C: a cold store to a laundry";
+    /// Relative humidity.
+    HUMIDITY: VolumeFraction, "humidity", 0.0, 1.0, "dry air to fog";
+    /// Air along the floor.
+    AIR_SPEED: Speed, "air-speed", 0.0, 10.0, "still air to a strong fan";
+    /// Solution that a machine picks up again.
+    PICK_UP: VolumeFraction, "pick-up", 0.0, 0.999, "something always stays on the floor";
+    /// How long a drop stays on a floor.
+    DROP: Duration, "drop", 0.0, 3_600.0, "at once to an hour";
+    /// How long was collected in a catch test.
+    COLLECTED: Duration, "collected", 1.0, 3_600.0, "a hand on a stopwatch is a third of a second off";
+    /// The number of a flow setting.
+    SETTING: Plain, "setting", 1.0, 99.0, "settings are numbered from 1";
+    /// What was collected in a catch test.
+    CAUGHT: Volume, "caught", 0.0, 100.0 * LITRE, "nothing to a barrel";
+    /// Water above a valve.
+    HEAD: Length, "head", 0.005, 2.0, "a finger's breadth to a wall tank";
     /// The bottle of a machine that meters its own concentrate.
     BOTTLE: Volume, "bottle", 50.0 * MILLILITRE, 25.0 * LITRE, "a flask to a canister";
 }

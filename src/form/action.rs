@@ -8,7 +8,7 @@ use crate::chemistry::family::Family;
 use crate::chemistry::floor::Surface;
 use crate::chemistry::foam::Foam;
 use crate::chemistry::ghs::SignalWord;
-use crate::site::{Dispenser, Entry};
+use crate::site::{Catch, Dispenser, Entry};
 use crate::trade::governing::Aim;
 use crate::trade::porosity::Porosity;
 use crate::units::System;
@@ -125,6 +125,12 @@ pub enum Action {
     AddSetting,
     /// Removed the last flow setting.
     DropSetting,
+    /// Added a catch test.
+    AddCatch,
+    /// Removed a catch test, from 0.
+    DropCatch(usize),
+    /// Put the flows of a calibration in the place of the machine's settings.
+    TakeFlows(Vec<Entry>),
     /// Added a metering tip.
     AddTip,
     /// Removed the last metering tip.
@@ -211,6 +217,19 @@ fn change(typed: &mut Typed, action: Action) -> Option<()> {
             settings.push(Entry::new("", &unit));
         }
         Action::DropSetting => drop(typed.machine_mut()?.settings.pop()),
+        Action::AddCatch => {
+            let tests = &mut typed.machine_mut()?.tests;
+            let last = tests.last().cloned().unwrap_or_default();
+            let caught = Entry::new("", &last.caught.unit);
+            tests.push(Catch { caught, ..last });
+        }
+        Action::DropCatch(index) => {
+            let tests = &mut typed.machine_mut()?.tests;
+            if index < tests.len() {
+                tests.remove(index);
+            }
+        }
+        Action::TakeFlows(flows) => typed.machine_mut()?.settings = flows,
         Action::AddTip => {
             let tips = &mut typed.measure_mut()?.tips;
             let unit = tips.last().map_or("ml_per_min", |last| last.unit.as_str()).to_owned();

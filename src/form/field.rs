@@ -18,9 +18,13 @@ const FLOWS: Units = &["gal_us_per_min", "l_per_min", "gal_imp_per_min", "floz_u
 const RATES: Units = &["gal_us_per_1000ft2", "ml_per_m2", "gal_imp_per_1000ft2"];
 const AREAS: Units = &["ft2", "m2"];
 const TIMES: Units = &["min", "s"];
+const SECONDS: Units = &["s", "min"];
 const PPM: Units = &["mg_per_l"];
 const ACTIVES: Units = &["percent_wv", "g_per_l", "percent_ww"];
 const DENSITIES: Units = &["g_per_ml", "lb_per_gal_us"];
+const DEGREES: Units = &["deg_f", "deg_c"];
+const AIR_SPEEDS: Units = &["ft_per_min", "m_per_s"];
+const CATCHES: Units = &["floz_us", "ml", "floz_imp", "l", "gal_us", "gal_imp"];
 const NUMBER: Units = &["one"];
 const MASSES: Units = &["g", "oz", "kg", "lb"];
 const BOTTLES: Units = &["floz_us", "ml", "floz_imp", "l", "gal_us", "gal_imp"];
@@ -154,6 +158,20 @@ fields! {
     Level: "fill-level", LEVEL, LEVELS, ask.level;
     /// One graduation, stroke or cap.
     MeasureStep: "measure-step", MEASURE, DOSES, measure.step;
+    /// The share of its solution that the machine picks up again.
+    PickUp: "machine-pick-up", PICK_UP, SHARE, machine.pick_up;
+    /// Water above the valve with a full tank, where gravity feeds the machine.
+    HeadFull: "machine-head-full", HEAD, WIDTHS, machine.head_full;
+    /// Water above the valve when the tank is as good as empty.
+    HeadLow: "machine-head-low", HEAD, WIDTHS, machine.head_low;
+    /// The air of the room.
+    Air: "air-temperature", AIR, DEGREES, ask.air;
+    /// Its relative humidity.
+    Humidity: "air-humidity", HUMIDITY, SHARE, ask.humidity;
+    /// How fast it moves along the floor.
+    Draught: "air-speed", AIR_SPEED, AIR_SPEEDS, ask.draught;
+    /// How long a drop stays on the floor.
+    Drop: "floor-drop", DROP, SECONDS, ask.drop;
     /// What one packet or tablet weighs, or the smallest division of a scale.
     MeasureWeight: "measure-weight", POWDER, MASSES, measure.weight;
     /// All that a wall unit delivers a time.
@@ -210,6 +228,12 @@ fields! {
     --
     /// The flow of a setting, from 0.
     Setting(index): "machine-setting", FLOW, FLOWS, machine.settings;
+    /// The setting of a catch test, from 0.
+    TestSetting(index): "catch-setting", SETTING, NUMBER, machine.tests.setting;
+    /// How long was collected.
+    TestTime(index): "catch-time", COLLECTED, SECONDS, machine.tests.time;
+    /// What was collected.
+    TestCaught(index): "catch-volume", CAUGHT, CATCHES, machine.tests.caught;
     /// What a metering tip of a wall unit draws, from 0.
     Tip(index): "measure-tip", TIP, TRICKLES, measure.tips;
     /// The size of an area, from 0.
@@ -221,6 +245,9 @@ impl Field {
     pub fn name(self) -> String {
         match self {
             Self::Setting(index) => format!("machine-setting-{}", index + 1),
+            Self::TestSetting(index) => format!("catch-{}-setting", index + 1),
+            Self::TestTime(index) => format!("catch-{}-time", index + 1),
+            Self::TestCaught(index) => format!("catch-{}-volume", index + 1),
             Self::Tip(index) => format!("measure-tip-{}", index + 1),
             Self::AreaSize(index) => format!("area-{}-size", index + 1),
             other => other.key().to_owned(),

@@ -1,5 +1,9 @@
 //! Flow: which setting this floor needs.
 
+pub mod calibrate;
+mod drying;
+mod gravity;
+
 use super::{Field, Outcome, Typed, What, cautions, names};
 use crate::answer::{Remark, Value, Weight};
 use crate::number::Marks;
@@ -126,7 +130,10 @@ pub fn work(typed: &Typed, marks: Marks) -> Flow {
         .collect();
     view.choice = choose(&flows, target, motion.speed, motion.width);
     if let Some(choice) = view.choice {
-        figures(out, tank, motion, target, choice, &view.rows[choice.index]);
+        let row = &view.rows[choice.index];
+        figures(out, tank, motion, target, choice, row);
+        gravity::note(out, typed, row, motion.passing, target, marks);
+        drying::note(out, typed, row.rate, marks);
         out.answer.remarks.extend(cautions::remarks(typed, marks));
     }
     view

@@ -107,6 +107,18 @@ names! {
     FLOW_TANK_AREA = "flow.tank_area";
     /// The speed at which the setting would meet the target, m/s.
     FLOW_SPEED = "flow.speed";
+    /// What stays on the floor, m³/m².
+    FLOW_FILM = "flow.film";
+    /// The least time that it stays wet, s.
+    FLOW_DRY_FROM = "flow.dry_from";
+    /// The most time that it stays wet, s.
+    FLOW_DRY_TO = "flow.dry_to";
+    /// Flow with a full tank that gravity drains, m³/s.
+    FLOW_FULL = "flow.full";
+    /// With half of the water above the valve gone, m³/s.
+    FLOW_HALF = "flow.half";
+    /// With an empty tank, m³/s.
+    FLOW_LAST = "flow.last";
     /// Floor area of the shift, m².
     SHIFT_AREA = "shift.area";
     /// Time at the floor, s.

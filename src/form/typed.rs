@@ -44,6 +44,14 @@ document! {
         stop_read: bool,
         /// The time of one drain, rinse and refill.
         refill: Entry,
+        /// The air of the room that dries.
+        air: Entry = Entry::new("68", "deg_f"),
+        /// Its relative humidity.
+        humidity: Entry = Entry::new("50", "percent"),
+        /// How fast it moves along the floor: still air is common practice at 30 ft/min, no source.
+        draught: Entry = Entry::new("30", "ft_per_min"),
+        /// How long a drop stays on the floor.
+        drop: Entry = Entry::new("", "s"),
         /// What else is asked at the fill station.
         station: Station,
     }

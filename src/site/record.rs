@@ -10,6 +10,18 @@ use crate::document::document;
 use crate::trade::porosity::Porosity;
 
 document! {
+    /// A catch test of a flow setting.
+    Catch {
+        /// The number of the setting.
+        setting: Entry = Entry::new("", "one"),
+        /// How long was collected.
+        time: Entry = Entry::new("60", "s"),
+        /// What was collected.
+        caught: Entry = Entry::new("", "floz_us"),
+    }
+}
+
+document! {
     /// A floor-scrubbing machine.
     Machine {
         /// Never changes, whatever the name.
@@ -36,6 +48,14 @@ document! {
         efficiency: Entry = Entry::new("", "percent"),
         /// The flow of setting 1, 2, 3 …
         settings: Vec<Entry>,
+        /// Catch tests of its settings.
+        tests: Vec<Catch>,
+        /// The share of its solution that it picks up again; 90 % is common practice, no source.
+        pick_up: Entry = Entry::new("90", "percent"),
+        /// Water above the valve with a full tank; empty where a pump feeds it.
+        head_full: Entry = Entry::new("", "in"),
+        /// Water above the valve with an empty tank.
+        head_low: Entry = Entry::new("", "in"),
         /// Parts of water to 1 of each ratio that it can meter from its own bottle; empty for none.
         ratios: String,
         /// That bottle.

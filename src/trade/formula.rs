@@ -14,6 +14,8 @@ macro_rules! formulas {
 
 const BY_DEFINITION: Source = Source::DEFINITION;
 const CUSTOM: Source = Source::COMMON_PRACTICE;
+/// The same as of [`crate::chemistry::drying`], which computes it.
+const EVAPORATION: Source = Source::published("ASHRAE Transactions 104, part 1A (1998), abstract 4146");
 
 formulas! {
     PLUS_WATER: "formula-plus-water", "r" = "1 / (1 + n)", CUSTOM;
@@ -34,6 +36,9 @@ formulas! {
     RATE: "formula-rate", "a" = "Q / P", BY_DEFINITION;
     TANK_TIME: "formula-tank-time", "t" = "T / (Q × (1 − u))", BY_DEFINITION;
     TANK_AREA: "formula-tank-area", "A" = "T / (a × (1 − u))", BY_DEFINITION;
+    FILM: "formula-film", "m" = "a × (1 − p)", BY_DEFINITION;
+    DRYING: "formula-drying", "t" = "m × ρ × Y / ((p_w − p_a) × (0.089 + 0.0782 × V))", EVAPORATION;
+    FADES: "formula-fades", "Q" = "Q₀ × √(h / h₀)", BY_DEFINITION;
     SPEED_FOR: "formula-speed-for", "v" = "Q / (a × (w − o))", BY_DEFINITION;
     PRODUCTIVITY: "formula-productivity", "P" = "v × (w − o) × e", BY_DEFINITION;
     RUN_TIME: "formula-run-time", "t" = "Σ A / P", BY_DEFINITION;

@@ -3,7 +3,7 @@
 use super::label::Window;
 use crate::coded::coded;
 use crate::source::Source;
-use crate::units::{ApplicationRate, Quantity, unit};
+use crate::units::{ApplicationRate, Duration, Quantity, unit};
 
 coded! {
     /// Porosity class of a floor, from a film that lies on top to a surface that drinks.
@@ -22,6 +22,26 @@ coded! {
 }
 
 impl Porosity {
+    /// The class that a drop of water points to: how long until it has vanished into the floor.
+    ///
+    /// Within 10 s much, within a minute some, within five minutes hardly any; a drop that stays longer lies
+    /// on top. A guide and no test: dust, wax and the drop's size change it. Source: common practice.
+    ///
+    /// ```
+    /// use brimline::trade::porosity::Porosity;
+    /// use brimline::units::Duration;
+    /// assert_eq!(Porosity::by_drop(Duration::new(5.0)), Porosity::High);
+    /// assert_eq!(Porosity::by_drop(Duration::new(600.0)), Porosity::Sealed);
+    /// ```
+    pub fn by_drop(time: Duration) -> Self {
+        match time.si() {
+            ..=10.0 => Self::High,
+            ..=60.0 => Self::Medium,
+            ..=300.0 => Self::Low,
+            _ => Self::Sealed,
+        }
+    }
+
     /// Where the default targets come from.
     pub const SOURCE: Source = Source::COMMON_PRACTICE;
 

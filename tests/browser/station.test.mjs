@@ -15,7 +15,13 @@ const job = async (name, look) => {
   return page;
 };
 const messageAt = (page, name) => page.locator(`#${name}-mistake`).innerText();
-const steps = async (page) => (await page.locator(".steps li").allInnerTexts()).map((text) => text.replace(/\s+/g, " ").trim());
+/** What to do, after what to wear, which comes first. */
+const steps = async (page) => {
+  const all = (await page.locator(".steps li").allInnerTexts()).map((text) => text.replace(/\s+/g, " ").trim());
+  const wear = (text) => /^(Wear|Check the label)/.test(text);
+  assert.ok(all.length === 0 || wear(all[0]), `${all[0]} is not what to wear`);
+  return all.filter((text) => !wear(text));
+};
 
 test("Fill is open first, and the four jobs stand above it", async () => {
   const page = await open();
@@ -57,6 +63,8 @@ test("Put right: too much, forgotten, and the wrong product", async () => {
   await choose(page, "product", "quat");
   await choose(page, "station-other", "hand-soap");
   assert.ok((await remarks(page)).includes("remark-meeting"));
+  // What is in the tank is both: the cautions of both stand there.
+  assert.equal(await page.locator(".caution").count(), 2);
 });
 
 test("Read strength: a strip, its doubt, and what it can decide", async () => {
@@ -78,6 +86,31 @@ test("Read strength: a strip, its doubt, and what it can decide", async () => {
   await page.reload();
   await settled(page);
   assert.equal(await field(page, "reading-brix").inputValue(), "1", "it survives a reload");
+});
+
+test("40 fl oz in half a tank: draining stands first, also at a glance", async () => {
+  const page = await job("rescue", { width: 360 });
+  await write(page, "station-left", "50");
+  await write(page, "station-put-in", "40");
+  assert.match(await page.locator(".amount-title").innerText(), /drain/i);
+  assert.match(await page.locator(".glance").innerText(), /2\.5\d/, "2.54 gal");
+  assert.match((await steps(page))[0], /^Drain/);
+});
+
+test("a machine that meters gets no concentrate by hand", async () => {
+  const page = await job("top-up");
+  await choose(page, "measure", "own");
+  assert.match(await page.locator(".troubles").innerText(), /plain water/);
+  assert.equal(await countOf(page, "station.concentrate"), 0);
+});
+
+test("foam stops what is added, and not what is drained", async () => {
+  const page = await job("rescue");
+  await choose(page, "product", "quat");
+  await choose(page, "station-mishap", "forgotten");
+  assert.ok(await page.locator(".stop").isVisible());
+  assert.match((await steps(page))[0], /^Drain all of it/);
+  assert.equal((await steps(page)).length, 2, "what is added waits");
 });
 
 test("foam stops every job", async () => {

@@ -1,0 +1,126 @@
+//! A machine's settings from its catch tests.
+
+use crate::form::{Field, Outcome, Typed};
+use crate::number::Marks;
+use crate::trade::calibration::{CatchTest, Line, Point, fit_line, rising};
+use crate::trade::certainty::JUG_SHARE;
+use crate::units::{Duration, Flow, Plain, Quantity, Volume};
+
+/// A line is taken where no setting's mean lies further from it. Common practice, no source.
+const LINE_FITS: f64 = 0.1;
+
+/// One catch test, as far as it can be read.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Tested {
+    /// Which row of the machine's tests it is, from 0.
+    pub row: usize,
+    /// The number of the setting.
+    pub setting: f64,
+    /// What it delivered.
+    pub flow: Flow,
+    /// How far that lies from the line; none where no line was drawn.
+    pub off: Option<Flow>,
+    /// Whether it lies further off than the others explain.
+    pub outlier: bool,
+}
+
+/// One setting, from 1 to the highest that was tested.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Setting {
+    /// Its number.
+    pub number: f64,
+    /// Its flow.
+    pub flow: Flow,
+    /// One standard error of it; none for a table.
+    pub error: Option<Flow>,
+}
+
+/// What the tests come to.
+#[derive(Clone, Debug, Default)]
+pub struct Calibration {
+    /// What is in the way.
+    pub outcome: Outcome,
+    /// Every test that could be read.
+    pub tests: Vec<Tested>,
+    /// The line through them, where they make one.
+    pub line: Option<Line>,
+    /// Whether the line fits; else the rising table is taken.
+    pub fits: bool,
+    /// The flows to take.
+    pub settings: Vec<Setting>,
+}
+
+/// Works the settings out. A test with nothing caught yet is passed over.
+///
+/// ```
+/// use brimline::form::action::reduce;
+/// use brimline::form::{Action, Field, Typed, flow::calibrate::work};
+/// use brimline::number::Marks;
+/// let mut typed = Typed::default();
+/// for (index, (setting, ounces)) in [("1", "15"), ("2", "30"), ("3", "45")].into_iter().enumerate() {
+///     typed = reduce(typed, Action::AddCatch);
+///     typed = reduce(typed, Action::Write(Field::TestSetting(index), setting.into()));
+///     typed = reduce(typed, Action::Write(Field::TestCaught(index), ounces.into()));
+/// }
+/// let calibration = work(&typed, Marks::POINT);
+/// assert!(calibration.fits && calibration.settings.len() == 3); // 15 fl oz a minute a setting
+/// ```
+pub fn work(typed: &Typed, marks: Marks) -> Calibration {
+    let mut out = Calibration::default();
+    let count = typed.machine().map_or(0, |machine| machine.tests.len());
+    let read: Vec<(usize, Point)> = (0..count)
+        .filter_map(|row| test(&mut out.outcome, typed, row, marks))
+        .map(|(row, test)| (row, test.point(jug())))
+        .collect();
+    let points: Vec<Point> = read.iter().map(|(_, point)| *point).collect();
+    let line = fit_line(&points).ok();
+    let outliers = line.as_ref().map(Line::outliers).unwrap_or_default();
+    out.tests = read
+        .iter()
+        .enumerate()
+        .map(|(index, (row, point))| Tested {
+            row: *row,
+            setting: point.x,
+            flow: Flow::new(point.y),
+            off: line.as_ref().map(|line| Flow::new(line.residuals[index])),
+            outlier: outliers.contains(&index),
+        })
+        .collect();
+    let table = rising(&points);
+    out.fits = line.as_ref().is_some_and(|line| {
+        line.slope > 0.0 && table.iter().all(|step| (step.y / line.at(step.x).0 - 1.0).abs() <= LINE_FITS)
+    });
+    let highest = points.iter().map(|point| point.x).fold(0.0, f64::max);
+    out.settings = match &line {
+        // Scatter beyond what jug and hand explain widens the error, less never narrows it.
+        Some(line) if out.fits => (1..)
+            .map(f64::from)
+            .take_while(|number| *number <= highest)
+            .map(|number| {
+                let (flow, error) = line.at(number);
+                let error = Flow::new(error * line.scatter().max(1.0));
+                Setting { number, flow: Flow::new(flow), error: Some(error) }
+            })
+            .filter(|setting| setting.flow > Flow::ZERO)
+            .collect(),
+        _ => table
+            .iter()
+            .map(|step| Setting { number: step.x, flow: Flow::new(step.y), error: None })
+            .collect(),
+    };
+    out.line = line;
+    out
+}
+
+/// One relative standard deviation of a plastic jug.
+fn jug() -> f64 {
+    JUG_SHARE / 3.0_f64.sqrt()
+}
+
+fn test(out: &mut Outcome, typed: &Typed, row: usize, marks: Marks) -> Option<(usize, CatchTest)> {
+    let caught = out.may::<Volume>(typed, Field::TestCaught(row), marks)??;
+    let setting = out.need::<Plain>(typed, Field::TestSetting(row), marks);
+    let time = out.need::<Duration>(typed, Field::TestTime(row), marks);
+    // Settings are whole numbers: 2.4 is 2.
+    Some((row, CatchTest { setting: setting?.si().round(), time: time?, caught }))
+}
