@@ -11,6 +11,8 @@ mod dilution;
 mod form_actions;
 #[path = "core/form_answers.rs"]
 mod form_answers;
+#[path = "core/form_flow.rs"]
+mod form_flow;
 #[path = "core/form_measures.rs"]
 mod form_measures;
 #[path = "core/form_saved.rs"]

@@ -15,7 +15,7 @@ const SAVED: [(&str, View, usize); 10] = [
     (include_str!("saved/top-up-schema-2.json"), View::TopUp, 7),
     (include_str!("saved/rescue-schema-2.json"), View::Rescue, 5),
     (include_str!("saved/reading-schema-2.json"), View::Reading, 4),
-    (include_str!("saved/flow-schema-2.json"), View::Flow, 6),
+    (include_str!("saved/flow-schema-2.json"), View::Flow, 9),
     (include_str!("saved/shift-schema-2.json"), View::Shift, 7),
 ];
 

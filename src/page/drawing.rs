@@ -1,5 +1,6 @@
 //! Drawings to scale, from the numbers: every line means something.
 
+pub mod calibration;
 mod jug;
 mod rates;
 mod windows;

@@ -72,7 +72,11 @@ fn whole_answers_of_the_demo() {
              sure_error sure_ratio_error sure_strongest sure_weakest sure_inside sure_drawn",
             "fill-level plus-water dose water round true-ratio sure",
         ),
-        (flow, "passing setting flow rate tank_time tank_area", "passing rate tank-time tank-area"),
+        (
+            flow,
+            "passing setting flow rate tank_time tank_area film dry_from dry_to",
+            "passing rate tank-time tank-area film drying",
+        ),
         (
             shift,
             "area run_time total_time solution water concentrate fills",

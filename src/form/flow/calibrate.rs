@@ -93,7 +93,7 @@ pub fn work(typed: &Typed, marks: Marks) -> Calibration {
     let highest = points.iter().map(|point| point.x).fold(0.0, f64::max);
     out.settings = match &line {
         // Scatter beyond what jug and hand explain widens the error, less never narrows it.
-        Some(line) if out.fits => (1..)
+        Some(line) if out.fits => (1..=99)
             .map(f64::from)
             .take_while(|number| *number <= highest)
             .map(|number| {

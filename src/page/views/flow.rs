@@ -1,14 +1,16 @@
 //! Flow: which setting this floor needs.
 
+mod calibrate;
+
 use super::{fit_key, frame, table};
 use crate::answer::Value;
 use crate::form::action::Shelf;
 use crate::form::flow::{Flow, Row, work};
 use crate::form::saved::View;
-use crate::form::{Field, names};
+use crate::form::{Field, Outcome, names};
 use crate::page::components::{
-    Amount, amount, answer_tools, assumptions, caution_strip, computed, facts, glance, number_field, picker,
-    stop, troubles, warnings, workings,
+    Amount, amount, answer_tools, assumptions, caution_strip, computed, facts, fold, glance, number_field,
+    picker, stop, troubles, warnings, workings,
 };
 use crate::page::drawing::{RateBars, rate_bars};
 use crate::page::editors::{floor_editor, machine_basics, machine_motion, machine_settings};
@@ -31,11 +33,23 @@ pub fn flow_view(shared: &Shared) -> Html {
                 { machine_motion(shared, outcome) }
             </div>
             { machine_settings(shared, outcome) }
+            { calibrate::calibrate(shared) }
+            { fold(shared, outcome, "flow-room", ROOM, room(shared, outcome)) }
             { machine_basics(shared, outcome) }
             { glance(shared, at_a_glance(shared, &flow)) }
         </>
     };
     frame(shared, "flow", question, answer(shared, &flow))
+}
+
+/// The inputs of drying, or how their names begin.
+const ROOM: &[&str] = &["air-", "machine-pick-up", "machine-head"];
+
+/// What dries the floor, and what fades the flow.
+fn room(shared: &Shared, outcome: &Outcome) -> Html {
+    let fields =
+        [Field::PickUp, Field::Air, Field::Humidity, Field::Draught, Field::HeadFull, Field::HeadLow];
+    html! { <div class="fields">{ for fields.map(|field| number_field(shared, outcome, field, None)) }</div> }
 }
 
 fn at_a_glance(shared: &Shared, flow: &Flow) -> String {
@@ -94,6 +108,12 @@ const FACTS: &[&str] = &[
     names::FLOW_FLOW,
     names::FLOW_PASSING,
     names::FLOW_SPEED,
+    names::FLOW_FILM,
+    names::FLOW_DRY_FROM,
+    names::FLOW_DRY_TO,
+    names::FLOW_FULL,
+    names::FLOW_HALF,
+    names::FLOW_LAST,
 ];
 
 fn chart(shared: &Shared, flow: &Flow) -> Html {

@@ -1,0 +1,114 @@
+//! Flow in depth, from what was typed: catch tests, fading tanks, drying. Worked by hand.
+
+use brimline::answer::Weight;
+use brimline::form::action::{Shelf, reduce};
+use brimline::form::flow::{calibrate, work};
+use brimline::form::{Action, Field, Typed, What, names};
+use brimline::number::Marks;
+use brimline::site::Entry;
+use brimline::units::Quantity;
+
+fn after(actions: impl IntoIterator<Item = Action>) -> Typed {
+    actions.into_iter().fold(Typed::default(), reduce)
+}
+
+fn write(field: Field, text: &str) -> Action {
+    Action::Write(field, text.into())
+}
+
+/// Catch tests of a minute, in mL, setting by setting.
+fn caught(tests: &[(&str, &str)]) -> Typed {
+    let mut actions = Vec::new();
+    for (index, (setting, millilitres)) in tests.iter().enumerate() {
+        actions.push(Action::AddCatch);
+        actions.push(write(Field::TestSetting(index), setting));
+        actions.push(write(Field::TestCaught(index), millilitres));
+        actions.push(Action::Unit(Field::TestCaught(index), "ml".into()));
+    }
+    after(actions)
+}
+
+fn litres_a_minute(calibration: &calibrate::Calibration) -> Vec<f64> {
+    calibration.settings.iter().map(|setting| setting.flow.si() * 60_000.0).collect()
+}
+
+/// 500, 1000 and 1500 mL a minute at 1, 2 and 4 … the line is not through 0: 3 is told from its neighbours.
+#[test]
+fn a_line_tells_settings_that_were_not_tested() {
+    let calibration = calibrate::work(&caught(&[("1", "600"), ("2", "800"), ("4", "1200")]), Marks::POINT);
+    assert!(calibration.fits);
+    for (got, expected) in litres_a_minute(&calibration).into_iter().zip([0.6, 0.8, 1.0, 1.2]) {
+        assert!((got - expected).abs() < 1e-9, "{got} is not {expected}");
+    }
+    assert!(calibration.settings.iter().all(|setting| setting.error.is_some_and(|error| error.si() > 0.0)));
+}
+
+/// 1, 2 and 3 double each time: no line within a tenth; 3 and 4 would fall and share their mean.
+#[test]
+fn a_table_where_no_line_fits() {
+    let calibration =
+        calibrate::work(&caught(&[("1", "200"), ("2", "400"), ("3", "1700"), ("4", "1500")]), Marks::POINT);
+    assert!(!calibration.fits && calibration.settings.iter().all(|setting| setting.error.is_none()));
+    let flows = litres_a_minute(&calibration);
+    assert!(
+        (flows[0] - 0.2).abs() < 1e-9
+            && (flows[2] - flows[3]).abs() < 1e-9
+            && flows[2] > 1.5
+            && flows[2] < 1.7
+    );
+}
+
+#[test]
+fn what_is_not_typed_yet_is_passed_over_and_a_slip_is_said() {
+    let blank = calibrate::work(&after([Action::AddCatch, Action::AddCatch]), Marks::POINT);
+    assert!(blank.outcome.troubles.is_empty() && blank.tests.is_empty() && blank.line.is_none());
+    let typed = reduce(caught(&[("1", "200"), ("2", "400")]), write(Field::TestTime(1), "-3"));
+    let slip = calibrate::work(&typed, Marks::POINT);
+    assert!(matches!(slip.outcome.at("catch-2-time"), Some(What::Number(_))));
+    assert_eq!(slip.tests.len(), 1, "the other stays");
+    let gone = reduce(reduce(typed, Action::DropCatch(1)), Action::DropCatch(7));
+    assert_eq!(gone.machine().map(|machine| machine.tests.len()), Some(1));
+    let flows = vec![Entry::new("0.5", "l_per_min"), Entry::new("1", "l_per_min")];
+    let taken = reduce(gone, Action::TakeFlows(flows.clone()));
+    assert_eq!(taken.machine().map(|machine| machine.settings.clone()), Some(flows));
+}
+
+/// Caught with a full tank at 16 in; at 4 in a quarter of the head is left: half the flow.
+#[test]
+fn gravity_halves_the_flow_at_a_quarter_of_the_head() {
+    let answer =
+        work(&after([write(Field::HeadFull, "16"), write(Field::HeadLow, "4")]), Marks::POINT).outcome.answer;
+    let si = |name| answer.get(name).expect(name).si;
+    assert!((si(names::FLOW_LAST) / si(names::FLOW_FULL) - 0.5).abs() < 1e-12);
+    assert!((si(names::FLOW_HALF) / si(names::FLOW_FULL) - 0.625_f64.sqrt()).abs() < 1e-12);
+    assert!(answer.remarks.iter().any(|remark| remark.code == "remark-fades-short"));
+    let upside_down = work(&after([write(Field::HeadFull, "4"), write(Field::HeadLow, "16")]), Marks::POINT);
+    assert_eq!(upside_down.outcome.at("machine-head-low"), Some(&What::LeastAboveMost));
+}
+
+/// Setting 1 of the small walk-behind lays 0.5455 gal/1000 ft² (0.12 gal/min over 2 mph × 15 in = 13,200
+/// ft²/h), 22.23 mL/m²; a tenth stays: 2.223 g/m². At 20 °C, 50 % and 0.15 m/s the same correlation worked
+/// elsewhere dries 20 g/m² in 6.943 to 20.07 minutes.
+#[test]
+fn a_film_dries_in_its_time() {
+    let room = [write(Field::Draught, "0.15"), Action::Unit(Field::Draught, "m_per_s".into())];
+    let answer = work(&after(room), Marks::POINT).outcome.answer;
+    let si = |name| answer.get(name).expect(name).si;
+    assert!((si(names::FLOW_FILM) * 1e6 - 2.2225).abs() < 5e-4, "{}", si(names::FLOW_FILM));
+    let share = si(names::FLOW_FILM) * 0.998e6 / 20.0;
+    assert!((si(names::FLOW_DRY_FROM) / 60.0 / share / 6.943_06 - 1.0).abs() < 2e-3);
+    assert!((si(names::FLOW_DRY_TO) / 60.0 / share / 20.0722 - 1.0).abs() < 3e-3);
+}
+
+/// The quat wants 10 minutes; the film of a scrubber is gone in one or two.
+#[test]
+fn a_contact_time_that_the_film_does_not_last_is_said() {
+    let answer = work(&after([Action::Pick(Shelf::Product, "quat".into())]), Marks::POINT).outcome.answer;
+    let early = answer.remarks.iter().find(|remark| remark.code == "remark-dries-early");
+    assert_eq!(early.map(|remark| remark.weight), Some(Weight::Warn));
+    let fog = work(&after([write(Field::Humidity, "100")]), Marks::POINT).outcome.answer;
+    assert!(fog.remarks.iter().any(|remark| remark.code == "remark-never-dries"));
+    assert_eq!(fog.get(names::FLOW_DRY_FROM), None);
+    let frost = work(&after([write(Field::Air, "10")]), Marks::POINT);
+    assert!(matches!(frost.outcome.at("air-temperature"), Some(What::Number(_))), "10 °F is below freezing");
+}
