@@ -13,6 +13,7 @@ mod places;
 mod precache;
 mod recompute;
 mod serve;
+mod split;
 mod suite;
 mod tools;
 
@@ -31,7 +32,8 @@ Brimline's desk tool
   cargo run -- test [--only PART ...]    install what the checks need and run them all, or these parts:
                                          lint, native, wasm, browser, reference
   cargo run -- recompute FILE            work an answer saved from the page out again, and compare
-  cargo run -- precache                  list a build's files in its worker.js (Trunk calls this)
+  cargo run -- pack                      cut a build into chunks, then precache (Trunk calls this)
+  cargo run -- precache                  list a build's files in its worker.js
   cargo run -- help                      this text
 ";
 
@@ -61,6 +63,11 @@ fn dispatch(words: &[&str]) -> Result<ExitCode, Fault> {
         ["recompute", file] => return Ok(recompute::run(Path::new(file))),
         ["recompute", ..] => return Err(Fault::misuse("recompute takes one file.".to_owned())),
         ["precache"] => precache::run()?,
+        // One command: Trunk runs the hooks of a stage side by side.
+        ["pack"] => {
+            split::run()?;
+            precache::run()?;
+        }
         ["help" | "--help" | "-h"] => print!("{USAGE}"),
         [word, ..] => return Err(Fault::misuse(format!("This tool does not know \"{word}\"."))),
     }

@@ -8,6 +8,7 @@ mod focus;
 mod keep;
 mod pictogram;
 mod place;
+mod rest;
 mod shared;
 mod state;
 mod views;

@@ -44,7 +44,16 @@ fn compile_early(places: &Places) -> Result<Background, Fault> {
     tools::wasm_target()?;
     let mut cargo = Command::new("cargo");
     cargo
-        .args(["build", "--release", "--target", "wasm32-unknown-unknown", "--bin", "brimline"])
+        .args([
+            "build",
+            "--release",
+            "--target",
+            "wasm32-unknown-unknown",
+            "--bin",
+            "brimline",
+            "--features",
+            "split",
+        ])
         .current_dir(places.root());
     Background::start(&mut cargo)
 }

@@ -4,10 +4,12 @@ use super::components::{OpenSaved, Text, button, pick, text_field};
 use super::keep::store::{self, Found};
 use super::keep::{download, today, update};
 use super::place::{Place, use_place};
+use super::rest::{Loaded, use_rest, use_rest_soon};
 use super::shared::Shared;
-use super::views::{cautions_view, fill_view, flow_view, shift_view};
+use super::views::fill_view;
 use super::{focus, state};
 use crate::form::action::Line;
+use crate::form::station::Job;
 use crate::form::{Action, Typed};
 use crate::words::{Argument, Words};
 use std::rc::Rc;
@@ -20,6 +22,9 @@ pub fn App() -> Html {
     let found = use_memo((), |()| store::open());
     let state = state::use_typed(&found);
     let place = use_place();
+    let fill = place == Place::Fill && state.now.typed.ask.station.job == Job::Fill;
+    let rest = use_rest(!fill);
+    use_rest_soon();
     let newer = update::use_waiting();
     let today = today::use_today();
     let dispatcher = state.now.dispatcher();
@@ -37,11 +42,16 @@ pub fn App() -> Html {
                 if let Some(before) = state.now.before.clone() { { undo(&shared, before) } }
             </div>
             <main id="main" tabindex="-1">
-                { match place {
-                    Place::Fill => fill_view(&shared),
-                    Place::Flow => flow_view(&shared),
-                    Place::Shift => shift_view(&shared),
-                    Place::Cautions => cautions_view(&shared),
+                { match rest {
+                    _ if fill => fill_view(&shared),
+                    Loaded::Here(rest) => match place {
+                        Place::Fill => (rest.station)(&shared),
+                        Place::Flow => (rest.flow)(&shared),
+                        Place::Shift => (rest.shift)(&shared),
+                        Place::Cautions => (rest.cautions)(&shared),
+                    },
+                    Loaded::Waiting => html! { <p role="status">{ shared.say("view-loading") }</p> },
+                    Loaded::Failed => html! { <p role="alert">{ shared.say("view-failed") }</p> },
                 } }
             </main>
             <footer>

@@ -130,9 +130,10 @@ export async function openStage({ folder = PAGE } = {}) {
   };
 }
 
-/** Waits until the page has taken over from its opening line. */
+/** Waits until the page has taken over from its opening line and shows a view. */
 export async function running(page) {
   await page.locator("#boot-wait").waitFor({ state: "hidden" });
+  await page.locator("main .view, #boot-failed:not([hidden])").first().waitFor();
 }
 
 /** Waits until everything is kept on the device and the service worker answers for the server. */

@@ -8,10 +8,11 @@ use crate::desk::tools;
 use std::process::Command;
 
 /// Each counts as one check.
-const CHECKS: [&[&str]; 5] = [
+const CHECKS: [&[&str]; 6] = [
     &["fmt", "--check"],
     &["clippy", "--all-targets", "--", "-D", "warnings"],
     &["clippy", "--target", "wasm32-unknown-unknown", "--all-targets", "--", "-D", "warnings"],
+    &["clippy", "--target", "wasm32-unknown-unknown", "--features", "split", "--", "-D", "warnings"],
     &["doc", "--no-deps"],
     &["doc", "--no-deps", "--target", "wasm32-unknown-unknown"],
 ];

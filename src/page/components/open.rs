@@ -1,7 +1,8 @@
 //! Opens a saved answer: what was typed for it comes back.
 
 use crate::form::Action;
-use crate::form::saved::{Doubt, open, recompute};
+use crate::form::saved::Doubt;
+use crate::page::rest;
 use crate::page::shared::Shared;
 use gloo::file::File;
 use gloo::file::callbacks::{FileReader, read_as_text};
@@ -31,16 +32,24 @@ pub fn OpenSaved(props: &OpenSavedProps) -> Html {
             let (shared, told) = (shared.clone(), told.clone());
             *reader.borrow_mut() = Some(read_as_text(&File::from(file), move |text| {
                 let text = text.unwrap_or_default();
-                match open(&text) {
-                    Ok((view, typed)) => {
-                        let stands = recompute(&text).is_ok();
-                        told.set(Some(if stands { ("open-stands", false) } else { ("open-differs", true) }));
-                        shared.act.emit(Action::Replace(Box::new(typed)));
-                        // An address without a fragment shows Fill, which is no loss.
-                        let _ = gloo::utils::window().location().set_hash(view.fragment());
+                let (shared, told) = (shared.clone(), told.clone());
+                yew::platform::spawn_local(async move {
+                    let Ok(rest) = rest::load().await else { return told.set(Some(("view-failed", true))) };
+                    match (rest.open)(&text) {
+                        Ok((view, typed)) => {
+                            let stands = (rest.recompute)(&text).is_ok();
+                            told.set(Some(if stands {
+                                ("open-stands", false)
+                            } else {
+                                ("open-differs", true)
+                            }));
+                            shared.act.emit(Action::Replace(Box::new(typed)));
+                            // An address without a fragment shows Fill, which is no loss.
+                            let _ = gloo::utils::window().location().set_hash(view.fragment());
+                        }
+                        Err(doubt) => told.set(Some((reason(&doubt), true))),
                     }
-                    Err(doubt) => told.set(Some((reason(&doubt), true))),
-                }
+                });
                 input.set_value("");
             }));
         }

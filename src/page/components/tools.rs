@@ -1,9 +1,10 @@
 //! What stands in the way of an answer, and what can be done with one.
 
-use crate::form::saved::{View, save};
+use crate::form::saved::View;
 use crate::form::{Field, Outcome, Trouble};
 use crate::page::focus;
 use crate::page::keep::download;
+use crate::page::rest;
 use crate::page::shared::Shared;
 use yew::prelude::*;
 
@@ -58,8 +59,15 @@ pub fn answer_tools(shared: &Shared, view: View) -> Html {
     let onsave = {
         let shared = shared.clone();
         move |_| {
-            let name = format!("brimline-{}.json", view.code());
-            download::offer(&name, &save(view, &shared.typed, shared.marks()));
+            let shared = shared.clone();
+            yew::platform::spawn_local(async move {
+                let Ok(rest) = rest::load().await else {
+                    // There is no place of its own to say it in, and it must not pass unseen.
+                    return gloo::dialogs::alert(&shared.say("view-failed"));
+                };
+                let name = format!("brimline-{}.json", view.code());
+                download::offer(&name, &(rest.save)(view, &shared.typed, shared.marks()));
+            });
         }
     };
     html! {

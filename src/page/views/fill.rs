@@ -5,7 +5,7 @@ pub mod paper;
 mod pictures;
 mod sure;
 
-use super::{frame, station};
+use super::frame;
 use crate::form::action::Shelf;
 use crate::form::cautions::banned;
 use crate::form::fill::{Fill, work};
@@ -26,16 +26,9 @@ use yew::prelude::*;
 
 /// The view.
 pub fn fill_view(shared: &Shared) -> Html {
-    match shared.typed.ask.station.job {
-        Job::Fill => {
-            let fill = work(&shared.typed, shared.marks());
-            let question = html! { <>{ jobs(shared) }{ question(shared, &fill) }</> };
-            frame(shared, "fill", question, answer(shared, &fill))
-        }
-        Job::TopUp => station::top_up(shared),
-        Job::Rescue => station::rescue(shared),
-        Job::Reading => station::reading(shared),
-    }
+    let fill = work(&shared.typed, shared.marks());
+    let question = html! { <>{ jobs(shared) }{ question(shared, &fill) }</> };
+    frame(shared, "fill", question, answer(shared, &fill))
 }
 
 /// The four jobs at the fill station.

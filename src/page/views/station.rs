@@ -7,12 +7,22 @@ use super::{fill, frame};
 use crate::form::action::Shelf;
 use crate::form::saved::View;
 use crate::form::station::rescue::OTHER;
-use crate::form::station::{Done, Mishap, Rest, reading, rescue, top_up};
+use crate::form::station::{Done, Job, Mishap, Rest, reading, rescue, top_up};
 use crate::form::{Action, Field, Outcome};
 use crate::page::components::{Choice, choice, fold, glance, named, number_field, pick, picker};
 use crate::page::editors::{label_field, machine_basics, measure_editor, product_basics, product_rules};
 use crate::page::shared::Shared;
 use yew::prelude::*;
+
+/// The view of a job.
+pub fn station_view(shared: &Shared) -> Html {
+    match shared.typed.ask.station.job {
+        Job::Fill => Html::default(),
+        Job::TopUp => top_up(shared),
+        Job::Rescue => rescue(shared),
+        Job::Reading => reading(shared),
+    }
+}
 
 /// Top up.
 pub fn top_up(shared: &Shared) -> Html {

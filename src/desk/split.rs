@@ -1,0 +1,92 @@
+//! Cuts the compiled page into the chunk that opens Fill and the one that is loaded when first needed.
+//!
+//! Trunk cannot: the cut comes between Cargo and wasm-bindgen. What Trunk made of the uncut page is
+//! overwritten.
+
+use super::child;
+use super::fault::Fault;
+use super::places::Places;
+use super::tools::Tools;
+use std::path::{Path, PathBuf};
+use std::process::Command;
+use std::{env, fs};
+
+const OPTIMIZE: &[&str] = &[
+    "--flatten",
+    "--rereloop",
+    "-Oz",
+    "--enable-bulk-memory",
+    "--enable-multivalue",
+    "--enable-mutable-globals",
+    "--enable-nontrapping-float-to-int",
+    "--enable-reference-types",
+    "--enable-sign-ext",
+];
+
+/// Cuts the page and puts the pieces into the folder of the build that Trunk is about to finish.
+///
+/// # Errors
+/// When there is no compiled page, or one of the tools fails.
+pub fn run() -> Result<(), Fault> {
+    let build = env::var_os("TRUNK_STAGING_DIR").map(PathBuf::from).ok_or_else(|| {
+        Fault::new("TRUNK_STAGING_DIR names no folder with a build in it.").by_hand("trunk build --release")
+    })?;
+    let places = Places::find()?;
+    cut(&places, &build)
+}
+
+fn cut(places: &Places, build: &Path) -> Result<(), Fault> {
+    let profile = env::var("TRUNK_PROFILE").unwrap_or_else(|_| "release".to_owned());
+    let target = env::var_os("CARGO_TARGET_DIR").map_or_else(|| places.root().join("target"), PathBuf::from);
+    let compiled = target.join("wasm32-unknown-unknown").join(&profile).join("brimline.wasm");
+    let bytes = fs::read(&compiled).map_err(|error| Fault::file(&compiled, &error))?;
+    let pieces = target.join("pieces");
+    if pieces.exists() {
+        fs::remove_dir_all(&pieces).map_err(|error| Fault::file(&pieces, &error))?;
+    }
+    let main = pieces.join("brimline.wasm");
+    let mut options = wasm_split_cli_support::Options::new(&bytes);
+    options.output_dir = &pieces;
+    options.main_out_path = &main;
+    options.main_module = "./brimline.js";
+    let cut = wasm_split_cli_support::transform(options)
+        .map_err(|error| Fault::new(format!("The page could not be cut into chunks: {error:#}")))?;
+
+    let tools = Tools::of(places)?;
+    let program = |name: &str| {
+        let mut program = Command::new(name);
+        program.env("PATH", tools.path());
+        program
+    };
+    // The function table has to stay exported: the chunk puts its functions into it.
+    let mut bindgen = program("wasm-bindgen");
+    bindgen.args([
+        "--target",
+        "web",
+        "--no-typescript",
+        "--keep-lld-exports",
+        "--out-name",
+        "brimline",
+        "--out-dir",
+    ]);
+    child::step("Binding the page", bindgen.arg(build).arg(&main))?;
+    let link = "__wasm_split.js";
+    fs::copy(pieces.join(link), build.join(link)).map_err(|error| Fault::file(&pieces.join(link), &error))?;
+    let whole = build.join("brimline_bg.wasm");
+    let mut jobs = vec![(whole.clone(), whole)];
+    for piece in cut.split_modules {
+        let name = piece.file_name().map(|name| build.join(name)).unwrap_or_default();
+        jobs.push((piece, name));
+    }
+    for (from, to) in jobs {
+        if profile == "release" {
+            child::step(
+                "Optimizing a chunk",
+                program("wasm-opt").args(OPTIMIZE).arg(&from).arg("-o").arg(&to),
+            )?;
+        } else if from != to {
+            fs::copy(&from, &to).map_err(|error| Fault::file(&from, &error))?;
+        }
+    }
+    Ok(())
+}

@@ -1,0 +1,115 @@
+//! What Fill does not need: with the feature `split` a wasm chunk of its own, loaded when first needed.
+
+use super::shared::Shared;
+use super::views;
+use crate::form::Typed;
+use crate::form::saved::{self, Agreement, Doubt};
+use crate::number::Marks;
+use gloo::timers::callback::Timeout;
+use yew::prelude::*;
+
+/// Milliseconds after the first drawing: by then the answer stands and the device is idle.
+const SOON: u32 = 1_500;
+
+/// A view.
+pub type View = fn(&Shared) -> Html;
+
+/// The entries of the chunk: pointers into the function table that both chunks share.
+#[derive(Clone, Copy)]
+pub struct Rest {
+    /// Flow.
+    pub flow: View,
+    /// Shift.
+    pub shift: View,
+    /// Cautions.
+    pub cautions: View,
+    /// The station's other jobs.
+    pub station: View,
+    /// Writes an answer into a file's text.
+    pub save: fn(saved::View, &Typed, Marks) -> String,
+    /// Reads one.
+    pub open: fn(&str) -> Result<(saved::View, Typed), Doubt>,
+    /// Works one out again.
+    pub recompute: fn(&str) -> Result<Agreement, Doubt>,
+}
+
+/// The chunk could not be loaded; the next call tries again.
+#[derive(Debug)]
+pub struct NotLoaded;
+
+#[cfg(feature = "split")]
+impl From<wasm_split_helpers::SplitLoaderError> for NotLoaded {
+    fn from(_: wasm_split_helpers::SplitLoaderError) -> Self {
+        Self
+    }
+}
+
+// Nothing outside this function may name what it names: it would be in the first chunk, too.
+#[cfg_attr(feature = "split", wasm_split_helpers::wasm_split(rest, fallible))]
+#[allow(clippy::unnecessary_wraps, reason = "the chunk may not be there; without the feature it always is")]
+fn entries() -> Result<Rest, NotLoaded> {
+    Ok(Rest {
+        flow: views::flow_view,
+        shift: views::shift_view,
+        cautions: views::cautions_view,
+        station: views::station_view,
+        save: saved::save,
+        open: saved::open,
+        recompute: saved::recompute,
+    })
+}
+
+/// Loads the chunk.
+///
+/// # Errors
+/// When the network does not give it.
+#[allow(clippy::unused_async, reason = "without the feature there is nothing to wait for")]
+pub async fn load() -> Result<Rest, NotLoaded> {
+    #[cfg(feature = "split")]
+    return entries().await;
+    #[cfg(not(feature = "split"))]
+    entries()
+}
+
+/// Loads the chunk once the first answer stands, so that nobody waits for it later.
+#[hook]
+pub fn use_rest_soon() {
+    use_effect_with((), |()| {
+        let soon = Timeout::new(SOON, || {
+            yew::platform::spawn_local(async {
+                // Whoever opens what is missing is told; nobody is told of what was not asked for.
+                let _ = load().await;
+            });
+        });
+        || drop(soon)
+    });
+}
+
+/// What is known of the chunk.
+#[derive(Clone, Copy)]
+pub enum Loaded {
+    /// It is being loaded, or was not asked for.
+    Waiting,
+    /// It is here.
+    Here(Rest),
+    /// It could not be loaded.
+    Failed,
+}
+
+/// The chunk, which is loaded as soon as it is `wanted`.
+#[hook]
+pub fn use_rest(wanted: bool) -> Loaded {
+    let loaded = use_state(|| Loaded::Waiting);
+    {
+        let loaded = loaded.clone();
+        use_effect_with(wanted, move |wanted| {
+            if *wanted && !matches!(*loaded, Loaded::Here(_)) {
+                loaded.set(Loaded::Waiting);
+                yew::platform::spawn_local(async move {
+                    loaded.set(load().await.map_or(Loaded::Failed, Loaded::Here));
+                });
+            }
+        });
+    }
+    *loaded
+}
