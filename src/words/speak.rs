@@ -63,8 +63,11 @@ impl Words {
         self.number(value.kind.unit(system).map_or(value.si, |unit| unit.from_si(value.si)))
     }
 
-    /// Minutes, and hours and minutes from one hour on.
+    /// Seconds below two minutes, then minutes, and hours and minutes from one hour on.
     fn time(&self, seconds: f64) -> String {
+        if seconds < 120.0 && seconds > 0.0 {
+            return format!("{}{THIN_SPACE}s", self.number(seconds));
+        }
         let minutes = seconds / 60.0;
         if minutes < 60.0 {
             return format!("{}{THIN_SPACE}min", self.number(minutes));

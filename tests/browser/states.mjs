@@ -68,6 +68,15 @@ export const STATES = [
     await write(page, "product-active", "10");
     await unfoldAll(page);
   }],
+  ["flow, calibrated", "flow", async (page) => {
+    await unfoldAll(page);
+    for (const [index, ounces] of ["16", "31", "49"].entries()) {
+      await press(page, "catch-add");
+      await write(page, `catch-${index + 1}-setting`, String(index + 1));
+      await write(page, `catch-${index + 1}-volume`, ounces);
+    }
+    await write(page, "floor-drop", "20");
+  }],
   ["flow, no setting serves", "flow", async (page) => {
     await write(page, "machine-speed", "9");
     await choose(page, "floor", "concrete");

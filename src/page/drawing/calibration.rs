@@ -1,8 +1,9 @@
 //! Catch tests as points, with the line or the table that they come to, and a band of two standard errors.
 
+use crate::answer::Value;
 use crate::form::flow::calibrate::Calibration;
 use crate::page::shared::Shared;
-use crate::units::Quantity;
+use crate::units::{Flow, Kind, Quantity};
 use yew::prelude::*;
 
 const LEFT: f64 = 14.0;
@@ -35,6 +36,7 @@ pub fn plot(shared: &Shared, calibration: &Calibration) -> Html {
     html! {
         <svg class="drawing" role="img" aria-label={shared.say("calibrate-drawing")} viewBox={format!("0 0 280 {}", HEIGHT + 26.0)}>
             if calibration.fits { <path class="band" d={path(band) + "Z"} /> }
+            <text x={(LEFT + 8.0).to_string()} y="18">{ shared.show(Value::new(Flow::new(most), Kind::Flow)) }</text>
             <path class="vessel" d={format!("M{LEFT} 4V{HEIGHT}H{}", LEFT + WIDTH)} />
             <path class="pointer" d={line} />
             { for calibration.tests.iter().map(|test| html! {
