@@ -120,6 +120,8 @@ limits! {
     REUSE: VolumeFraction, "reuse", 0.0, 0.95, "the floor, the filter and the dump always take some";
     /// The time of one drain, rinse and refill.
     REFILL_TIME: Duration, "refill-time", 0.0, 14_400.0, "four hours is half a shift";
+    /// A time of the shift, from its start.
+    SHIFT_TIME: Duration, "shift-time", 0.0, 86_400.0, "a shift ends within a day";
     /// Use solution that is left in a tank.
     RESIDUE: Volume, "residue", 0.0, 2_000.0 * LITRE, "an empty tank to a full one";
     /// A strength that was read, not chosen.

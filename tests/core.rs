@@ -17,6 +17,8 @@ mod form_flow;
 mod form_measures;
 #[path = "core/form_saved.rs"]
 mod form_saved;
+#[path = "core/form_shift.rs"]
+mod form_shift;
 #[path = "core/form_station.rs"]
 mod form_station;
 #[path = "core/form_troubles.rs"]

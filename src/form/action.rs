@@ -8,8 +8,9 @@ use crate::chemistry::family::Family;
 use crate::chemistry::floor::Surface;
 use crate::chemistry::foam::Foam;
 use crate::chemistry::ghs::SignalWord;
-use crate::site::{Catch, Dispenser, Entry};
+use crate::site::{Area, Catch, Dispenser, Entry};
 use crate::trade::governing::Aim;
+use crate::trade::order::Place;
 use crate::trade::porosity::Porosity;
 use crate::units::System;
 
@@ -143,6 +144,12 @@ pub enum Action {
     Dispenser(Dispenser),
     /// Chose the floor of an area, by its id.
     AreaFloor(usize, String),
+    /// Chose the product of an area, by its id; none for the one asked about.
+    AreaProduct(usize, String),
+    /// Said where an area must stand.
+    AreaPlace(usize, Place),
+    /// Put the areas into another order, each by where it stands now.
+    Order(Vec<usize>),
     /// Took an area into the shift, or out of it.
     Include(usize, bool),
     /// Read what stands in the way of the amount.
@@ -171,6 +178,7 @@ pub fn reduce(mut typed: Typed, action: Action) -> Typed {
             | Action::Vacuum(_)
             | Action::Family(..)
             | Action::Surface(_)
+            | Action::AreaProduct(..)
             | Action::Text(Line::Codes | Line::Ph, _)
             | Action::Replace(_)
     );
@@ -246,6 +254,18 @@ fn change(typed: &mut Typed, action: Action) -> Option<()> {
         }
         Action::Dispenser(dispenser) => typed.measure_mut()?.dispenser = dispenser,
         Action::AreaFloor(index, id) => typed.site.areas.get_mut(index)?.floor = id,
+        Action::AreaProduct(index, id) => typed.site.areas.get_mut(index)?.product = id,
+        Action::AreaPlace(index, place) => typed.site.areas.get_mut(index)?.place = place,
+        Action::Order(turns) => {
+            let areas = &typed.site.areas;
+            let ordered: Vec<Area> = turns.iter().filter_map(|turn| areas.get(*turn).cloned()).collect();
+            // An order of something else changes nothing: no area is lost.
+            let mut seen: Vec<usize> = turns;
+            seen.sort_unstable();
+            if seen.into_iter().eq(0..areas.len()) {
+                typed.site.areas = ordered;
+            }
+        }
         Action::Include(index, included) => typed.site.areas.get_mut(index)?.included = included,
         Action::StopRead => typed.ask.stop_read = true,
         Action::Replace(whole) => *typed = *whole,

@@ -18,6 +18,7 @@ const FLOWS: Units = &["gal_us_per_min", "l_per_min", "gal_imp_per_min", "floz_u
 const RATES: Units = &["gal_us_per_1000ft2", "ml_per_m2", "gal_imp_per_1000ft2"];
 const AREAS: Units = &["ft2", "m2"];
 const TIMES: Units = &["min", "s"];
+const CLOCK: Units = &["h", "min"];
 const SECONDS: Units = &["s", "min"];
 const PPM: Units = &["mg_per_l"];
 const ACTIVES: Units = &["percent_wv", "g_per_l", "percent_ww"];
@@ -164,6 +165,8 @@ fields! {
     HeadFull: "machine-head-full", HEAD, WIDTHS, machine.head_full;
     /// Water above the valve when the tank is as good as empty.
     HeadLow: "machine-head-low", HEAD, WIDTHS, machine.head_low;
+    /// One dump, rinse and fill for another product.
+    Change: "shift-change", REFILL_TIME, TIMES, ask.change;
     /// The air of the room.
     Air: "air-temperature", AIR, DEGREES, ask.air;
     /// Its relative humidity.
@@ -228,6 +231,10 @@ fields! {
     --
     /// The flow of a setting, from 0.
     Setting(index): "machine-setting", FLOW, FLOWS, machine.settings;
+    /// When an area opens, from 0.
+    AreaOpens(index): "area-opens", SHIFT_TIME, CLOCK, site.areas.opens;
+    /// When an area must be done.
+    AreaCloses(index): "area-closes", SHIFT_TIME, CLOCK, site.areas.closes;
     /// The setting of a catch test, from 0.
     TestSetting(index): "catch-setting", SETTING, NUMBER, machine.tests.setting;
     /// How long was collected.
@@ -249,6 +256,8 @@ impl Field {
             Self::TestTime(index) => format!("catch-{}-time", index + 1),
             Self::TestCaught(index) => format!("catch-{}-volume", index + 1),
             Self::Tip(index) => format!("measure-tip-{}", index + 1),
+            Self::AreaOpens(index) => format!("area-{}-opens", index + 1),
+            Self::AreaCloses(index) => format!("area-{}-closes", index + 1),
             Self::AreaSize(index) => format!("area-{}-size", index + 1),
             other => other.key().to_owned(),
         }

@@ -131,6 +131,8 @@ names! {
     SHIFT_WATER = "shift.water";
     /// Concentrate, m³.
     SHIFT_CONCENTRATE = "shift.concentrate";
+    /// Product changes, each a dump and a rinse.
+    SHIFT_CHANGES = "shift.changes";
     /// Fills of the tank.
     SHIFT_FILLS = "shift.fills";
 }

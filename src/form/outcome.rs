@@ -55,6 +55,8 @@ pub enum What {
     NoFloor,
     /// The floor of an area has no sound target.
     FloorTarget,
+    /// The product of an area was removed.
+    NoProduct,
     /// No area is chosen.
     NoArea,
     /// The tank is far too small for the floor.

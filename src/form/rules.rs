@@ -129,6 +129,27 @@ impl Rules {
         minimum.into_iter().chain(standard).chain(machine).collect()
     }
 
+    /// What rounding may make of a full tank: open ends where a label gives one number, but never less than a
+    /// minimum by law, nor less than a disinfectant's label asks.
+    pub(super) fn allowed(&self, tank: Volume, disinfects: bool) -> Window<VolumeFraction> {
+        let fill = Extent::full(tank);
+        let governed = self.govern(fill);
+        let share = |volume: Volume| volume.min(tank).fraction_of(tank);
+        let mut allowed = if governed.window.is_point() {
+            Window { low: VolumeFraction::ZERO, high: VolumeFraction::new(1.0) }
+        } else {
+            Window { low: share(governed.window.low), high: share(governed.window.high) }
+        };
+        let minimum = self.bounds(fill).into_iter().find(|bound| bound.by == Governs::Minimum);
+        if let Some(minimum) = minimum.filter(|minimum| minimum.allows(governed.dose)) {
+            allowed.low = allowed.low.max(share(minimum.window.low));
+        }
+        if disinfects && !governed.clash {
+            allowed.low = allowed.low.max(share(self.asked(fill).low.min(governed.dose)));
+        }
+        allowed
+    }
+
     /// The dose, and which rule decides it.
     pub(super) fn govern(&self, fill: Extent) -> Governed {
         govern(self.asked(fill), &self.bounds(fill), self.aim)

@@ -14,7 +14,6 @@ use crate::answer::{Remark, Value, Weight};
 use crate::limits;
 use crate::number::Marks;
 use crate::site::Product;
-use crate::trade::governing::Governs;
 use crate::trade::label::Window;
 use crate::trade::measure::{Rounded, round_to};
 use crate::trade::top_up::{Content, Work};
@@ -76,15 +75,7 @@ fn aimed(out: &mut Outcome, typed: &Typed, marks: Marks) -> Option<Aimed> {
         return None;
     }
     let window = Window { low: share(governed.window.low), high: share(governed.window.high) };
-    let open = Window { low: VolumeFraction::ZERO, high: VolumeFraction::new(1.0) };
-    let mut allowed = if window.is_point() { open } else { window };
-    let minimum = rules.bounds(fill).into_iter().find(|bound| bound.by == Governs::Minimum);
-    if let Some(minimum) = minimum.filter(|minimum| minimum.allows(governed.dose)) {
-        allowed.low = allowed.low.max(share(minimum.window.low));
-    }
-    if !governed.clash && typed.product().is_some_and(Product::disinfects) {
-        allowed.low = allowed.low.max(share(asked.low.min(governed.dose)));
-    }
+    let allowed = rules.allowed(tank, typed.product().is_some_and(Product::disinfects));
     Some(Aimed { tank, strength: share(governed.dose), window, allowed, most: share(asked.high) })
 }
 
@@ -144,7 +135,7 @@ fn acts(
     acts
 }
 
-/// An amount on the measure of Fill, where a mark is near it: never less than the rules allow.
+/// An amount on the measure of Fill, where a mark is near it; a remark where none is.
 fn rounded(
     out: &mut Outcome,
     typed: &Typed,
@@ -154,17 +145,27 @@ fn rounded(
     marks: Marks,
 ) -> Option<Rounded> {
     let step = out.need::<Volume>(typed, Field::MeasureStep, marks)?;
+    let rounded = near(dose, step, allowed, ranged);
+    if let Err(coarse) = rounded {
+        let remark = Remark::new("remark-measure-coarse", Weight::Warn);
+        let remark = remark.value("rounded", Value::new(coarse.dose, Kind::Dose));
+        out.answer.remark(remark.value("dose", Value::new(dose, Kind::Dose)));
+    }
+    rounded.ok()
+}
+
+/// Rounds to whole steps, never to less than is allowed. What a range of rules allows is not coarse, however
+/// far from the aim; what is, comes back as an error.
+pub(super) fn near(
+    dose: Volume,
+    step: Volume,
+    allowed: Window<Volume>,
+    ranged: bool,
+) -> Result<Rounded, Rounded> {
     let mut rounded = round_to(dose, step, allowed);
     if rounded.dose < allowed.low * (1.0 - 1e-9) {
         rounded = round_to(step * (allowed.low / step).ceil(), step, allowed);
     }
-    // What a range of rules allows is not coarse, however far from the aim.
-    let in_range = rounded.inside && ranged;
-    if !in_range && (rounded.dose / dose - 1.0).abs() > super::fill::COARSE {
-        let remark = Remark::new("remark-measure-coarse", Weight::Warn);
-        let remark = remark.value("rounded", Value::new(rounded.dose, Kind::Dose));
-        out.answer.remark(remark.value("dose", Value::new(dose, Kind::Dose)));
-        return None;
-    }
-    Some(rounded)
+    let close = (rounded.dose / dose - 1.0).abs() <= super::fill::COARSE;
+    if close || rounded.inside && ranged { Ok(rounded) } else { Err(rounded) }
 }

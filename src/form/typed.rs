@@ -44,6 +44,8 @@ document! {
         stop_read: bool,
         /// The time of one drain, rinse and refill.
         refill: Entry,
+        /// The time of one dump, rinse and fill for another product: 20 min is common practice, no source.
+        change: Entry = Entry::new("20", "min"),
         /// The air of the room that dries.
         air: Entry = Entry::new("68", "deg_f"),
         /// Its relative humidity.
@@ -121,6 +123,14 @@ impl Typed {
     /// The floor of an area; none where that was removed, since another floor may need another setting.
     pub fn floor_of(&self, area: &Area) -> Option<&Floor> {
         self.site.floors.iter().find(|floor| floor.id == area.floor)
+    }
+
+    /// The product of an area: its own, or the one asked about; none where its own was removed.
+    pub fn product_of(&self, area: &Area) -> Option<&Product> {
+        if area.product.is_empty() {
+            return self.product();
+        }
+        self.site.products.iter().find(|product| product.id == area.product)
     }
 
     /// The machine asked about, to change.

@@ -7,6 +7,7 @@ use crate::chemistry::foam::Foam;
 use crate::chemistry::ghs::SignalWord;
 use crate::coded::coded;
 use crate::document::document;
+use crate::trade::order::Place;
 use crate::trade::porosity::Porosity;
 
 document! {
@@ -194,6 +195,14 @@ document! {
         floor: String,
         /// Whether it is cleaned this shift.
         included: bool,
+        /// The id of its product; empty for the one that is asked about.
+        product: String,
+        /// Where it must stand in the shift.
+        place: Place,
+        /// Not begun before this time of the shift; may be empty.
+        opens: Entry = Entry::new("", "h"),
+        /// Done by this time of the shift; may be empty.
+        closes: Entry = Entry::new("", "h"),
     }
 }
 

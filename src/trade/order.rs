@@ -7,21 +7,24 @@
 mod exact;
 mod large;
 
+use crate::coded::coded;
 use crate::units::Duration;
 
 /// Up to so many areas the order is the best there is.
 pub const EXACT: usize = 10;
 
-/// Where an area must stand.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Place {
-    /// Wherever it fits.
-    #[default]
-    Free,
-    /// Before all others.
-    First,
-    /// After all others.
-    Last,
+coded! {
+    /// Where an area must stand.
+    #[derive(Default)]
+    Place {
+        /// Wherever it fits.
+        #[default]
+        Free = "free",
+        /// Before all others.
+        First = "first",
+        /// After all others.
+        Last = "last",
+    }
 }
 
 /// One area, as far as its place in the shift goes.

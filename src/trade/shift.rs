@@ -74,6 +74,48 @@ impl Plan {
     }
 }
 
+/// Tasks in a row that take one product.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Part<'a> {
+    /// In the order of work.
+    pub tasks: &'a [Task],
+    /// Concentrate in the use solution.
+    pub strength: VolumeFraction,
+}
+
+/// Works out a shift with several products: [`plan`] for each part, and between two parts a change.
+///
+/// * `parts`: in the order of work; neighbours take different products.
+/// * `tank`, `refill`: as in [`Means`].
+/// * `change`: one dump, rinse and fill for another product, s.
+///
+/// Each part's last fill is only as large as needed, so that nothing is dumped but the rinse. A fill's
+/// `task` counts through all parts. Source: definition.
+///
+/// ```
+/// use brimline::trade::shift::{Part, Task, plan_parts};
+/// use brimline::units::{ApplicationRate, Area, Duration, Productivity, Volume, VolumeFraction};
+/// let task = Task { size: Area::new(10.0), spent: ApplicationRate::new(0.5), productivity: Productivity::new(1.0) };
+/// let part = Part { tasks: &[task], strength: VolumeFraction::new(0.1) };
+/// let plan = plan_parts(&[part, part], Volume::new(10.0), Duration::new(5.0), Duration::new(20.0)).unwrap();
+/// assert_eq!(plan.total, Duration::new(10.0 + 20.0 + 10.0));
+/// assert_eq!((plan.fills[1].task, plan.fills[1].at), (1, Duration::new(30.0)));
+/// ```
+pub fn plan_parts(parts: &[Part], tank: Volume, refill: Duration, change: Duration) -> Option<Plan> {
+    let mut whole = Plan { fills: Vec::new(), run: Vec::new(), spent: Vec::new(), total: Duration::ZERO };
+    for (index, part) in parts.iter().enumerate() {
+        let begins = if index > 0 { whole.total + change } else { whole.total };
+        let own = plan(part.tasks, Means { tank, strength: part.strength, refill })?;
+        let before = whole.run.len();
+        let later = |fill: Fill| Fill { task: fill.task + before, at: fill.at + begins, ..fill };
+        whole.fills.extend(own.fills.into_iter().map(later));
+        whole.run.extend(own.run);
+        whole.spent.extend(own.spent);
+        whole.total = begins + own.total;
+    }
+    Some(whole)
+}
+
 /// The most fills that one plan lists: more means a tank far too small for the floor.
 pub const MOST_FILLS: usize = 10_000;
 

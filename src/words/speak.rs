@@ -144,6 +144,7 @@ impl Words {
             What::Reading(mistake) => self.say(reading_key(*mistake)),
             What::NoFloor => self.say("mistake-no-floor"),
             What::FloorTarget => self.say("mistake-floor-target"),
+            What::NoProduct => self.say("mistake-no-product"),
             What::NoArea => self.say("mistake-no-area"),
             What::TooManyFills => self.say("mistake-too-many-fills"),
         }

@@ -6,10 +6,12 @@ use brimline::chemistry::foam::Foam;
 use brimline::chemistry::ghs::SignalWord;
 use brimline::form::action::{Line, Shelf, reduce};
 use brimline::form::saved::{View, recompute, save};
+use brimline::form::station::{Job, Method, Mishap, Rest};
 use brimline::form::{Action, Field, Filling, Typed, fill, flow, shift};
 use brimline::number::Marks;
 use brimline::site::{Dispenser, Entry, Site};
 use brimline::trade::governing::Aim;
+use brimline::trade::order::Place;
 use brimline::trade::porosity::Porosity;
 use brimline::units::System;
 use proptest::prelude::*;
@@ -17,25 +19,16 @@ use proptest::sample::select;
 use std::collections::BTreeMap;
 
 fn any_field() -> impl Strategy<Value = Field> {
-    let fixed = vec![
-        Field::Tank,
-        Field::Least,
-        Field::Most,
-        Field::Reuse,
-        Field::Path,
-        Field::Overlap,
-        Field::Speed,
-        Field::Efficiency,
-        Field::Level,
-        Field::MeasureStep,
-        Field::TargetLow,
-        Field::TargetHigh,
-        Field::Refill,
-    ];
     prop_oneof![
-        4 => select(fixed),
+        6 => select(Field::SINGLE.to_vec()),
         1 => (0..7_usize).prop_map(Field::Setting),
         1 => (0..7_usize).prop_map(Field::AreaSize),
+        1 => (0..7_usize).prop_map(Field::AreaOpens),
+        1 => (0..7_usize).prop_map(Field::AreaCloses),
+        1 => (0..4_usize).prop_map(Field::Tip),
+        1 => (0..3_usize).prop_map(Field::TestSetting),
+        1 => (0..3_usize).prop_map(Field::TestTime),
+        1 => (0..3_usize).prop_map(Field::TestCaught),
     ]
 }
 
@@ -120,6 +113,26 @@ fn any_action() -> impl Strategy<Value = Action> {
         1 => Just(Action::StopRead),
         1 => Just(Action::Replace(Box::new(Typed { site: Site::default(), ..Typed::default() }))),
         1 => Just(Action::Replace(Box::default())),
+        6 => any_later_action(),
+    ]
+}
+
+/// Those of the fill station, of catch tests and of the order of areas.
+fn any_later_action() -> impl Strategy<Value = Action> {
+    prop_oneof![
+        select(Job::ALL.to_vec()).prop_map(Action::Job),
+        select(Rest::ALL.to_vec()).prop_map(Action::Rest),
+        select(Mishap::ALL.to_vec()).prop_map(Action::Mishap),
+        select(Method::ALL.to_vec()).prop_map(Action::Method),
+        any_id().prop_map(Action::Other),
+        Just(Action::AddTip),
+        Just(Action::DropTip),
+        Just(Action::AddCatch),
+        (0..4_usize).prop_map(Action::DropCatch),
+        (0..7_usize, any_id()).prop_map(|(index, id)| Action::AreaProduct(index, id)),
+        (0..7_usize, select(Place::ALL.to_vec())).prop_map(|(index, place)| Action::AreaPlace(index, place)),
+        Just(vec![4, 2, 0, 1, 3]).prop_map(Action::Order),
+        proptest::collection::vec(0..7_usize, 0..7).prop_map(Action::Order),
     ]
 }
 
@@ -227,6 +240,11 @@ proptest! {
             let file = save(view, &typed, marks);
             prop_assert!(recompute(&file).is_ok(), "{:?}", recompute(&file));
         }
+        for view in [View::TopUp, View::Rescue, View::Reading] {
+            let file = save(view, &typed, marks);
+            prop_assert!(recompute(&file).is_ok(), "{:?}", recompute(&file));
+        }
+        let _ = (flow::calibrate::work(&typed, marks), shift::best_order(&typed, marks));
         let text = serde_json::to_string(&typed).unwrap();
         prop_assert_eq!(serde_json::from_str::<Typed>(&text).unwrap(), typed);
     }

@@ -5,6 +5,7 @@ use brimline::form::station::{Job, Method, Mishap, Rest};
 use brimline::form::{Field, names};
 use brimline::site::Dispenser;
 use brimline::trade::formula;
+use brimline::trade::order::Place;
 use brimline::units::System;
 use brimline::words::Words;
 use std::collections::BTreeSet;
@@ -54,6 +55,7 @@ fn composed() -> Vec<String> {
     all("dispenser-", &Dispenser::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
     all("count-", &["pump", "cap", "chamber", "scoop", "packet"]);
     all("porosity-", &["sealed", "low", "medium", "high"]);
+    all("place-", &Place::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
     all("fill-level-", &["25", "50", "75", "100"]);
     for shelf in ["machine", "product", "floor", "measure"] {
         all(shelf, &["-add", "-remove"]);

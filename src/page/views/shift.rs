@@ -32,6 +32,7 @@ pub fn shift_view(shared: &Shared) -> Html {
                 { picker(shared, Shelf::Measure) }
                 { number(Field::Efficiency) }
                 { number(Field::Refill) }
+                { number(Field::Change) }
             </div>
             { areas::areas(shared, outcome) }
             <details class="more">
@@ -105,4 +106,5 @@ const FACTS: &[&str] = &[
     names::SHIFT_TOTAL_TIME,
     names::SHIFT_WATER,
     names::SHIFT_CONCENTRATE,
+    names::SHIFT_CHANGES,
 ];

@@ -1,11 +1,13 @@
 //! The areas of a shift, to type and to order.
 
 use crate::form::action::{Line, Shelf};
+use crate::form::shift::best_order;
 use crate::form::{Action, Field, Outcome};
-use crate::page::components::{Choice, Text, choice, named, number_field, switch, text_field};
+use crate::page::components::{Choice, Text, button, choice, fold, named, number_field, switch, text_field};
 use crate::page::focus;
 use crate::page::shared::Shared;
 use crate::site::Area;
+use crate::trade::order::{OrderMistake, Place};
 use crate::words::Argument;
 use yew::prelude::*;
 
@@ -23,6 +25,7 @@ pub fn areas(shared: &Shared, outcome: &Outcome) -> Html {
         <section class="areas" aria-labelledby="areas-heading">
             <h2 id="areas-heading">{ shared.say("areas-heading") }</h2>
             <ol>{ for areas.map(|(index, area)| line(shared, outcome, index, area)) }</ol>
+            { order(shared) }
             <div class="buttons">
                 <button type="button" id="area-add" name="area-add" onclick={added}>
                     { shared.say("area-add") }
@@ -55,8 +58,28 @@ fn line(shared: &Shared, outcome: &Outcome, index: usize, area: &Area) -> Html {
         chosen: area.floor.clone(),
         hint: None,
     };
+    let mut products = named(shared, Shelf::Product);
+    if !area.product.is_empty() && !products.iter().any(|(id, _)| *id == area.product) {
+        products.insert(0, (area.product.clone(), shared.say("area-product-none")));
+    }
+    products.insert(0, (String::new(), shared.say("area-product-asked")));
+    let product = Choice {
+        name: format!("area-{number}-product").into(),
+        label: shared.say("area-product"),
+        options: products,
+        chosen: area.product.clone(),
+        hint: None,
+    };
+    let place_name = |one: &Place| (one.code().to_owned(), shared.say(&format!("place-{}", one.code())));
+    let place = Choice {
+        name: format!("area-{number}-place").into(),
+        label: shared.say("area-place"),
+        options: Place::ALL.iter().map(place_name).collect(),
+        chosen: area.place.code().to_owned(),
+        hint: None,
+    };
     // Of equal buttons a screen reader must tell which area each is for.
-    let button = |what: &'static str, key: &str, action: Action| {
+    let of_area = |what: &'static str, key: &str, action: Action| {
         let act = shared.act.clone();
         let onclick = move |_: MouseEvent| {
             act.emit(action.clone());
@@ -79,11 +102,50 @@ fn line(shared: &Shared, outcome: &Outcome, index: usize, area: &Area) -> Html {
                 { text_field(shared, name) }
                 { number_field(shared, outcome, Field::AreaSize(index), None) }
                 { choice(shared, floor, move |id| Action::AreaFloor(index, id)) }
+                { choice(shared, product, move |id| Action::AreaProduct(index, id)) }
             </div>
+            { fold(shared, outcome, "area-more", &[&format!("area-{number}-opens"), &format!("area-{number}-closes")], html! {
+                <div class="fields">
+                    { choice(shared, place, move |code| Action::AreaPlace(index, Place::from_code(&code).unwrap_or_default())) }
+                    { number_field(shared, outcome, Field::AreaOpens(index), None) }
+                    { number_field(shared, outcome, Field::AreaCloses(index), None) }
+                </div>
+            }) }
             <div class="buttons">
-                if index > 0 { { button("up", "area-up", Action::MoveUp(index)) } }
-                { button("remove", "area-remove", Action::Remove(Shelf::Area, index)) }
+                if index > 0 { { of_area("up", "area-up", Action::MoveUp(index)) } }
+                { of_area("remove", "area-remove", Action::Remove(Shelf::Area, index)) }
             </div>
         </li>
     }
+}
+
+/// The best order, where it is another one, and how good it is.
+fn order(shared: &Shared) -> Html {
+    let number = |number: usize| Argument::number(number as f64, number.to_string());
+    let said = match best_order(&shared.typed, shared.marks()) {
+        None => return Html::default(),
+        Some(Err(mistake)) => {
+            let key = match mistake {
+                OrderMistake::TwoFirst => "order-two-first",
+                OrderMistake::TwoLast => "order-two-last",
+                OrderMistake::Late(_) | OrderMistake::NoTime => "order-no-time",
+            };
+            return html! { <p class="mistake">{ shared.say(key) }</p> };
+        }
+        Some(Ok((turns, order))) => {
+            let key = match (turns.iter().copied().eq(0..turns.len()), order.exact) {
+                (true, true) => "order-best",
+                (true, false) => "order-good",
+                (false, _) => "order-better",
+            };
+            let told =
+                shared.tell(key, &[("changes", number(order.changes)), ("least", number(order.least))]);
+            (told, (key == "order-better").then_some(turns))
+        }
+    };
+    let (told, turns) = said;
+    let take = |turns: Vec<usize>| {
+        button(shared, "areas-order", shared.say("areas-order"), move || Action::Order(turns.clone()))
+    };
+    html! { <><p class="hint">{ told }</p><div class="buttons">{ for turns.map(take) }</div></> }
 }

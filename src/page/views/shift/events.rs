@@ -14,9 +14,16 @@ fn area_name(shared: &Shared, shift: &Shift, row: usize) -> String {
     area.map(|area| area.name.clone()).unwrap_or_default()
 }
 
+fn product_name(shared: &Shared, shift: &Shift, row: usize) -> String {
+    let product = shift.rows.get(row).and_then(|row| shared.typed.site.products.get(row.product));
+    product.map(|product| product.name.clone()).unwrap_or_default()
+}
+
 /// When, where, and how much water and concentrate.
 pub fn fills(shared: &Shared, shift: &Shift) -> Html {
     let Some(plan) = &shift.plan else { return Html::default() };
+    // Where the shift takes one product, the heading names it.
+    let several = shift.rows.iter().any(|row| row.product != shift.rows[0].product);
     let rows = plan.fills.iter().enumerate().map(|(index, fill)| {
         let number = index + 1;
         let cell = |what: &str, value: Value| {
@@ -40,11 +47,12 @@ pub fn fills(shared: &Shared, shift: &Shift) -> Html {
                 { cell("concentrate", Value::new(fill.concentrate, Kind::Dose)) }
                 { cell("at", Value::new(fill.at, Kind::Time)) }
                 <td>{ area_name(shared, shift, fill.task) }</td>
+                if several { <td>{ product_name(shared, shift, fill.task) }</td> }
                 { cell("after", Value::new(fill.after, Kind::Area)) }
             </tr>
         }
     });
-    let columns = [
+    let mut columns = vec![
         "column-fill",
         "column-water",
         "column-concentrate",
@@ -53,6 +61,9 @@ pub fn fills(shared: &Shared, shift: &Shift) -> Html {
         "column-area",
         "column-after",
     ];
+    if several {
+        columns.insert(6, "column-product");
+    }
     table(shared, "shift-fill-table", &columns, rows.collect())
 }
 
