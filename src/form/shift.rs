@@ -312,9 +312,7 @@ pub fn best_order(typed: &Typed, marks: Marks) -> Option<Result<(Vec<usize>, Ord
 /// Foam stands before the amounts; each floor of the shift is held against the product.
 fn remarks(out: &mut Outcome, typed: &Typed, rows: &[Row], marks: Marks) {
     let about_floor = |remark: &Remark| remark.code.starts_with("remark-floor-");
-    let mut used: Vec<usize> = rows.iter().map(|row| row.product).collect();
-    used.dedup();
-    for product in used {
+    for product in (0..typed.site.products.len()).filter(|one| rows.iter().any(|row| row.product == *one)) {
         let mut own = typed.clone();
         own.ask.product.clone_from(&typed.site.products[product].id);
         for remark in cautions::remarks(&own, marks).into_iter().filter(|remark| !about_floor(remark)) {

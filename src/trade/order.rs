@@ -94,7 +94,7 @@ pub enum OrderMistake {
 /// Travel between areas is not in it: a site has no map here. Exact up to [`EXACT`] areas by dynamic
 /// programming over the sets of areas done (Held and Karp, J. SIAM 10:196 (1962), from memory,
 /// unverified), with all pairs of changes and time kept that no other pair beats; beyond that products are
-/// kept together and the order improved by moving areas while that helps.
+/// kept together and, up to 200 areas, the order improved by moving areas while that helps.
 ///
 /// # Errors
 /// [`OrderMistake`]. For more than [`EXACT`] areas `NoTime` means that none was found.

@@ -3,6 +3,9 @@
 use super::{Place, Stop, Walked, walk};
 use crate::units::Duration;
 
+/// Up to so many areas single ones are moved: each move walks the whole order again.
+const MOVED: usize = 200;
+
 /// A good order; `None` where none was found that keeps all times.
 pub(super) fn good(stops: &[Stop], change: Duration, least: usize) -> Option<(Vec<usize>, Walked)> {
     let starts = [by_product(stops), by_time(stops)];
@@ -15,7 +18,7 @@ pub(super) fn good(stops: &[Stop], change: Duration, least: usize) -> Option<(Ve
     }
     let (mut turns, mut walked) = best?;
     // Few areas have a time to keep: where products already stand together there is nothing to move.
-    let mut rounds = 4;
+    let mut rounds = if stops.len() <= MOVED { 4 } else { 0 };
     while walked.changes > least && rounds > 0 && improve(stops, &mut turns, &mut walked, change) {
         rounds -= 1;
     }
