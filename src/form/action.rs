@@ -171,7 +171,7 @@ pub fn reduce(mut typed: Typed, action: Action) -> Typed {
     // is opened does not bring it along.
     let unread = matches!(
         action,
-        Action::Pick(Shelf::Machine | Shelf::Product | Shelf::Floor, _)
+        Action::Pick(Shelf::Machine | Shelf::Product | Shelf::Floor | Shelf::Measure, _)
             | Action::Add(_)
             | Action::Remove(..)
             | Action::Foam(_)
@@ -179,7 +179,9 @@ pub fn reduce(mut typed: Typed, action: Action) -> Typed {
             | Action::Family(..)
             | Action::Surface(_)
             | Action::AreaProduct(..)
-            | Action::Text(Line::Codes | Line::Ph, _)
+            | Action::Text(Line::Codes | Line::Ph | Line::Label | Line::Standard | Line::Ratios, _)
+            | Action::Dispenser(_)
+            | Action::Write(Field::Minimum | Field::MeasureTotal | Field::Tip(_), _)
             | Action::Replace(_)
     );
     change(&mut typed, action);

@@ -87,7 +87,8 @@ pub fn banned(remarks: &[Remark]) -> bool {
     remarks.iter().any(|remark| BANS.contains(&remark.code))
 }
 
-const BANS: [&str; 5] = [
+const BANS: [&str; 6] = [
+    "remark-setting-outside",
     "remark-foam-refuse",
     "remark-foam-test-first",
     "remark-flammable",

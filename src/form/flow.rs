@@ -116,6 +116,8 @@ pub fn work(typed: &Typed, marks: Marks) -> Flow {
     let tank = out.need::<Volume>(typed, Field::Tank, marks);
     let motion = motion(out, typed, marks);
     let flows = flows(out, typed, marks);
+    // A guide that decides nothing; what is wrong with it is said.
+    out.may::<Duration>(typed, Field::Drop, marks);
     view.target = target(out, typed, marks);
     let (Some(tank), Some(motion), Some(flows), Some(target)) = (tank, motion, flows, view.target) else {
         return view;

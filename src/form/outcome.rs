@@ -57,6 +57,8 @@ pub enum What {
     FloorTarget,
     /// The product of an area was removed.
     NoProduct,
+    /// Settings are numbered 1, 2, 3.
+    Whole,
     /// No area is chosen.
     NoArea,
     /// The tank is far too small for the floor.

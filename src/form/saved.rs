@@ -56,7 +56,7 @@ impl View {
 document! {
     /// A saved answer.
     Saved {
-        /// [`KIND`].
+        /// That it is a saved answer.
         kind: String,
         /// [`SCHEMA`] when it was written.
         schema: u32,

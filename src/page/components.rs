@@ -27,5 +27,5 @@ pub use open::OpenSaved;
 pub use picker::{named, picker, shelf_buttons};
 pub use remarks::{assumptions, stop, warnings};
 pub use steps::Steps;
-pub use tools::{answer_tools, print_button, troubles};
+pub use tools::{answer_tools, print_button, troubles, troubles_beside};
 pub use workings::workings;

@@ -145,6 +145,7 @@ impl Words {
             What::NoFloor => self.say("mistake-no-floor"),
             What::FloorTarget => self.say("mistake-floor-target"),
             What::NoProduct => self.say("mistake-no-product"),
+            What::Whole => self.say("mistake-whole"),
             What::NoArea => self.say("mistake-no-area"),
             What::TooManyFills => self.say("mistake-too-many-fills"),
         }

@@ -29,14 +29,17 @@ test("a wall unit: the tip whose catch test is nearest", async () => {
   assert.equal(await countOf(page, "fill.setting"), 0);
   await press(page, "stop-read");
   assert.equal(await amount(page), "Tip 2", "a tip that was not tried is left out");
+  assert.match(await page.locator(".amount").innerText(), /Do not fill with this/);
+  assert.equal(await page.locator(".steps").count(), 0, "no instruction");
   await press(page, "tip-add");
   await write(page, "measure-tip-4", "184");
   assert.equal(await amount(page), "Tip 4");
   await write(page, "measure-tip-4", "20,000");
   assert.match(await messageAt(page, "measure-tip-4"), /most that fits/i);
   assert.equal(await field(page, "measure-tip-4").inputValue(), "20,000", "what was typed stays");
+  await write(page, "measure-tip-4", "184");
   const steps = await page.locator(".steps li").allInnerTexts();
-  assert.ok(steps.length === 5 && /Tip 2/.test(steps[1]), "nothing is measured by hand");
+  assert.ok(steps.length === 5 && /Tip 4/.test(steps[1]), "nothing is measured by hand");
 });
 
 test("a machine that meters from its own bottle", async () => {
@@ -100,6 +103,8 @@ test("the rules on one axis, and the one that governs by name", async () => {
   near((await figures(page))["fill.dose"], (0.7 / 170) * 10 * US_GALLON);
   assert.ok((await remarks(page)).includes("remark-contact"), "and how long it must stay wet");
   await write(page, "product-standard", "1:10");
+  assert.ok(await page.locator(".stop").isVisible(), "what was read held for the rules before");
+  await press(page, "stop-read");
   assert.ok((await remarks(page)).includes("remark-standard-outside"));
 });
 

@@ -43,7 +43,7 @@ fn a_line_tells_settings_that_were_not_tested() {
     assert!(calibration.settings.iter().all(|setting| setting.error.is_some_and(|error| error.si() > 0.0)));
 }
 
-/// 1, 2 and 3 double each time: no line within a tenth; 3 and 4 would fall and share their mean.
+/// No line within a tenth; 3 and 4 fall, so that they share their mean, 1.6, and nothing is to be taken.
 #[test]
 fn a_table_where_no_line_fits() {
     let calibration =
@@ -51,11 +51,13 @@ fn a_table_where_no_line_fits() {
     assert!(!calibration.fits && calibration.settings.iter().all(|setting| setting.error.is_none()));
     let flows = litres_a_minute(&calibration);
     assert!(
-        (flows[0] - 0.2).abs() < 1e-9
-            && (flows[2] - flows[3]).abs() < 1e-9
-            && flows[2] > 1.5
-            && flows[2] < 1.7
+        (flows[0] - 0.2).abs() < 1e-9 && (flows[2] - flows[3]).abs() < 1e-9 && (flows[2] - 1.6).abs() < 1e-9
     );
+    assert!(!calibration.rises);
+    let rising =
+        calibrate::work(&caught(&[("1", "200"), ("2", "400"), ("3", "1500"), ("3", "1700")]), Marks::POINT);
+    assert!(rising.rises && !rising.fits);
+    assert!((litres_a_minute(&rising)[2] - 1.6).abs() < 1e-9, "the mean of its own tests");
 }
 
 #[test]
@@ -66,6 +68,8 @@ fn what_is_not_typed_yet_is_passed_over_and_a_slip_is_said() {
     let slip = calibrate::work(&typed, Marks::POINT);
     assert!(matches!(slip.outcome.at("catch-2-time"), Some(What::Number(_))));
     assert_eq!(slip.tests.len(), 1, "the other stays");
+    let between = reduce(caught(&[("1", "200"), ("2.5", "400")]), Action::AddCatch);
+    assert_eq!(calibrate::work(&between, Marks::POINT).outcome.at("catch-2-setting"), Some(&What::Whole));
     let gone = reduce(reduce(typed, Action::DropCatch(1)), Action::DropCatch(7));
     assert_eq!(gone.machine().map(|machine| machine.tests.len()), Some(1));
     let flows = vec![Entry::new("0.5", "l_per_min"), Entry::new("1", "l_per_min")];
@@ -82,6 +86,8 @@ fn gravity_halves_the_flow_at_a_quarter_of_the_head() {
     assert!((si(names::FLOW_LAST) / si(names::FLOW_FULL) - 0.5).abs() < 1e-12);
     assert!((si(names::FLOW_HALF) / si(names::FLOW_FULL) - 0.625_f64.sqrt()).abs() < 1e-12);
     assert!(answer.remarks.iter().any(|remark| remark.code == "remark-fades-short"));
+    // 10 gal at 0.12 falling evenly to 0.06 gal/min: 10 / 0.09 minutes.
+    assert!((si(names::FLOW_TANK_TIME) / 60.0 - 10.0 / 0.09).abs() < 1e-9);
     let upside_down = work(&after([write(Field::HeadFull, "4"), write(Field::HeadLow, "16")]), Marks::POINT);
     assert_eq!(upside_down.outcome.at("machine-head-low"), Some(&What::LeastAboveMost));
 }
@@ -106,6 +112,10 @@ fn a_contact_time_that_the_film_does_not_last_is_said() {
     let answer = work(&after([Action::Pick(Shelf::Product, "quat".into())]), Marks::POINT).outcome.answer;
     let early = answer.remarks.iter().find(|remark| remark.code == "remark-dries-early");
     assert_eq!(early.map(|remark| remark.weight), Some(Weight::Warn));
+    // Without a vacuum all of it stays, and stays longer.
+    let mop = work(&after([Action::Vacuum(false)]), Marks::POINT).outcome.answer;
+    let si = |answer: &brimline::answer::Answer, name| answer.get(name).expect(name).si;
+    assert!((si(&mop, names::FLOW_FILM) / si(&mop, names::FLOW_RATE) - 1.0).abs() < 1e-12);
     let fog = work(&after([write(Field::Humidity, "100")]), Marks::POINT).outcome.answer;
     assert!(fog.remarks.iter().any(|remark| remark.code == "remark-never-dries"));
     assert_eq!(fog.get(names::FLOW_DRY_FROM), None);

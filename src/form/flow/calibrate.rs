@@ -1,6 +1,6 @@
 //! A machine's settings from its catch tests.
 
-use crate::form::{Field, Outcome, Typed};
+use crate::form::{Field, Outcome, Typed, What};
 use crate::number::Marks;
 use crate::trade::calibration::{CatchTest, Line, Point, fit_line, rising};
 use crate::trade::certainty::JUG_SHARE;
@@ -46,6 +46,9 @@ pub struct Calibration {
     pub line: Option<Line>,
     /// Whether the line fits; else the rising table is taken.
     pub fits: bool,
+    /// Whether each setting gives more than the one before. Where not, the tests contradict each other, and
+    /// no flow is to be taken from them.
+    pub rises: bool,
     /// The flows to take.
     pub settings: Vec<Setting>,
 }
@@ -73,7 +76,7 @@ pub fn work(typed: &Typed, marks: Marks) -> Calibration {
         .map(|(row, test)| (row, test.point(jug())))
         .collect();
     let points: Vec<Point> = read.iter().map(|(_, point)| *point).collect();
-    let line = fit_line(&points).ok();
+    let line = line(&points);
     let outliers = line.as_ref().map(Line::outliers).unwrap_or_default();
     out.tests = read
         .iter()
@@ -86,7 +89,9 @@ pub fn work(typed: &Typed, marks: Marks) -> Calibration {
             outlier: outliers.contains(&index),
         })
         .collect();
-    let table = rising(&points);
+    // Means of what was caught: by their own errors, which grow with the flow, low tests would outweigh high.
+    let table = rising(&points.iter().map(|point| Point { error: 1.0, ..*point }).collect::<Vec<_>>());
+    out.rises = table.windows(2).all(|pair| pair[0].y < pair[1].y);
     out.fits = line.as_ref().is_some_and(|line| {
         line.slope > 0.0 && table.iter().all(|step| (step.y / line.at(step.x).0 - 1.0).abs() <= LINE_FITS)
     });
@@ -112,6 +117,22 @@ pub fn work(typed: &Typed, marks: Marks) -> Calibration {
     out
 }
 
+/// The line, with the error of each test taken at the line and not at what was caught: a test that caught too
+/// little is not the surer for it.
+fn line(points: &[Point]) -> Option<Line> {
+    let mut line = fit_line(points).ok()?;
+    for _ in 0..4 {
+        let share = |point: &Point| point.error / point.y.max(f64::MIN_POSITIVE);
+        let least = points.iter().map(|point| point.y).fold(f64::INFINITY, f64::min).max(1e-12);
+        let at_line = |point: &Point| {
+            let error = share(point).min(0.5) * line.at(point.x).0.max(least);
+            Point { error, ..*point }
+        };
+        line = fit_line(&points.iter().map(at_line).collect::<Vec<_>>()).ok()?;
+    }
+    Some(line)
+}
+
 /// One relative standard deviation of a plastic jug.
 fn jug() -> f64 {
     JUG_SHARE / 3.0_f64.sqrt()
@@ -121,6 +142,10 @@ fn test(out: &mut Outcome, typed: &Typed, row: usize, marks: Marks) -> Option<(u
     let caught = out.may::<Volume>(typed, Field::TestCaught(row), marks)??;
     let setting = out.need::<Plain>(typed, Field::TestSetting(row), marks);
     let time = out.need::<Duration>(typed, Field::TestTime(row), marks);
-    // Settings are whole numbers: 2.4 is 2.
-    Some((row, CatchTest { setting: setting?.si().round(), time: time?, caught }))
+    let setting = setting?.si();
+    if setting.fract() != 0.0 {
+        out.trouble(Field::TestSetting(row).name(), What::Whole);
+        return None;
+    }
+    Some((row, CatchTest { setting, time: time?, caught }))
 }

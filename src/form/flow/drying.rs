@@ -15,6 +15,9 @@ pub(super) fn note(out: &mut Outcome, typed: &Typed, rate: ApplicationRate, mark
     let speed = out.need::<Speed>(typed, Field::Draught, marks);
     let contact = out.may::<Duration>(typed, Field::Contact, marks);
     let Some(picked_up) = picked_up else { return };
+    // A machine without a vacuum leaves all of it, whatever stands in the field.
+    let vacuum = typed.machine().is_none_or(|machine| machine.vacuum);
+    let picked_up = if vacuum { picked_up } else { VolumeFraction::ZERO };
     let film = rate * (1.0 - picked_up.si());
     let film_shown = Value::new(film, Kind::Rate);
     let given = [("a", Value::new(rate, Kind::Rate)), ("p", Value::new(picked_up, Kind::Percent))];

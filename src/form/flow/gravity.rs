@@ -36,6 +36,11 @@ pub(super) fn note(
     out.answer.figure(names::FLOW_FULL, flow(row.flow));
     out.answer.figure(names::FLOW_HALF, flow(middle));
     out.answer.figure(names::FLOW_LAST, flow(last));
+    // The level falls ever more slowly, the flow evenly: its mean is half way between first and last.
+    let mean = (row.flow + last) * 0.5;
+    let time = row.time * (row.flow / mean);
+    out.answer.replace(names::FLOW_TANK_TIME, Value::new(time, Kind::Time));
+    out.answer.replace(names::FLOW_TANK_AREA, Value::new(row.area * (row.flow / mean), Kind::Area));
     let rate = application_rate(last, passing);
     let code = if rate < target.low { "remark-fades-short" } else { "remark-fades" };
     let weight = if rate < target.low { Weight::Warn } else { Weight::Assumed };

@@ -10,12 +10,21 @@ use yew::prelude::*;
 
 /// What to mend before there is an answer; each line leads to its field.
 pub fn troubles(shared: &Shared, outcome: &Outcome) -> Html {
+    listed(shared, outcome, "troubles")
+}
+
+/// The same beside an answer that stands without them.
+pub fn troubles_beside(shared: &Shared, outcome: &Outcome) -> Html {
+    listed(shared, outcome, "troubles-beside")
+}
+
+fn listed(shared: &Shared, outcome: &Outcome, heading: &str) -> Html {
     if outcome.troubles.is_empty() {
         return Html::default();
     }
     html! {
         <section class="troubles">
-            <h2>{ shared.say(if outcome.answer.figures.is_empty() { "troubles" } else { "troubles-beside" }) }</h2>
+            <h2>{ shared.say(heading) }</h2>
             <ul>
                 { for outcome.troubles.iter().map(|trouble| {
                     let target = trouble.name.clone();

@@ -14,7 +14,7 @@ use crate::form::station::Job;
 use crate::form::{Action, Field, names};
 use crate::page::components::{
     answer_tools, assumptions, caution_strip, facts, fold, glance, number_field, pick, picker, stop,
-    troubles, warnings, workings,
+    troubles, troubles_beside, warnings, workings,
 };
 use crate::page::editors::{
     active_fields, by_mass, label_field, machine_basics, measure_editor, product_basics, product_rules,
@@ -138,7 +138,7 @@ fn answer(shared: &Shared, fill: &Fill) -> Html {
     let Some(main) = amount::main(shared, fill) else { return troubles(shared, &fill.outcome) };
     html! {
         <>
-            { troubles(shared, &fill.outcome) }
+            { troubles_beside(shared, &fill.outcome) }
             { main }
             { warnings(shared, &answer.remarks) }
             { pictures::drawing(shared, fill) }

@@ -10,7 +10,7 @@ use crate::form::saved::View;
 use crate::form::{Field, Outcome, names};
 use crate::page::components::{
     Amount, amount, answer_tools, assumptions, caution_strip, computed, facts, fold, glance, number_field,
-    picker, stop, troubles, warnings, workings,
+    picker, stop, troubles, troubles_beside, warnings, workings,
 };
 use crate::page::drawing::{RateBars, rate_bars};
 use crate::page::editors::{floor_editor, machine_basics, machine_motion, machine_settings};
@@ -88,6 +88,7 @@ fn answer(shared: &Shared, flow: &Flow) -> Html {
     };
     html! {
         <>
+            { troubles_beside(shared, &flow.outcome) }
             { amount(number) }
             { warnings(shared, &answer.remarks) }
             { chart(shared, flow) }

@@ -79,6 +79,12 @@ pub fn main(shared: &Shared, fill: &Fill) -> Option<Html> {
     }
     let text = in_measure(shared, fill, value);
     let (title, sentence) = match (fill.dispenser, value.kind) {
+        _ if answer.remarks.iter().any(|remark| remark.code == "remark-setting-outside") => {
+            ("fill-nearest", "fill-nearest-sentence")
+        }
+        (_, Kind::Mass | Kind::Count) if banned(&answer.remarks) && !fill.dispenser.draws() => {
+            ("fill-amount", "fill-solid-banned")
+        }
         _ if banned(&answer.remarks) => ("fill-amount", "fill-sentence-banned"),
         (Dispenser::Metering, _) => ("fill-setting-title", "fill-setting-sentence"),
         (Dispenser::Wall, _) => ("fill-tip-title", "fill-tip-sentence"),
@@ -87,7 +93,11 @@ pub fn main(shared: &Shared, fill: &Fill) -> Option<Html> {
     };
     let mut weights = [System::Us, System::Metric].map(|system| shared.words.value(value, system)).to_vec();
     weights.retain(|weight| *weight != text);
-    let other = if value.kind == Kind::Mass { weights.join(" · ") } else { String::new() };
+    let other = match (value.kind, answer.get(names::FILL_ROUNDED)) {
+        (Kind::Mass, _) => weights.join(" · "),
+        (_, Some(drawn)) => shared.words.value(drawn, System::Metric),
+        _ => String::new(),
+    };
     let told = |name| answer.get(name).map_or(Argument::text(""), |value| shared.argument(value));
     let drawn = told(names::FILL_ROUNDED);
     let arguments = [
@@ -108,7 +118,7 @@ pub fn main(shared: &Shared, fill: &Fill) -> Option<Html> {
         title: shared.say(title),
         sentence,
         text,
-        others: html! { { other } },
+        others: if value.kind == Kind::Mass { other.into() } else { Html::default() },
     }))
 }
 

@@ -37,7 +37,7 @@ fn test(shared: &Shared, calibration: &Calibration, row: usize) -> Html {
         number_field(shared, &calibration.outcome, field, Some(label))
     };
     html! {
-        <div class="fields">
+        <div class="fields caught">
             { field(Field::TestSetting(row)) }
             { field(Field::TestTime(row)) }
             { field(Field::TestCaught(row)) }
@@ -56,8 +56,10 @@ fn result(shared: &Shared, calibration: &Calibration) -> Html {
     let flow = |si: f64| Value::new(Flow::from_si(si), Kind::Flow);
     let verdict = if calibration.fits {
         shared.tell("calibrate-line", &[("flow", shared.argument(flow(line.slope)))])
-    } else {
+    } else if calibration.rises {
         shared.say("calibrate-table")
+    } else {
+        shared.say("calibrate-falls")
     };
     let outlier = |tested: &Tested| {
         let n = Argument::text((tested.row + 1).to_string());
@@ -70,9 +72,11 @@ fn result(shared: &Shared, calibration: &Calibration) -> Html {
             { for calibration.tests.iter().filter(|tested| tested.outlier).map(outlier) }
             { calibration::plot(shared, calibration) }
             { settings(shared, calibration) }
-            <div class="buttons">
-                { button(shared, "calibrate-take", shared.say("calibrate-take"), move || Action::TakeFlows(take.clone())) }
-            </div>
+            if calibration.rises || calibration.fits {
+                <div class="buttons">
+                    { button(shared, "calibrate-take", shared.say("calibrate-take"), move || Action::TakeFlows(take.clone())) }
+                </div>
+            }
         </>
     }
 }

@@ -64,7 +64,10 @@ pub fn fills(shared: &Shared, shift: &Shift) -> Html {
     if several {
         columns.insert(6, "column-product");
     }
-    table(shared, "shift-fill-table", &columns, rows.collect())
+    let by_hand = shared.typed.measure().is_none_or(|measure| measure.dispenser.steps());
+    let told = (!by_hand).then(|| html! { <p class="hint">{ shared.say("shift-measure-none") }</p> });
+    let shown = table(shared, "shift-fill-table", &columns, rows.collect());
+    html! { <>{ for told }{ shown }</> }
 }
 
 /// Setting, time and solution of each area.

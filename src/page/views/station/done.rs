@@ -7,7 +7,7 @@ use crate::form::saved::View;
 use crate::form::station::{Act, Done, Job, Mishap};
 use crate::page::components::{
     Amount, Steps, amount, answer_tools, assumptions, caution_of, caution_strip, facts, stop, troubles,
-    warnings, workings,
+    troubles_beside, warnings, workings,
 };
 use crate::page::shared::Shared;
 use crate::page::views::fill::amount::measured;
@@ -35,6 +35,8 @@ const FACTS: &[&str] = &[
 pub fn at_a_glance(shared: &Shared, done: &Done) -> String {
     match headline(shared, done) {
         _ if done.outcome.answer.stopped() => shared.say("glance-stop"),
+        // Draining first is no amount to add: the bar must say which it is.
+        Some((name, _, text, title)) if name == names::STATION_DRAIN => format!("{title}: {text}"),
         Some((_, _, text, _)) => text,
         None => done.acts.first().map_or_else(|| shared.say("glance-trouble"), |act| said(shared, act)),
     }
@@ -68,7 +70,7 @@ pub fn answer(shared: &Shared, done: &Done, view: View) -> Html {
     }
     html! {
         <>
-            { troubles(shared, &done.outcome) }
+            { troubles_beside(shared, &done.outcome) }
             { for headline(shared, done).map(|(name, value, text, title)| amount(Amount {
                 name, value, text, title, sentence: sentence.clone(), others: Html::default(),
             })) }
@@ -87,7 +89,13 @@ pub fn answer(shared: &Shared, done: &Done, view: View) -> Html {
 
 /// What to wear, and then what to do, in order.
 fn steps<'a>(shared: &Shared, acts: impl Iterator<Item = &'a Act>) -> Vec<String> {
-    let acts: Vec<String> = acts.map(|act| said(shared, act)).collect();
+    let acts: Vec<&Act> = acts.collect();
+    let away = acts.first() == Some(&&Act::KeepAway);
+    let acts: Vec<String> = acts.into_iter().map(|act| said(shared, act)).collect();
+    if away {
+        // Nobody stays to put gloves on.
+        return acts;
+    }
     let wears =
         [shared.typed.product(), other(shared)].into_iter().flatten().map(|product| wear(shared, product));
     let mut steps: Vec<String> = wears.collect();
