@@ -133,3 +133,21 @@ test("floors that the settings cannot serve are named", async () => {
   assert.ok((await short.count()) > 0);
   assert.match(plain(await short.first().innerText()), /Entrance hall|Changing rooms/);
 });
+
+test("areas with another product are put together, and the change is counted", async () => {
+  const page = await open({ view: "shift" });
+  await choose(page, "area-2-product", "vinegar");
+  await choose(page, "area-4-product", "vinegar");
+  await choose(page, "area-2-floor", "wood");
+  if (await page.locator(".stop").count()) await press(page, "stop-read");
+  near((await figures(page))["shift.changes"], 3);
+  assert.match(await page.locator(".areas").innerText(), /better order: 1\./);
+  await press(page, "areas-order");
+  if (await page.locator(".stop").count()) await press(page, "stop-read");
+  near((await figures(page))["shift.changes"], 1);
+  assert.match(await page.locator(".areas").innerText(), /No order has fewer/);
+  assert.equal(await page.locator("li.area").count(), 5, "no area is lost");
+  assert.match(await page.locator("caption", { hasText: "fill" }).first().locator("..").innerText(), /Vinegar/);
+  await write(page, "area-1-closes", "0.01");
+  assert.match(await page.locator(".areas .mistake").innerText(), /cannot all be done/);
+});

@@ -85,6 +85,11 @@ export const STATES = [
     for (const number of [1, 2, 3, 4]) await tick(page, `area-${number}-included`, false);
     await press(page, "area-5-remove");
   }],
+  ["shift, two products", "shift", async (page) => {
+    await choose(page, "area-2-product", "vinegar");
+    await choose(page, "area-2-floor", "wood");
+    await unfoldAll(page);
+  }],
   ["shift, a large one", "shift", async (page) => {
     await choose(page, "units", "metric");
     await write(page, "area-1-size", "123,456");

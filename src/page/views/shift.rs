@@ -9,8 +9,8 @@ use crate::form::saved::View;
 use crate::form::shift::{Shift, work};
 use crate::form::{Field, names};
 use crate::page::components::{
-    Amount, amount, answer_tools, assumptions, caution_strip, computed_as, facts, glance, number_field,
-    picker, stop, troubles, warnings, workings,
+    Amount, amount, answer_tools, assumptions, caution_of, caution_strip, computed_as, facts, glance,
+    number_field, picker, stop, troubles, warnings, workings,
 };
 use crate::page::editors::{label_field, machine_basics, machine_motion, machine_settings};
 use crate::page::shared::Shared;
@@ -92,12 +92,19 @@ fn answer(shared: &Shared, shift: &Shift) -> Html {
             { events::fills(shared, shift) }
             { events::areas(shared, shift) }
             { facts(shared, answer, FACTS) }
-            { caution_strip(shared) }
+            { cautions(shared, shift) }
             { assumptions(shared, &answer.remarks) }
             { workings(shared, &answer.steps) }
             { answer_tools(shared, View::Shift) }
         </>
     }
+}
+
+/// The cautions of every product that the shift takes.
+fn cautions(shared: &Shared, shift: &Shift) -> Html {
+    let used = |index: &usize| shift.rows.iter().any(|row| row.product == *index);
+    let products = shared.typed.site.products.iter().enumerate().filter(|(index, _)| used(index));
+    html! { { for products.map(|(_, product)| caution_of(shared, product)) } }
 }
 
 const FACTS: &[&str] = &[
