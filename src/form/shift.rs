@@ -14,7 +14,7 @@ use crate::trade::label::Window;
 use crate::trade::measure::Rounded;
 use crate::trade::order::{Order, OrderMistake, Stop, order};
 use crate::trade::setting::{Fit, choose};
-use crate::trade::shift::{Fill, Part, Plan, Task, plan_parts};
+use crate::trade::shift::{Fill, Level, Part, Plan, Task, levels, plan_parts};
 use crate::units::{ApplicationRate, Area, Duration, Flow, Kind, Productivity, Volume, VolumeFraction};
 
 /// One area of the shift, worked out.
@@ -47,6 +47,8 @@ pub struct Shift {
     pub rows: Vec<Row>,
     /// The fills; their `task` is an index into `rows`.
     pub plan: Option<Plan>,
+    /// The tank over the shift.
+    pub levels: Vec<Level>,
     /// The concentrate of each fill in whole marks, strokes or caps of the measure, where that is near.
     pub rounded: Vec<Option<Rounded>>,
 }
@@ -107,6 +109,7 @@ pub fn work(typed: &Typed, marks: Marks) -> Shift {
                 out.answer.remark(Remark::new("remark-reuse", Weight::Assumed).value("share", share));
             }
             remarks(out, typed, &view.rows, marks);
+            view.levels = levels(&plan, &tasks);
             view.rounded = rounded(typed, &plan, &view.rows, &strengths, marks);
             view.plan = Some(plan);
         }

@@ -74,6 +74,55 @@ impl Plan {
     }
 }
 
+/// How much solution is in the tank at one time of the shift.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Level {
+    /// Time since the start, s.
+    pub at: Duration,
+    /// Use solution in the tank, m³.
+    pub solution: Volume,
+}
+
+/// The tank over the shift: between two of these it falls evenly, and it rises where it is filled.
+///
+/// * `plan`, `tasks`: as [`plan`] or [`plan_parts`] made the one of the other.
+///
+/// Returns a level at each fill, at each end of a task on the way, and where the tank runs empty. Source:
+/// definition.
+///
+/// ```
+/// use brimline::trade::shift::{Means, Task, levels, plan};
+/// use brimline::units::{ApplicationRate, Area, Duration, Productivity, Volume, VolumeFraction};
+/// let task = Task { size: Area::new(30.0), spent: ApplicationRate::new(0.5), productivity: Productivity::new(1.0) };
+/// let means = Means { tank: Volume::new(10.0), strength: VolumeFraction::new(0.1), refill: Duration::new(5.0) };
+/// let levels = levels(&plan(&[task], means).unwrap(), &[task]);
+/// let told: Vec<(f64, f64)> = levels.iter().map(|one| (one.at / Duration::new(1.0), one.solution / Volume::new(1.0))).collect();
+/// assert_eq!(told, [(0.0, 10.0), (20.0, 0.0), (25.0, 5.0), (35.0, 0.0)]);
+/// ```
+pub fn levels(plan: &Plan, tasks: &[Task]) -> Vec<Level> {
+    let mut out = Vec::new();
+    for fill in &plan.fills {
+        let (mut at, mut left, mut done) = (fill.at, fill.solution, fill.after);
+        let crumb = fill.solution * 1e-9;
+        out.push(Level { at, solution: left });
+        for task in &tasks[fill.task..] {
+            let wanted = task.spent * (task.size - done).max(Area::ZERO);
+            let used = wanted.min(left);
+            at += used / task.spent / task.productivity;
+            left = left - used;
+            done = Area::ZERO;
+            let empty = left <= crumb;
+            if used > crumb {
+                out.push(Level { at, solution: if empty { Volume::ZERO } else { left } });
+            }
+            if empty {
+                break;
+            }
+        }
+    }
+    out
+}
+
 /// Tasks in a row that take one product.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Part<'a> {

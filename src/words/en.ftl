@@ -171,6 +171,10 @@ column-level = Filled to
 column-exact = Before rounding
 drawing-window = { $name }
 drawing-window-governs = { $name } (governs)
+drawing-tank-level = { $n ->
+    [one] The tank over the shift: { $n } fill of { $tank } at most, { $time } in all.
+   *[other] The tank over the shift: { $n } fills of { $tank } at most, { $time } in all.
+}
 drawing-windows-dose = Dose { $dose }
 window-label = Label
 window-machine = Machine

@@ -9,7 +9,7 @@ use brimline::trade::label::Window;
 use brimline::trade::measure::round_to;
 use brimline::trade::porosity::Porosity;
 use brimline::trade::setting::{Fit, choose, fit};
-use brimline::trade::shift::{MOST_FILLS, Means, Task, plan};
+use brimline::trade::shift::{MOST_FILLS, Means, Task, levels, plan};
 use brimline::units::{
     ApplicationRate, Area, Duration, Flow, Length, Productivity, Quantity, Speed, Volume, VolumeFraction,
 };
@@ -216,6 +216,13 @@ proptest! {
         for pair in plan.fills.windows(2) {
             prop_assert!(pair[0].task <= pair[1].task && pair[0].at < pair[1].at);
         }
+        let levels = levels(&plan, &tasks);
+        prop_assert!(levels.iter().all(|level| level.solution >= Volume::ZERO && level.solution <= tank));
+        prop_assert!(levels.windows(2).all(|pair| pair[0].at <= pair[1].at * (1.0 + 1e-9)));
+        let fallen: f64 = levels.windows(2).map(|pair| (pair[0].solution - pair[1].solution).si().max(0.0)).sum();
+        prop_assert!((fallen / need - 1.0).abs() < 1e-6, "the tank loses what is spent: {} of {}", fallen, need);
+        let end = levels.last().expect("a fill");
+        prop_assert!(end.solution == Volume::ZERO && (end.at / plan.total - 1.0).abs() < 1e-6, "it ends empty, at the end");
         for fill in &plan.fills {
             prop_assert!(fill.after <= tasks[fill.task].size * (1.0 + 1e-9));
             prop_assert!(near(fill.concentrate.si(), (strength * fill.solution).si()));

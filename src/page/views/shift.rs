@@ -12,6 +12,7 @@ use crate::page::components::{
     Amount, amount, answer_tools, assumptions, caution_of, caution_strip, computed_as, facts, glance,
     number_field, picker, stop, troubles, warnings, workings,
 };
+use crate::page::drawing::tank_level;
 use crate::page::editors::{label_field, machine_basics, machine_motion, machine_settings};
 use crate::page::shared::Shared;
 use crate::words::Argument;
@@ -89,6 +90,7 @@ fn answer(shared: &Shared, shift: &Shift) -> Html {
         <>
             { amount(volume) }
             { warnings(shared, &answer.remarks) }
+            { for shift.plan.as_ref().map(|plan| tank_level(shared, plan, &shift.levels)) }
             { events::fills(shared, shift) }
             { events::areas(shared, shift) }
             { facts(shared, answer, FACTS) }
