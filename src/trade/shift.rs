@@ -101,9 +101,10 @@ pub struct Level {
 /// ```
 pub fn levels(plan: &Plan, tasks: &[Task]) -> Vec<Level> {
     let mut out = Vec::new();
+    // A small last fill carries the rounding of all that went before.
+    let crumb = plan.solution() * 1e-9;
     for fill in &plan.fills {
         let (mut at, mut left, mut done) = (fill.at, fill.solution, fill.after);
-        let crumb = fill.solution * 1e-9;
         out.push(Level { at, solution: left });
         for task in &tasks[fill.task..] {
             let wanted = task.spent * (task.size - done).max(Area::ZERO);
