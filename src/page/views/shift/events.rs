@@ -24,6 +24,7 @@ pub fn fills(shared: &Shared, shift: &Shift) -> Html {
     let Some(plan) = &shift.plan else { return Html::default() };
     // Where the shift takes one product, the heading names it.
     let several = shift.rows.iter().any(|row| row.product != shift.rows[0].product);
+    let by_hand = shared.typed.measure().is_none_or(|measure| measure.dispenser.steps());
     let rows = plan.fills.iter().enumerate().map(|(index, fill)| {
         let number = index + 1;
         let cell = |what: &str, value: Value| {
@@ -43,7 +44,7 @@ pub fn fills(shared: &Shared, shift: &Shift) -> Html {
             <tr>
                 <th scope="row">{ number }</th>
                 { cell("water", Value::new(fill.solution - fill.concentrate, Kind::Fill)) }
-                <td>{ out }</td>
+                <td>{ out.or_else(|| by_hand.then(|| shared.say("level-coarse").into())) }</td>
                 { cell("concentrate", Value::new(fill.concentrate, Kind::Dose)) }
                 { cell("at", Value::new(fill.at, Kind::Time)) }
                 <td>{ area_name(shared, shift, fill.task) }</td>
@@ -64,7 +65,6 @@ pub fn fills(shared: &Shared, shift: &Shift) -> Html {
     if several {
         columns.insert(6, "column-product");
     }
-    let by_hand = shared.typed.measure().is_none_or(|measure| measure.dispenser.steps());
     let told = (!by_hand).then(|| html! { <p class="hint">{ shared.say("shift-measure-none") }</p> });
     let shown = table(shared, "shift-fill-table", &columns, rows.collect());
     html! { <>{ for told }{ shown }</> }
