@@ -3,6 +3,8 @@
 
 #![cfg(not(target_arch = "wasm32"))]
 
+#[path = "core/area_list.rs"]
+mod area_list;
 #[path = "core/by_hand.rs"]
 mod by_hand;
 #[path = "core/dilution.rs"]

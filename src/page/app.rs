@@ -1,6 +1,6 @@
 //! The frame around the views: which one is open, what was typed, what the browser keeps.
 
-use super::components::{OpenSaved, Text, button, pick, text_field};
+use super::components::{Text, button, open_saved, pick, text_field};
 use super::keep::store::{self, Found};
 use super::keep::{download, today, update};
 use super::place::{Place, use_place};
@@ -58,7 +58,7 @@ pub fn App() -> Html {
                 <p>{ shared.say("privacy") }</p>
                 <p class="defer">{ shared.say("caution-defer") }</p>
                 { text_field(&shared, site_name(&shared)) }
-                <OpenSaved shared={shared.clone()} />
+                { open_saved(&shared) }
                 <div class="buttons">
                     { button(&shared, "demo", shared.say("demo-back"), || Action::Replace(Box::default())) }
                 </div>
@@ -117,7 +117,7 @@ fn newer_version(shared: &Shared) -> Html {
 }
 
 fn put_aside(shared: &Shared, text: String) -> Html {
-    let onclick = move |_| download::offer("brimline-kept-aside.json", &text);
+    let onclick = move |_| download::offer("brimline-kept-aside.json", download::JSON, &text);
     html! {
         <p>
             { shared.say("keep-unreadable") }{ " " }

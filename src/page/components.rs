@@ -23,7 +23,7 @@ pub use field::{Text, number_field, text_field};
 pub use figure::{computed, computed_as, facts};
 pub use fold::fold;
 pub use glance::glance;
-pub use open::OpenSaved;
+pub use open::{OpenFile, Told, open_saved};
 pub use picker::{named, picker, shelf_buttons};
 pub use remarks::{assumptions, stop, warnings};
 pub use steps::Steps;

@@ -268,6 +268,21 @@ area-closes = Done by
 shift-change = One dump, rinse and fill for another product
 areas-order = Take the better order
 shift-measure-none = This measure is not counted in marks: the column “Before rounding” holds the amount. Fill tells how to measure it.
+areas-list = The list of areas as a file
+areas-save = Save the list for a spreadsheet (CSV)
+areas-open = Open a list of areas (CSV)
+areas-open-hint = Columns: name; size, with its unit in brackets; floor; product; clean. The list here is replaced; you can undo it.
+csv-read = { $n ->
+    [one] { $n } area was read.
+   *[other] { $n } areas were read.
+}
+csv-flaw = Line { $line }: { $what }
+csv-no-name = no column is called name, area or room. Nothing was changed.
+csv-no-size = no column is called size. Nothing was changed.
+csv-size = the size is no number. It was kept: mend it in its field.
+csv-floor = the site has no such floor. Choose one.
+csv-product = the site has no such product. The product above is taken.
+csv-line = the line could not be read and was left out.
 order-best = Product changes in this order: { $changes }. No order has fewer or ends sooner.
 order-good = Product changes in this order: { $changes }. No order has fewer than { $least }.
 order-better = Product changes in a better order: { $changes }. No order has fewer than { $least }.

@@ -1,4 +1,4 @@
-//! Opens a saved answer: what was typed for it comes back.
+//! Opening a file: a saved answer, or whatever else a view reads.
 
 use crate::form::Action;
 use crate::form::saved::Doubt;
@@ -9,61 +9,92 @@ use gloo::file::callbacks::{FileReader, read_as_text};
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
-/// What it needs.
-#[derive(Properties, PartialEq)]
-pub struct OpenSavedProps {
-    /// What every part needs.
-    pub shared: Shared,
+/// What is told after opening.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Told {
+    /// Line by line.
+    pub lines: Vec<String>,
+    /// Whether something is wrong.
+    pub mistake: bool,
 }
 
-/// A file input. A file that does not stand changes nothing and says why.
+/// What a file input needs.
+#[derive(Properties, PartialEq)]
+pub struct OpenFileProps {
+    /// What every part needs.
+    pub shared: Shared,
+    /// Its stable name; the key of its label, and with `-hint` of what stands under it.
+    pub name: &'static str,
+    /// Which files are offered.
+    pub accept: &'static str,
+    /// Is given the text, and what tells the reader how that went.
+    pub ontext: Callback<(String, Callback<Told>)>,
+}
+
+/// A file input.
 #[component]
-pub fn OpenSaved(props: &OpenSavedProps) -> Html {
-    let shared = &props.shared;
-    // What is told after opening, and whether it is a mistake.
-    let told = use_state(|| None::<(&'static str, bool)>);
+pub fn OpenFile(props: &OpenFileProps) -> Html {
+    let (shared, name) = (&props.shared, props.name);
+    let told = use_state(Told::default);
     // A reader that is dropped stops reading: it is kept until the next one.
     let reader = use_mut_ref(|| None::<FileReader>);
     let onchange = {
-        let (shared, told) = (shared.clone(), told.clone());
+        let (ontext, told) = (props.ontext.clone(), told.clone());
         move |event: Event| {
             let input: HtmlInputElement = event.target_unchecked_into();
             let Some(file) = input.files().and_then(|files| files.get(0)) else { return };
-            let (shared, told) = (shared.clone(), told.clone());
+            let (ontext, told) = (ontext.clone(), told.clone());
             *reader.borrow_mut() = Some(read_as_text(&File::from(file), move |text| {
-                let text = text.unwrap_or_default();
-                let (shared, told) = (shared.clone(), told.clone());
-                yew::platform::spawn_local(async move {
-                    let Ok(rest) = rest::load().await else { return told.set(Some(("view-failed", true))) };
-                    match (rest.open)(&text) {
-                        Ok((view, typed)) => {
-                            let stands = (rest.recompute)(&text).is_ok();
-                            told.set(Some(if stands {
-                                ("open-stands", false)
-                            } else {
-                                ("open-differs", true)
-                            }));
-                            shared.act.emit(Action::Replace(Box::new(typed)));
-                            // An address without a fragment shows Fill, which is no loss.
-                            let _ = gloo::utils::window().location().set_hash(view.fragment());
-                        }
-                        Err(doubt) => told.set(Some((reason(&doubt), true))),
-                    }
-                });
+                let tell = move |said| told.set(said);
+                ontext.emit((text.unwrap_or_default(), Callback::from(tell)));
                 input.set_value("");
             }));
         }
     };
+    let hint = format!("{name}-hint");
     html! {
         <div class="field">
-            <label for="open-saved">{ shared.say("open-saved") }</label>
-            <input id="open-saved" name="open-saved" type="file" accept=".json,application/json" {onchange}
-                aria-describedby="open-saved-hint" />
-            <p class="hint" id="open-saved-hint">{ shared.say("open-saved-hint") }</p>
-            if let Some((key, mistake)) = *told {
-                <p class={mistake.then_some("mistake")} role="alert">{ shared.say(key) }</p>
+            <label for={name}>{ shared.say(name) }</label>
+            <input id={name} {name} type="file" accept={props.accept} {onchange} aria-describedby={hint.clone()} />
+            <p class="hint" id={hint.clone()}>{ shared.say(&hint) }</p>
+            if !told.lines.is_empty() {
+                <div class={told.mistake.then_some("mistake")} role="alert">
+                    { for told.lines.iter().map(|line| html! { <p>{ line }</p> }) }
+                </div>
             }
         </div>
+    }
+}
+
+/// Opens a saved answer: what was typed for it comes back. A file that does not stand changes nothing and
+/// says why.
+pub fn open_saved(shared: &Shared) -> Html {
+    let ontext = {
+        let shared = shared.clone();
+        move |(text, told): (String, Callback<Told>)| {
+            let shared = shared.clone();
+            yew::platform::spawn_local(async move {
+                let (key, mistake) = open(&shared, &text).await;
+                told.emit(Told { lines: vec![shared.say(key)], mistake });
+            });
+        }
+    };
+    html! {
+        <OpenFile shared={shared.clone()} name="open-saved" accept=".json,application/json" {ontext} />
+    }
+}
+
+async fn open(shared: &Shared, text: &str) -> (&'static str, bool) {
+    let Ok(rest) = rest::load().await else { return ("view-failed", true) };
+    match (rest.open)(text) {
+        Ok((view, typed)) => {
+            let stands = (rest.recompute)(text).is_ok();
+            shared.act.emit(Action::Replace(Box::new(typed)));
+            // An address without a fragment shows Fill, which is no loss.
+            let _ = gloo::utils::window().location().set_hash(view.fragment());
+            if stands { ("open-stands", false) } else { ("open-differs", true) }
+        }
+        Err(doubt) => (reason(&doubt), true),
     }
 }
 

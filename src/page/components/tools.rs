@@ -75,7 +75,7 @@ pub fn answer_tools(shared: &Shared, view: View) -> Html {
                     return gloo::dialogs::alert(&shared.say("view-failed"));
                 };
                 let name = format!("brimline-{}.json", view.code());
-                download::offer(&name, &(rest.save)(view, &shared.typed, shared.marks()));
+                download::offer(&name, download::JSON, &(rest.save)(view, &shared.typed, shared.marks()));
             });
         }
     };

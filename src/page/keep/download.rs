@@ -4,13 +4,16 @@ use gloo::file::{Blob, ObjectUrl};
 use wasm_bindgen::JsCast;
 use web_sys::HtmlAnchorElement;
 
-/// Lets the user save `text` under `name`.
-pub fn offer(name: &str, text: &str) {
+/// The media type of a saved answer.
+pub const JSON: &str = "application/json";
+
+/// Lets the user save `text`, of a media type, under `name`.
+pub fn offer(name: &str, kind: &str, text: &str) {
     let document = gloo::utils::document();
     let Ok(link) = document.create_element("a").map(JsCast::unchecked_into::<HtmlAnchorElement>) else {
         return;
     };
-    let address = ObjectUrl::from(Blob::new_with_options(text, Some("application/json")));
+    let address = ObjectUrl::from(Blob::new_with_options(text, Some(kind)));
     link.set_href(&address);
     link.set_download(name);
     link.click();

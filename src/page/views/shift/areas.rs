@@ -3,11 +3,16 @@
 use crate::form::action::{Line, Shelf};
 use crate::form::shift::best_order;
 use crate::form::{Action, Field, Outcome};
-use crate::page::components::{Choice, Text, button, choice, fold, named, number_field, switch, text_field};
+use crate::page::components::{
+    Choice, OpenFile, Text, Told, button, choice, fold, named, number_field, switch, text_field,
+};
 use crate::page::focus;
+use crate::page::keep::download;
 use crate::page::shared::Shared;
 use crate::site::Area;
+use crate::site::area_list::{Flaw, export, import};
 use crate::trade::order::{OrderMistake, Place};
+use crate::units::Kind;
 use crate::words::Argument;
 use yew::prelude::*;
 
@@ -26,6 +31,7 @@ pub fn areas(shared: &Shared, outcome: &Outcome) -> Html {
             <h2 id="areas-heading">{ shared.say("areas-heading") }</h2>
             <ol>{ for areas.map(|(index, area)| line(shared, outcome, index, area)) }</ol>
             { order(shared) }
+            { fold(shared, outcome, "areas-list", &[], list(shared)) }
             <div class="buttons">
                 <button type="button" id="area-add" name="area-add" onclick={added}>
                     { shared.say("area-add") }
@@ -148,4 +154,51 @@ fn order(shared: &Shared) -> Html {
         button(shared, "areas-order", shared.say("areas-order"), move || Action::Order(turns.clone()))
     };
     html! { <><p class="hint">{ told }</p><div class="buttons">{ for turns.map(take) }</div></> }
+}
+
+/// The areas as a file for spreadsheets, and back.
+fn list(shared: &Shared) -> Html {
+    let unit = Kind::Area.unit(shared.system());
+    let save = {
+        let shared = shared.clone();
+        move |_: MouseEvent| {
+            if let Some(unit) = unit {
+                download::offer(
+                    "brimline-areas.csv",
+                    "text/csv",
+                    &export(&shared.typed.site, unit, shared.marks()),
+                );
+            }
+        }
+    };
+    let ontext = {
+        let shared = shared.clone();
+        move |(text, told): (String, Callback<Told>)| {
+            let read = import(&text, &shared.typed.site, unit.map_or("ft2", |unit| unit.code));
+            let count = Argument::number(read.areas.len() as f64, read.areas.len().to_string());
+            let flaw = |(line, flaw): &(u64, Flaw)| {
+                let line = Argument::text(line.to_string());
+                shared.tell("csv-flaw", &[("line", line), ("what", Argument::text(shared.say(flaw.key())))])
+            };
+            let mut lines: Vec<String> = read.flaws.iter().map(flaw).collect();
+            if !read.areas.is_empty() {
+                lines.insert(0, shared.tell("csv-read", &[("n", count)]));
+            }
+            told.emit(Told { lines, mistake: !read.flaws.is_empty() });
+            // A file without a single area changes nothing.
+            if !read.areas.is_empty() {
+                let mut typed = (*shared.typed).clone();
+                typed.site.areas = read.areas;
+                shared.act.emit(Action::Replace(Box::new(typed)));
+            }
+        }
+    };
+    html! {
+        <>
+            <div class="buttons">
+                <button type="button" name="areas-save" onclick={save}>{ shared.say("areas-save") }</button>
+            </div>
+            <OpenFile shared={shared.clone()} name="areas-open" accept=".csv,text/csv,text/plain" {ontext} />
+        </>
+    }
 }
