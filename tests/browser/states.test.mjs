@@ -16,7 +16,7 @@ const LETTER = Math.floor((8.5 - 30 / 25.4) * 96);
 const LOOKS = [
   ["desk", 1280, 800, {}, [accessible, named, tooSmallToPress, tooSmallToRead, clashing]],
   // A tall one: what lies under the line at the foot of the screen is scrolled out from under it.
-  ["phone", 360, 6000, { colorScheme: "dark" }, [accessible, overflowing, tooSmallToPress, tooSmallToRead]],
+  ["phone", 360, 12_000, { colorScheme: "dark" }, [accessible, overflowing, tooSmallToPress, tooSmallToRead]],
   ["small phone", 320, 640, {}, [overflowing, tooSmallToRead, clashing]],
   ["forced colours", 1024, 768, { forcedColors: "active" }, [accessible]],
   ["A4", A4, 1000, { media: "print" }, [faultsOnPaper]],

@@ -81,9 +81,11 @@ pub fn caution_strip(shared: &Shared) -> Html {
 /// The same of any product.
 pub fn caution_of(shared: &Shared, product: &Product) -> Html {
     let panel = panel(product);
+    // Two products may stand beside each other: each is a place of its own name.
+    let title = shared.tell("caution-of", &[("product", Argument::text(product.name.clone()))]);
     html! {
-        <section class="caution" aria-label={shared.say("cautions")}>
-            <h2>{ shared.tell("caution-of", &[("product", Argument::text(product.name.clone()))]) }</h2>
+        <section class="caution" aria-label={title.clone()}>
+            <h2>{ title.clone() }</h2>
             { hazards(shared, product, &panel) }
             { wear(shared, &panel) }
             { never(shared, product, &panel, false) }
