@@ -1,21 +1,22 @@
 //! Shift: areas in, fills, gallons and hours out.
 
+mod strengths;
+mod turns;
+
+pub use turns::best_order;
+
 use super::flow::{Motion, flows, motion, target_of};
-use super::rules::{Extent, Rules, read_label};
-use super::station::near;
 use super::{Field, Outcome, Typed, What, cautions, names};
 use crate::answer::{Fact, Remark, Value, Weight};
 use crate::chemistry::floor::FloorVerdict;
 use crate::number::Marks;
-use crate::site::{self, Product};
 use crate::trade::coverage::{application_rate, productivity};
 use crate::trade::formula;
-use crate::trade::label::Window;
 use crate::trade::measure::Rounded;
-use crate::trade::order::{Order, OrderMistake, Stop, order};
 use crate::trade::setting::{Fit, choose};
-use crate::trade::shift::{Fill, Level, Part, Plan, Task, levels, plan_parts};
+use crate::trade::shift::{Level, Part, Plan, Task, levels, plan_parts};
 use crate::units::{ApplicationRate, Area, Duration, Flow, Kind, Productivity, Volume, VolumeFraction};
+use strengths::{rounded, strengths};
 
 /// One area of the shift, worked out.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -118,86 +119,6 @@ pub fn work(typed: &Typed, marks: Marks) -> Shift {
     view
 }
 
-/// Each fill's concentrate on the measure of Fill; one that no mark comes near is left as it is.
-fn rounded(
-    typed: &Typed,
-    plan: &Plan,
-    rows: &[Row],
-    strengths: &[Strength],
-    marks: Marks,
-) -> Vec<Option<Rounded>> {
-    let field = Field::MeasureStep;
-    let counted = typed.measure().is_some_and(|measure| measure.dispenser.steps());
-    let step = field.entry(typed).filter(|_| counted);
-    let step = step.and_then(|entry| entry.read::<Volume>(field.limit(), marks).ok());
-    let round = |fill: &Fill| {
-        let Strength { allowed, ranged, .. } = strengths[rows[fill.task].product];
-        let allowed = Window { low: allowed.low * fill.solution, high: allowed.high * fill.solution };
-        near(fill.concentrate, step?, allowed, ranged).ok()
-    };
-    plan.fills.iter().map(round).collect()
-}
-
-/// The strength of a full tank of one product.
-#[derive(Clone, Copy, Debug)]
-struct Strength {
-    aim: VolumeFraction,
-    allowed: Window<VolumeFraction>,
-    ranged: bool,
-}
-
-/// The strength of each product of the site that an area of the shift takes, by the rules that govern there;
-/// nothing stands where a product is not used.
-fn strengths(out: &mut Outcome, typed: &Typed, tank: Volume, marks: Marks) -> Option<Vec<Strength>> {
-    let unused = Strength {
-        aim: VolumeFraction::ZERO,
-        allowed: Window { low: VolumeFraction::ZERO, high: VolumeFraction::ZERO },
-        ranged: false,
-    };
-    let mut all = vec![unused; typed.site.products.len()];
-    let mut sound = true;
-    for (index, product) in typed.site.products.iter().enumerate() {
-        let used = |area: &site::Area| typed.product_of(area).is_some_and(|own| own.id == product.id);
-        let asked = typed.product().is_some_and(|own| own.id == product.id);
-        let taken = typed.site.areas.iter().any(|area| area.included && used(area));
-        // The product above is read in any case: its mistakes stand at its fields.
-        if !(taken || asked) {
-            continue;
-        }
-        let mut own = typed.clone();
-        own.ask.product.clone_from(&product.id);
-        match strength(out, &own, tank, marks) {
-            Some(strength) => all[index] = strength,
-            None => sound &= !taken,
-        }
-    }
-    sound.then_some(all)
-}
-
-fn strength(out: &mut Outcome, typed: &Typed, tank: Volume, marks: Marks) -> Option<Strength> {
-    let label = read_label(out, typed)?;
-    let rules = Rules::read(out, typed, &label, marks)?;
-    let fill = Extent::full(tank);
-    let (asked, governed) = (rules.asked(fill), rules.govern(fill));
-    if governed.dose > tank {
-        out.trouble(Field::Tank.name(), What::NoRoom);
-        return None;
-    }
-    if governed.clash {
-        out.answer.remark(
-            Remark::new("remark-shift-clash", Weight::Warn)
-                .window("label", asked.low, asked.high, Kind::Dose)
-                .value("dose", Value::new(governed.dose, Kind::Dose)),
-        );
-    }
-    let disinfects = typed.product().is_some_and(Product::disinfects);
-    Some(Strength {
-        aim: governed.dose.fraction_of(tank),
-        allowed: rules.allowed(tank, disinfects),
-        ranged: !governed.window.is_point(),
-    })
-}
-
 fn rows(
     out: &mut Outcome,
     typed: &Typed,
@@ -272,44 +193,6 @@ fn figures(out: &mut Outcome, rows: &[Row], plan: &Plan, tank: Volume, pace: Pro
 fn concentrate_step(out: &mut Outcome, strength: VolumeFraction, plan: &Plan) {
     let given = [("r", Value::new(strength, Kind::Percent)), ("S", Value::new(plan.solution(), Kind::Fill))];
     out.answer.step(&formula::CONCENTRATE, &given, Value::new(plan.concentrate(), Kind::Dose));
-}
-
-/// The best order of the areas that are cleaned; the others keep their places behind them.
-///
-/// # Errors
-/// As [`order`]; `None` where the shift itself does not work out yet.
-///
-/// ```
-/// use brimline::form::{Typed, shift::best_order};
-/// use brimline::number::Marks;
-/// let (turns, order) = best_order(&Typed::default(), Marks::POINT).unwrap().unwrap();
-/// assert_eq!((turns.len(), order.changes), (5, 0));
-/// ```
-pub fn best_order(typed: &Typed, marks: Marks) -> Option<Result<(Vec<usize>, Order), OrderMistake>> {
-    let shift = work(typed, marks);
-    let plan = shift.plan?;
-    let mut out = Outcome::default();
-    let mut time = |field: Field| out.may::<Duration>(typed, field, marks).flatten();
-    let refill = time(Field::Refill).unwrap_or(Duration::ZERO);
-    let change = time(Field::Change).unwrap_or(Duration::ZERO);
-    let mut stops = Vec::new();
-    for (index, row) in shift.rows.iter().enumerate() {
-        // A fill at the beginning of an area may also have been the end of the one before.
-        let fills = plan.fills.iter().filter(|fill| fill.task == index).count();
-        stops.push(Stop {
-            product: row.product,
-            time: row.run + refill * fills as f64,
-            place: typed.site.areas[row.area].place,
-            opens: time(Field::AreaOpens(row.area)).unwrap_or(Duration::ZERO),
-            closes: time(Field::AreaCloses(row.area)).unwrap_or(Duration::new(f64::INFINITY)),
-        });
-    }
-    Some(order(&stops, change).map(|order| {
-        let mut turns: Vec<usize> = order.stops.iter().map(|stop| shift.rows[*stop].area).collect();
-        let rest: Vec<usize> = (0..typed.site.areas.len()).filter(|area| !turns.contains(area)).collect();
-        turns.extend(rest);
-        (turns, order)
-    }))
 }
 
 /// Foam stands before the amounts; each floor of the shift is held against the product.
