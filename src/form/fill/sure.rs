@@ -65,7 +65,10 @@ pub(super) fn note(out: &mut Outcome, typed: &Typed, label: Option<&Label>, mark
         Value::plain(overall.error.si() / spread.strength.si().powi(2), Kind::Ratio),
     );
     answer.figure(names::SURE_STRONGEST, ratio(worst.high * (1.0 + doubt)));
-    answer.figure(names::SURE_WEAKEST, ratio(worst.low * (1.0 - doubt)));
+    // A tolerance as great as the dose may leave nothing of it, and no ratio.
+    if worst.low > VolumeFraction::ZERO {
+        answer.figure(names::SURE_WEAKEST, ratio(worst.low * (1.0 - doubt)));
+    }
     answer.figure(names::SURE_INSIDE, percent(chance));
     if let Some(drawn) = drawn {
         answer.figure(names::SURE_DRAWN, percent(drawn.inside));
