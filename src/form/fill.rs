@@ -106,11 +106,10 @@ fn liquid(
     marks: Marks,
 ) -> Option<Governs> {
     let rules = Rules::read(out, typed, label, marks);
-    let drawn = |dispenser: Dispenser| matches!(dispenser, Dispenser::Metering | Dispenser::Wall);
-    let scale = dispenser == Dispenser::Scale;
-    let step =
-        if drawn(dispenser) || scale { None } else { out.need::<Volume>(typed, Field::MeasureStep, marks) };
-    let scale = if scale { powder::scale(out, typed, marks) } else { None };
+    let weighs = dispenser == Dispenser::Scale;
+    let pours = !weighs && !dispenser.draws();
+    let step = pours.then(|| out.need::<Volume>(typed, Field::MeasureStep, marks)).flatten();
+    let scale = weighs.then(|| powder::scale(out, typed, marks)).flatten();
     let (mut fill, rules) = (extent?, rules?);
     if let (Dispenser::Packet, Some(unit)) = (dispenser, step) {
         fill.level = packets::level_for(out, &rules, fill, unit);

@@ -3,10 +3,11 @@
 use super::{Field, Typed};
 use crate::answer::Answer;
 use crate::error::Mistake;
+use crate::limits::Limit;
 use crate::number::Marks;
 use crate::trade::label::LabelMistake;
 use crate::trade::reading::ReadingMistake;
-use crate::units::Quantity;
+use crate::units::{Quantity, Volume, VolumeFraction, unit};
 
 /// What is wrong.
 #[derive(Clone, Debug, PartialEq)]
@@ -118,6 +119,24 @@ impl Outcome {
                 None
             }
         }
+    }
+
+    /// Reads a volume that may be typed as a share of another; a mistake is noted.
+    pub fn share_or_volume(
+        &mut self,
+        typed: &Typed,
+        field: Field,
+        share: &'static Limit,
+        whole: Volume,
+        marks: Marks,
+    ) -> Option<Volume> {
+        let entry = field.entry(typed)?;
+        let read = if unit(&entry.unit).is_some_and(|unit| unit.code == "percent") {
+            entry.read::<VolumeFraction>(share, marks).map(|share| share * whole)
+        } else {
+            entry.read::<Volume>(field.limit(), marks)
+        };
+        read.map_err(|mistake| self.trouble(field.name(), What::Number(mistake))).ok()
     }
 
     /// The mistake at an input.

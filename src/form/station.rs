@@ -17,7 +17,7 @@ use crate::site::Product;
 use crate::trade::label::Window;
 use crate::trade::measure::{Rounded, round_to};
 use crate::trade::top_up::{Content, Work};
-use crate::units::{Kind, Volume, VolumeFraction, unit};
+use crate::units::{Kind, Volume, VolumeFraction};
 
 /// One thing to do, in order.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -81,19 +81,12 @@ fn aimed(out: &mut Outcome, typed: &Typed, marks: Marks) -> Option<Aimed> {
 
 /// A volume in the tank, as a share of it or as it is; mistakes are noted.
 fn volume_in(out: &mut Outcome, typed: &Typed, field: Field, tank: Volume, marks: Marks) -> Option<Volume> {
-    let entry = field.entry(typed)?;
-    let share = unit(&entry.unit).is_some_and(|unit| unit.code == "percent");
-    let read = if share {
-        entry.read::<VolumeFraction>(&limits::READ_STRENGTH, marks).map(|share| share * tank)
-    } else {
-        entry.read::<Volume>(field.limit(), marks)
-    };
-    match read {
-        Ok(volume) if volume / tank > 1.0 + 1e-9 => out.trouble(field.name(), What::AboveTank),
-        Ok(volume) => return Some(volume),
-        Err(mistake) => out.trouble(field.name(), What::Number(mistake)),
+    let volume = out.share_or_volume(typed, field, &limits::READ_STRENGTH, tank, marks)?;
+    if volume / tank > 1.0 + 1e-9 {
+        out.trouble(field.name(), What::AboveTank);
+        return None;
     }
-    None
+    Some(volume)
 }
 
 /// The acts of a piece of work on what is in the tank, and its figures.

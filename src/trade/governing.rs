@@ -2,7 +2,7 @@
 
 use super::label::Window;
 use crate::coded::coded;
-use crate::units::Volume;
+use crate::units::{Quantity, Volume};
 
 coded! {
     /// Where in a label's range to aim.
@@ -15,6 +15,27 @@ coded! {
         Middle = "middle",
         /// The most that the label allows: heavy soil.
         High = "high",
+    }
+}
+
+impl Aim {
+    /// Where it lies in a range.
+    ///
+    /// `low`, `low + (high − low) / 2` or `high`
+    ///
+    /// ```
+    /// use brimline::trade::governing::Aim;
+    /// use brimline::trade::label::Window;
+    /// use brimline::units::Volume;
+    /// let window = Window { low: Volume::new(2.0), high: Volume::new(4.0) };
+    /// assert_eq!(Aim::Middle.within(window), Volume::new(3.0));
+    /// ```
+    pub fn within<Q: Quantity>(self, window: Window<Q>) -> Q {
+        match self {
+            Self::Low => window.low,
+            Self::Middle => Q::from_si(window.low.si() + (window.high.si() - window.low.si()) * 0.5),
+            Self::High => window.high,
+        }
     }
 }
 
@@ -88,11 +109,7 @@ pub struct Governed {
 /// assert!(narrowed.governs == Governs::Standard && narrowed.dose == Volume::new(12.0));
 /// ```
 pub fn govern(label: Window<Volume>, bounds: &[Bound], aim: Aim) -> Governed {
-    let aimed = match aim {
-        Aim::Low => label.low,
-        Aim::Middle => label.low + (label.high - label.low) * 0.5,
-        Aim::High => label.high,
-    };
+    let aimed = aim.within(label);
     let (mut window, mut low_by, mut high_by) = (label, Governs::Label, Governs::Label);
     for &Bound { by, window: other } in bounds {
         let (below, over) = (above(window.low, other.high), above(other.low, window.high));

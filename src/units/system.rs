@@ -50,6 +50,10 @@ pub enum Kind {
     Mass,
     /// Active substance in a volume.
     Active,
+    /// Powder in a volume.
+    Powder,
+    /// What a volume weighs.
+    Density,
     /// A temperature.
     Temperature,
 }
@@ -84,6 +88,11 @@ impl Kind {
             (Self::Mass, Metric) => "g",
             (Self::Mass, _) => "oz",
             (Self::Active, _) => "mg_per_l",
+            (Self::Powder, Us) => "oz_per_gal_us",
+            (Self::Powder, Metric) => "g_per_l",
+            (Self::Powder, Imperial) => "oz_per_gal_imp",
+            (Self::Density, Us) => "lb_per_gal_us",
+            (Self::Density, _) => "g_per_ml",
             (Self::Temperature, Us) => "deg_f",
             (Self::Temperature, _) => "deg_c",
             (Self::Ratio | Self::Count | Self::Ph, _) => return None,

@@ -4,7 +4,6 @@ use crate::answer::{Remark, Value, Weight};
 use crate::form::rules::{Extent, Rules};
 use crate::form::{Field, Outcome, Typed, What, names};
 use crate::trade::formula;
-use crate::trade::governing::Aim;
 use crate::trade::label::Window;
 use crate::trade::portion::{Makes, Whole, whole_units};
 use crate::units::{Kind, Volume};
@@ -15,11 +14,8 @@ const CLOSE: f64 = 0.02;
 /// A label that counts packets.
 pub(super) fn work(out: &mut Outcome, typed: &Typed, extent: Option<Extent>, makes: Window<Volume>) {
     let Some(fill) = extent else { return };
-    let aim = match typed.ask.aim {
-        Aim::Low => makes.high,
-        Aim::Middle => (makes.low + makes.high) * 0.5,
-        Aim::High => makes.low,
-    };
+    // The weakest is what one packet makes the most of.
+    let aim = typed.ask.aim.within(Window { low: makes.high, high: makes.low });
     out.answer.remark(Remark::new("basis-packets", Weight::Assumed).window(
         "one",
         makes.low,

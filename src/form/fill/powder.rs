@@ -7,12 +7,12 @@ use crate::form::{Field, Outcome, Typed, What, names};
 use crate::number::Marks;
 use crate::site::Dispenser;
 use crate::trade::formula;
-use crate::trade::governing::{Aim, Governed};
+use crate::trade::governing::Governed;
 use crate::trade::label::Window;
 use crate::trade::measure::round_to;
 use crate::trade::portion::Makes;
 use crate::trade::powder::{mass_of, powder_for};
-use crate::units::{Density, Kind, Mass, MassConcentration, Quantity, Volume};
+use crate::units::{Density, Kind, Mass, MassConcentration, Volume};
 
 /// A label that weighs a powder.
 pub(super) fn work(
@@ -33,11 +33,7 @@ pub(super) fn work(
         _ => scoop(out, typed, marks),
     };
     let Some(fill) = extent else { return };
-    let aim = match typed.ask.aim {
-        Aim::Low => asked.low,
-        Aim::Middle => (asked.low + asked.high) * 0.5,
-        Aim::High => asked.high,
-    };
+    let aim = typed.ask.aim.within(asked);
     out.answer.remark(Remark::new("basis-powder", Weight::Assumed));
     if typed.machine().is_some_and(|machine| !machine.most.text.trim().is_empty()) {
         out.answer.remark(Remark::new("remark-powder-machine", Weight::Warn));
@@ -50,8 +46,7 @@ pub(super) fn work(
     }
     let (powder, window) =
         (powder_for(aim, fill.level), Window { low: asked.low * fill.level, high: asked.high * fill.level });
-    let given =
-        [("c", Value::plain(grams_a_litre(aim), Kind::Ratio)), ("V", Value::new(fill.level, Kind::Fill))];
+    let given = [("c", Value::new(aim, Kind::Powder)), ("V", Value::new(fill.level, Kind::Fill))];
     out.answer.step(&formula::POWDER, &given, mass(powder));
     out.answer.figure(names::FILL_TOTAL, Value::new(fill.level, Kind::Fill));
     out.answer.figure(names::FILL_WATER, Value::new(fill.level, Kind::Fill));
@@ -103,10 +98,7 @@ pub(super) fn scale(out: &mut Outcome, typed: &Typed, marks: Marks) -> Option<(M
 /// A liquid that is weighed out.
 pub(super) fn weighed(out: &mut Outcome, job: &Job, governed: Governed, step: Mass, density: Density) {
     let exact = density * governed.dose;
-    let given = [
-        ("ρ", Value::plain(kilogram_litre(density), Kind::Ratio)),
-        ("c", Value::new(governed.dose, Kind::Dose)),
-    ];
+    let given = [("ρ", Value::new(density, Kind::Density)), ("c", Value::new(governed.dose, Kind::Dose))];
     out.answer.step(&formula::WEIGHED, &given, mass(exact));
     out.answer.figure(names::FILL_MASS, mass(exact));
     super::rounding::rounded(out, job, governed, step / density);
@@ -117,13 +109,4 @@ pub(super) fn weighed(out: &mut Outcome, job: &Job, governed: Governed, step: Ma
 
 fn mass(mass: Mass) -> Value {
     Value::new(mass, Kind::Mass)
-}
-
-fn grams_a_litre(concentration: MassConcentration) -> f64 {
-    concentration.si()
-}
-
-/// A density as labels print it, kg/L.
-fn kilogram_litre(density: Density) -> f64 {
-    density.si() / 1_000.0
 }
