@@ -248,6 +248,37 @@ fields! {
 }
 
 impl Field {
+    /// Every number field that there is now.
+    pub fn all(typed: &Typed) -> Vec<Self> {
+        let of = |count: usize, fields: &[fn(usize) -> Self]| -> Vec<Self> {
+            (0..count).flat_map(|index| fields.iter().map(move |field| field(index))).collect()
+        };
+        let (machine, measure) = (typed.machine(), typed.measure());
+        let mut out = Self::SINGLE.to_vec();
+        out.extend(of(machine.map_or(0, |machine| machine.settings.len()), &[Self::Setting]));
+        let tests: [fn(usize) -> Self; 3] = [Self::TestSetting, Self::TestTime, Self::TestCaught];
+        out.extend(of(machine.map_or(0, |machine| machine.tests.len()), &tests));
+        out.extend(of(measure.map_or(0, |measure| measure.tips.len()), &[Self::Tip]));
+        let areas: [fn(usize) -> Self; 3] = [Self::AreaSize, Self::AreaOpens, Self::AreaCloses];
+        out.extend(of(typed.site.areas.len(), &areas));
+        out
+    }
+
+    /// Which of its list it is, from 1; none for a field of which there is one.
+    pub fn number(self) -> Option<usize> {
+        match self {
+            Self::Setting(index)
+            | Self::TestSetting(index)
+            | Self::TestTime(index)
+            | Self::TestCaught(index)
+            | Self::Tip(index)
+            | Self::AreaSize(index)
+            | Self::AreaOpens(index)
+            | Self::AreaCloses(index) => Some(index + 1),
+            _ => None,
+        }
+    }
+
     /// The stable name: the input's `name` on the page.
     pub fn name(self) -> String {
         match self {

@@ -138,6 +138,10 @@ fn rows(
             let what = if floor.is_none() { What::NoFloor } else { What::FloorTarget };
             out.trouble(format!("area-{}-floor", index + 1), what);
         }
+        // They only order the areas; what is wrong with them is said.
+        for time in [Field::AreaOpens(index), Field::AreaCloses(index)] {
+            out.may::<Duration>(typed, time, marks);
+        }
         let own = typed.product_of(area);
         let product = typed.site.products.iter().position(|one| own.is_some_and(|own| own.id == one.id));
         if product.is_none() {

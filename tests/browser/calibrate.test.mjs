@@ -4,7 +4,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { unfoldAll } from "./states.mjs";
-import { US_GALLON, choose, field, figures, near, plain, press, remarks, stageOfThisFile, write } from "./walk.mjs";
+import { US_GALLON, choose, field, figures, go, near, plain, press, remarks, stageOfThisFile, write } from "./walk.mjs";
 
 const { open } = await stageOfThisFile();
 
@@ -66,9 +66,9 @@ test("a tank that gravity drains, and a film that dries too soon", async () => {
   near(found["flow.film"], found["flow.rate"] * 0.1);
   assert.ok(found["flow.dry_from"] > 0 && found["flow.dry_from"] < found["flow.dry_to"]);
   await choose(page, "machine", "ride-on");
-  await page.locator("nav a[href='#fill']").click();
+  await go(page, "fill");
   await write(page, "product-contact", "10");
-  await page.locator("nav a[href='#flow']").click();
+  await go(page, "flow");
   assert.ok((await remarks(page)).includes("remark-dries-early"));
   await write(page, "air-humidity", "100");
   assert.ok((await remarks(page)).includes("remark-never-dries"));

@@ -170,3 +170,11 @@ test("a list of areas from a spreadsheet: read, what is wrong told by its line, 
   const [saved] = await Promise.all([page.waitForEvent("download"), press(page, "areas-save")]);
   assert.equal(saved.suggestedFilename(), "brimline-areas.csv");
 });
+
+test("a time of an area that is none is said at its field and in the list", async () => {
+  const page = await open({ view: "shift" });
+  await write(page, "area-2-closes", "-1");
+  assert.notEqual(await page.locator("#area-2-closes-mistake").innerText(), "");
+  assert.match(await page.locator(".troubles").innerText(), /Done by 2/);
+  assert.ok(await countOf(page, "shift.fills"), "the shift itself stands");
+});

@@ -110,6 +110,19 @@ fn times_that_cannot_be_kept_are_said() {
     assert_eq!(turns, [1, 0]);
 }
 
+#[test]
+fn a_time_that_is_none_is_said_at_its_field() {
+    let typed = after(
+        two_areas()
+            .into_iter()
+            .chain([write(Field::AreaCloses(1), "-1"), write(Field::AreaOpens(0), "noon")]),
+    );
+    let outcome = work(&typed, Marks::POINT).outcome;
+    assert!(matches!(outcome.at("area-2-closes"), Some(What::Number(_))));
+    assert!(matches!(outcome.at("area-1-opens"), Some(What::Number(_))));
+    assert!(outcome.answer.get(names::SHIFT_FILLS).is_some(), "the shift itself stands");
+}
+
 /// 700 ppm of 170 g/L are 0.4118 %: no fill of the shift rounds below it.
 #[test]
 fn a_shift_rounds_no_fill_below_a_minimum_by_law() {

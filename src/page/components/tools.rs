@@ -38,29 +38,17 @@ fn listed(shared: &Shared, outcome: &Outcome, heading: &str) -> Html {
 
 /// The same words as at the field.
 fn message(shared: &Shared, trouble: &Trouble) -> String {
-    let field = fields(shared).find(|field| field.name() == trouble.name);
+    let field = Field::all(&shared.typed).into_iter().find(|field| field.name() == trouble.name);
     let entry = field.and_then(|field| field.entry(&shared.typed));
     let (text, unit) = entry.map_or(("", ""), |entry| (entry.text.as_str(), entry.unit.as_str()));
     let label = match field {
-        Some(field @ (Field::Setting(index) | Field::Tip(index) | Field::AreaSize(index))) => {
-            format!("{} {}", shared.say(field.key()), index + 1)
-        }
-        Some(field) => shared.say(field.key()),
+        Some(field) => match field.number() {
+            Some(number) => format!("{} {number}", shared.say(field.key())),
+            None => shared.say(field.key()),
+        },
         None => shared.words.find(&trouble.name).unwrap_or_else(|| shared.say("area-floor")),
     };
     shared.words.trouble(&trouble.what, &label, field, (text, unit))
-}
-
-fn fields(shared: &Shared) -> impl Iterator<Item = Field> {
-    let settings = shared.typed.machine().map_or(0, |machine| machine.settings.len());
-    let tips = shared.typed.measure().map_or(0, |measure| measure.tips.len());
-    let areas = shared.typed.site.areas.len();
-    Field::SINGLE
-        .iter()
-        .copied()
-        .chain((0..settings).map(Field::Setting))
-        .chain((0..tips).map(Field::Tip))
-        .chain((0..areas).map(Field::AreaSize))
 }
 
 /// Saves the answer as a file, and prints the view.

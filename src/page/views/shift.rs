@@ -10,7 +10,7 @@ use crate::form::shift::{Shift, work};
 use crate::form::{Field, names};
 use crate::page::components::{
     Amount, amount, answer_tools, assumptions, caution_of, caution_strip, computed_as, facts, glance,
-    number_field, picker, stop, troubles, warnings, workings,
+    number_field, picker, stop, troubles, troubles_beside, warnings, workings,
 };
 use crate::page::drawing::tank_level;
 use crate::page::editors::{label_field, machine_basics, machine_motion, machine_settings};
@@ -88,6 +88,7 @@ fn answer(shared: &Shared, shift: &Shift) -> Html {
     };
     html! {
         <>
+            { troubles_beside(shared, &shift.outcome) }
             { amount(volume) }
             { warnings(shared, &answer.remarks) }
             { for shift.plan.as_ref().map(|plan| tank_level(shared, plan, &shift.levels)) }
