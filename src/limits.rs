@@ -3,8 +3,9 @@
 
 use crate::source::Source;
 use crate::units::{
-    ApplicationRate, Area, Density, Dimension, Duration, Flow, Length, Mass, MassConcentration, MassFraction,
-    Plain, Quantity, Speed, Temperature, Volume, VolumeFraction,
+    ApplicationRate, Area, Density, Dimension, Duration, Flow, Frequency, Length, Mass, MassConcentration,
+    MassFraction, Money, Plain, Productivity, Quantity, Speed, Temperature, Volume, VolumeFraction,
+    VolumePrice, Wage,
 };
 
 /// One row: the least and the greatest value accepted, both in SI units and both included.
@@ -168,4 +169,28 @@ limits! {
     HEAD: Length, "head", 0.005, 2.0, "a finger's breadth to a wall tank";
     /// The bottle of a machine that meters its own concentrate.
     BOTTLE: Volume, "bottle", 50.0 * MILLILITRE, 25.0 * LITRE, "a flask to a canister";
+    /// How long a machine runs on one charge.
+    RUN_TIME: Duration, "run-time", 300.0, 86_400.0, "five minutes is a spent battery, a day more than any holds";
+    /// How long a charge takes.
+    CHARGE: Duration, "charge", 300.0, 172_800.0, "a change of batteries to two days";
+    /// The width of a lane, or of open floor.
+    LANE: Length, "lane", 0.1, 500.0, "a cupboard door to an airfield";
+    /// The way from the fill station.
+    WAY: Duration, "way", 0.0, 7_200.0, "next to it to two hours";
+    /// How often an area is cleaned.
+    FREQUENCY: Frequency, "frequency", 1.0 / 31_556_952.0 / 10.0, 48.0 / 86_400.0, "once in ten years to every half hour";
+    /// Floor area that a person dry-mops a time.
+    DRY_MOP: Productivity, "dry-mop", 10.0 / 3_600.0, 20_000.0 / 3_600.0, "a cloth on a stick to a wide mop in a hall";
+    /// What concentrate is bought in.
+    CONTAINER: Volume, "container", 10.0 * MILLILITRE, 1_100.0 * LITRE, "a sachet to a tank on a pallet";
+    /// What one container costs.
+    PRICE: Money, "price", 0.0, 10_000_000.0, "for nothing to ten million";
+    /// What an hour of labour costs.
+    WAGE: Wage, "wage", 0.0, 1_000_000.0 / 3_600.0, "for nothing to a million an hour";
+    /// What water costs, with its sewage.
+    WATER_PRICE: VolumePrice, "water-price", 0.0, 1_000_000.0, "for nothing to a million a cubic metre";
+    /// Days from ordering to delivery.
+    LEAD: Duration, "lead", 0.0, 365.0 * 86_400.0, "the same day to a year";
+    /// How far a day's use may differ, one standard deviation of its mean.
+    SPREAD: VolumeFraction, "spread", 0.0, 3.0, "always the same to three times its mean";
 }

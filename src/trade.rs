@@ -18,5 +18,6 @@ pub mod reading;
 pub mod rescue;
 pub mod setting;
 pub mod shift;
+pub mod soil;
 pub mod stock;
 pub mod top_up;

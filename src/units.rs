@@ -15,8 +15,9 @@ pub mod table;
 pub mod unit;
 
 pub use quantity::{
-    ApplicationRate, Area, Density, Duration, Flow, Length, Mass, MassConcentration, MassFraction, Plain,
-    Productivity, Quantity, Speed, Temperature, Volume, VolumeFraction,
+    ApplicationRate, Area, AreaPrice, Density, Duration, Flow, Frequency, Length, Mass, MassConcentration,
+    MassFraction, Money, Plain, Productivity, Quantity, Speed, Temperature, Volume, VolumeFraction,
+    VolumePrice, Wage,
 };
 pub use system::{Kind, System};
 pub use table::{UNITS, unit};

@@ -8,10 +8,11 @@ use crate::chemistry::family::Family;
 use crate::chemistry::floor::Surface;
 use crate::chemistry::foam::Foam;
 use crate::chemistry::ghs::SignalWord;
-use crate::site::{Area, Catch, Dispenser, Entry};
+use crate::site::{Area, Around, Catch, Dispenser, Entry};
 use crate::trade::governing::Aim;
 use crate::trade::order::Place;
 use crate::trade::porosity::Porosity;
+use crate::trade::soil::Soil;
 use crate::units::System;
 
 /// A kind of record that can be chosen, added and removed.
@@ -56,6 +57,10 @@ pub enum Line {
     Ratios,
     /// What the site's standard asks of the product asked about.
     Standard,
+    /// What the machine asked about needs around it to work on its own.
+    Needs,
+    /// What the site's money is called.
+    Currency,
     /// The name of an area, from 0.
     AreaName(usize),
 }
@@ -75,6 +80,8 @@ impl Line {
             Self::MeasureName => &mut typed.measure_mut()?.name,
             Self::Ratios => &mut typed.machine_mut()?.ratios,
             Self::Standard => &mut typed.product_mut()?.standard,
+            Self::Needs => &mut typed.machine_mut()?.needs,
+            Self::Currency => &mut typed.site.currency,
             Self::Blocks => &mut typed.ask.station.blocks,
             Self::AreaName(index) => &mut typed.site.areas.get_mut(index)?.name,
         })
@@ -146,6 +153,20 @@ pub enum Action {
     AreaFloor(usize, String),
     /// Chose the product of an area, by its id; none for the one asked about.
     AreaProduct(usize, String),
+    /// Chose the machine of an area, by its id; none for the one asked about.
+    AreaMachine(usize, String),
+    /// Said how dirty an area is.
+    AreaSoil(usize, Soil),
+    /// Said whether loose debris lies about in an area.
+    AreaLoose(usize, bool),
+    /// Said whether what a machine needs around it is there.
+    AreaAround(usize, Around),
+    /// Said that a machine works, or does not work, without anyone beside it.
+    Unattended(bool),
+    /// Said that a machine sweeps, or does not.
+    Sweeps(bool),
+    /// Chose the product to compare with, by its id; none for no other.
+    OtherProduct(String),
     /// Said where an area must stand.
     AreaPlace(usize, Place),
     /// Put the areas into another order, each by where it stands now.
@@ -179,6 +200,7 @@ pub fn reduce(mut typed: Typed, action: Action) -> Typed {
             | Action::Family(..)
             | Action::Surface(_)
             | Action::AreaProduct(..)
+            | Action::AreaMachine(..)
             | Action::Text(Line::Codes | Line::Ph | Line::Label | Line::Standard | Line::Ratios, _)
             | Action::Dispenser(_)
             | Action::Write(Field::Minimum | Field::MeasureTotal | Field::Tip(_), _)
@@ -257,6 +279,13 @@ fn change(typed: &mut Typed, action: Action) -> Option<()> {
         Action::Dispenser(dispenser) => typed.measure_mut()?.dispenser = dispenser,
         Action::AreaFloor(index, id) => typed.site.areas.get_mut(index)?.floor = id,
         Action::AreaProduct(index, id) => typed.site.areas.get_mut(index)?.product = id,
+        Action::AreaMachine(index, id) => typed.site.areas.get_mut(index)?.machine = id,
+        Action::AreaSoil(index, soil) => typed.site.areas.get_mut(index)?.soil = soil,
+        Action::AreaLoose(index, loose) => typed.site.areas.get_mut(index)?.loose = loose,
+        Action::AreaAround(index, around) => typed.site.areas.get_mut(index)?.around = around,
+        Action::Unattended(unattended) => typed.machine_mut()?.unattended = unattended,
+        Action::Sweeps(sweeps) => typed.machine_mut()?.sweeps = sweeps,
+        Action::OtherProduct(id) => typed.ask.other_product = id,
         Action::AreaPlace(index, place) => typed.site.areas.get_mut(index)?.place = place,
         Action::Order(turns) => {
             let areas = &typed.site.areas;

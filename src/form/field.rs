@@ -30,6 +30,14 @@ const NUMBER: Units = &["one"];
 const MASSES: Units = &["g", "oz", "kg", "lb"];
 const BOTTLES: Units = &["floz_us", "ml", "floz_imp", "l", "gal_us", "gal_imp"];
 const TRICKLES: Units = &["ml_per_min", "floz_us_per_min", "l_per_min"];
+const LANES: Units = &["ft", "m", "in", "cm"];
+const OFTEN: Units = &["per_day", "per_week", "per_month", "per_year"];
+const MOP_PACES: Units = &["ft2_per_h", "m2_per_h"];
+const CONTAINERS: Units = &["gal_us", "l", "gal_imp", "floz_us", "ml", "floz_imp"];
+const MONEY: Units = &["money"];
+const WAGES: Units = &["money_per_h"];
+const WATER_PRICES: Units = &["money_per_1000gal_us", "money_per_m3", "money_per_gal_us", "money_per_l", "money_per_gal_imp"];
+const DAYS: Units = &["d"];
 const DOSE_ERRORS: Units = &["percent", "floz_us", "ml", "floz_imp"];
 
 /// `Variant: "name", LIMIT, UNITS, record.field;` for a field of which there is one,
@@ -195,6 +203,32 @@ fields! {
     Minimum: "product-minimum", ACTIVE, PPM, product.minimum;
     /// How long the label wants the floor wet.
     Contact: "product-contact", CONTACT, TIMES, product.contact;
+    /// The machine's recovery tank.
+    Recovery: "machine-recovery", TANK, TANKS, machine.recovery;
+    /// How long it runs on one charge.
+    Battery: "machine-battery", RUN_TIME, CLOCK, machine.battery;
+    /// How long a charge takes.
+    Charge: "machine-charge", CHARGE, CLOCK, machine.charge;
+    /// The least lane width that it can work on its own.
+    LaneLeast: "machine-lane-least", LANE, LANES, machine.lane_least;
+    /// The greatest.
+    LaneMost: "machine-lane-most", LANE, LANES, machine.lane_most;
+    /// What the product is bought in.
+    Container: "product-container", CONTAINER, CONTAINERS, product.container;
+    /// What one container costs.
+    Price: "product-price", PRICE, MONEY, product.price;
+    /// Days from ordering to delivery.
+    Lead: "product-lead", LEAD, DAYS, product.lead;
+    /// What an hour of labour costs.
+    Wage: "cost-wage", WAGE, WAGES, ask.wage;
+    /// What water costs.
+    WaterPrice: "cost-water", WATER_PRICE, WATER_PRICES, ask.water_price;
+    /// Floor area that a person dry-mops a time.
+    DryMop: "shift-dry-mop", DRY_MOP, MOP_PACES, ask.dry_mop;
+    /// How far a day's use may differ.
+    Spread: "stock-spread", SPREAD, SHARE, ask.spread;
+    /// A flow setting to compare with.
+    OtherSetting: "compare-setting", SETTING, NUMBER, ask.other_setting;
     --
     /// What is in the tank now.
     Left: "station-left", RESIDUE, LEVELS, "left";
@@ -243,6 +277,12 @@ fields! {
     TestCaught(index): "catch-volume", CAUGHT, CATCHES, machine.tests.caught;
     /// What a metering tip of a wall unit draws, from 0.
     Tip(index): "measure-tip", TIP, TRICKLES, measure.tips;
+    /// How wide an area's lanes are, from 0.
+    AreaLane(index): "area-lane", LANE, LANES, site.areas.lane;
+    /// How often an area is cleaned.
+    AreaFrequency(index): "area-frequency", FREQUENCY, OFTEN, site.areas.frequency;
+    /// The way to an area from the fill station.
+    AreaWay(index): "area-way", WAY, TIMES, site.areas.way;
     /// The size of an area, from 0.
     AreaSize(index): "area-size", AREA, AREAS, site.areas.size;
 }
@@ -259,7 +299,14 @@ impl Field {
         let tests: [fn(usize) -> Self; 3] = [Self::TestSetting, Self::TestTime, Self::TestCaught];
         out.extend(of(machine.map_or(0, |machine| machine.tests.len()), &tests));
         out.extend(of(measure.map_or(0, |measure| measure.tips.len()), &[Self::Tip]));
-        let areas: [fn(usize) -> Self; 3] = [Self::AreaSize, Self::AreaOpens, Self::AreaCloses];
+        let areas: [fn(usize) -> Self; 6] = [
+            Self::AreaSize,
+            Self::AreaOpens,
+            Self::AreaCloses,
+            Self::AreaLane,
+            Self::AreaFrequency,
+            Self::AreaWay,
+        ];
         out.extend(of(typed.site.areas.len(), &areas));
         out
     }
@@ -272,6 +319,9 @@ impl Field {
             | Self::TestTime(index)
             | Self::TestCaught(index)
             | Self::Tip(index)
+            | Self::AreaLane(index)
+            | Self::AreaFrequency(index)
+            | Self::AreaWay(index)
             | Self::AreaSize(index)
             | Self::AreaOpens(index)
             | Self::AreaCloses(index) => Some(index + 1),
@@ -289,6 +339,9 @@ impl Field {
             Self::Tip(index) => format!("measure-tip-{}", index + 1),
             Self::AreaOpens(index) => format!("area-{}-opens", index + 1),
             Self::AreaCloses(index) => format!("area-{}-closes", index + 1),
+            Self::AreaLane(index) => format!("area-{}-lane", index + 1),
+            Self::AreaFrequency(index) => format!("area-{}-frequency", index + 1),
+            Self::AreaWay(index) => format!("area-{}-way", index + 1),
             Self::AreaSize(index) => format!("area-{}-size", index + 1),
             other => other.key().to_owned(),
         }

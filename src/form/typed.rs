@@ -9,7 +9,7 @@ use crate::units::System;
 use serde::{Deserialize, Serialize};
 
 /// The version of [`Typed`] as it is written now.
-pub const SCHEMA: u32 = 2;
+pub const SCHEMA: u32 = 3;
 
 coded! {
     /// How the tank is filled.
@@ -54,6 +54,18 @@ document! {
         draught: Entry = Entry::new("30", "ft_per_min"),
         /// How long a drop stays on the floor.
         drop: Entry = Entry::new("", "s"),
+        /// What an hour of labour costs; may be empty.
+        wage: Entry = Entry::new("", "money_per_h"),
+        /// What water costs, with its sewage; may be empty.
+        water_price: Entry = Entry::new("", "money_per_1000gal_us"),
+        /// Floor area that a person dry-mops a time: 10,000 ft²/h is common practice, no source.
+        dry_mop: Entry = Entry::new("10000", "ft2_per_h"),
+        /// How far a day's use may differ, as one standard deviation: 30 % is common practice, no source.
+        spread: Entry = Entry::new("30", "percent"),
+        /// The id of a product to compare with; empty for none.
+        other_product: String,
+        /// A flow setting to compare with, on every floor; may be empty.
+        other_setting: Entry = Entry::new("", "one"),
         /// What else is asked at the fill station.
         station: Station,
     }
@@ -131,6 +143,14 @@ impl Typed {
             return self.product();
         }
         self.site.products.iter().find(|product| product.id == area.product)
+    }
+
+    /// The machine of an area: its own, or the one asked about; none where its own was removed.
+    pub fn machine_of(&self, area: &Area) -> Option<&Machine> {
+        if area.machine.is_empty() {
+            return self.machine();
+        }
+        self.site.machines.iter().find(|machine| machine.id == area.machine)
     }
 
     /// The machine asked about, to change.

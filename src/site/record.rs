@@ -9,6 +9,7 @@ use crate::coded::coded;
 use crate::document::document;
 use crate::trade::order::Place;
 use crate::trade::porosity::Porosity;
+use crate::trade::soil::Soil;
 
 document! {
     /// A catch test of a flow setting.
@@ -61,6 +62,22 @@ document! {
         ratios: String,
         /// That bottle.
         bottle: Entry = Entry::new("", "l"),
+        /// The recovery tank; empty where it is not looked at.
+        recovery: Entry = Entry::new("", "gal_us"),
+        /// How long it runs on one charge; empty where it has a cord.
+        battery: Entry = Entry::new("", "h"),
+        /// How long a charge takes: overnight, at least eight hours, is common practice, no source.
+        charge: Entry = Entry::new("8", "h"),
+        /// Whether it works without anyone beside it.
+        unattended: bool,
+        /// The least lane width that it can work so; may be empty.
+        lane_least: Entry = Entry::new("", "ft"),
+        /// The greatest; may be empty.
+        lane_most: Entry = Entry::new("", "ft"),
+        /// What it needs around it for that, in the user's words; may be empty.
+        needs: String,
+        /// Whether it sweeps loose debris up before it scrubs.
+        sweeps: bool,
     }
 }
 
@@ -94,6 +111,12 @@ document! {
         contact: Entry = Entry::new("", "min"),
         /// What the site's own standard asks, written as labels are; may be empty.
         standard: String,
+        /// What it is bought in; may be empty.
+        container: Entry = Entry::new("", "gal_us"),
+        /// What one of these costs; may be empty.
+        price: Entry = Entry::new("", "money"),
+        /// How long it takes from ordering to delivery; may be empty.
+        lead: Entry = Entry::new("", "d"),
         /// What its safety data sheet adds: first aid, spill, storage, disposal, in the user's words.
         notes: String,
     }
@@ -182,6 +205,20 @@ document! {
     }
 }
 
+coded! {
+    /// Whether a machine that works on its own finds around it what it needs.
+    #[derive(Default)]
+    Around {
+        /// Nobody has looked.
+        #[default]
+        Unknown = "unknown",
+        /// It does.
+        There = "there",
+        /// It does not.
+        Lacking = "lacking",
+    }
+}
+
 document! {
     /// A part of the building that is cleaned in one go.
     Area {
@@ -203,6 +240,20 @@ document! {
         opens: Entry = Entry::new("", "h"),
         /// Done by this time of the shift; may be empty.
         closes: Entry = Entry::new("", "h"),
+        /// The id of its machine; empty for the one that is asked about.
+        machine: String,
+        /// How dirty it is.
+        soil: Soil,
+        /// Whether loose debris lies about.
+        loose: bool,
+        /// How wide its lanes, or the open floor, are; may be empty.
+        lane: Entry = Entry::new("", "ft"),
+        /// Whether what a machine needs around it is there.
+        around: Around,
+        /// How often it is cleaned; may be empty.
+        frequency: Entry = Entry::new("", "per_week"),
+        /// The way to it from the fill station; may be empty.
+        way: Entry = Entry::new("", "min"),
     }
 }
 
@@ -211,6 +262,8 @@ document! {
     Site {
         /// What people call it.
         name: String,
+        /// What its money is called, as it stands before an amount.
+        currency: String = "$".to_owned(),
         /// Machines.
         machines: Vec<Machine>,
         /// Products.

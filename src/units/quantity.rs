@@ -96,6 +96,16 @@ quantities! {
     Temperature;
     /// Mass of a substance in the mass of a product, 0 to 1: the "% w/w" of a safety data sheet.
     MassFraction;
+    /// What something costs, in the site's own money.
+    Money;
+    /// Money a volume, one/m³: what concentrate and water are bought at.
+    VolumePrice;
+    /// Money a time, one/s.
+    Wage;
+    /// Money a floor area, one/m².
+    AreaPrice;
+    /// How often a time, 1/s.
+    Frequency;
 }
 
 /// `A * B = C` also gives `B * A = C`, `C / A = B` and `C / B = A`.
@@ -116,6 +126,9 @@ relations! {
     ApplicationRate * Productivity = Flow;
     Density * Volume = Mass;
     MassFraction * Density = MassConcentration;
+    VolumePrice * Volume = Money;
+    Wage * Duration = Money;
+    AreaPrice * Area = Money;
 }
 
 /// `r × V`: the concentrate in a volume of use solution.
@@ -147,6 +160,13 @@ impl Mass {
     /// The concentration that this much makes in `solution`.
     pub fn in_solution(self, solution: Volume) -> MassConcentration {
         MassConcentration(self.0 / solution.0)
+    }
+}
+
+impl Frequency {
+    /// How often in a time: `n = f × t`.
+    pub fn times_in(self, time: Duration) -> f64 {
+        self.0 * time.0
     }
 }
 

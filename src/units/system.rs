@@ -56,6 +56,16 @@ pub enum Kind {
     Density,
     /// A temperature.
     Temperature,
+    /// A cost.
+    Money,
+    /// Money a volume.
+    VolumePrice,
+    /// Money a time.
+    Wage,
+    /// Money a floor area.
+    AreaPrice,
+    /// How often.
+    Frequency,
 }
 
 impl Kind {
@@ -95,6 +105,14 @@ impl Kind {
             (Self::Density, _) => "g_per_ml",
             (Self::Temperature, Us) => "deg_f",
             (Self::Temperature, _) => "deg_c",
+            (Self::Money, _) => "money",
+            (Self::VolumePrice, Us) => "money_per_gal_us",
+            (Self::VolumePrice, Metric) => "money_per_l",
+            (Self::VolumePrice, Imperial) => "money_per_gal_imp",
+            (Self::Wage, _) => "money_per_h",
+            (Self::AreaPrice, Metric) => "money_per_100m2",
+            (Self::AreaPrice, _) => "money_per_1000ft2",
+            (Self::Frequency, _) => "per_week",
             (Self::Ratio | Self::Count | Self::Ph, _) => return None,
         };
         unit(code)

@@ -9,11 +9,17 @@ const UK1995: Source =
     Source::published("UK Units of Measurement Regulations 1995: gallon 4.546 09 L, pint 1/8 gallon");
 const POUND_1959: Source =
     Source::published("NIST SP 811 (2008), Appendix B.8: avoirdupois pound 0.453 592 37 kg, 16 ounces");
+const GREGORIAN: Source =
+    Source::published("ISO 8601-1:2019: the Gregorian calendar; its mean year is 365.2425 days");
 const SI: Source = Source::published("BIPM SI Brochure, 9th edition (2019), tables 2, 7 and 8");
 
 const ONE: Exact = Exact::new(1, 1);
 const MINUTE: Exact = Exact::new(60, 1);
 const HOUR: Exact = Exact::new(3_600, 1);
+const DAY: Exact = Exact::new(86_400, 1);
+const WEEK: Exact = Exact::new(604_800, 1);
+/// The mean Gregorian year, 365.2425 days: 97 leap years in 400.
+const YEAR: Exact = Exact::new(31_556_952, 1);
 const LITRE: Exact = Exact::new(1, 1_000);
 const MILLILITRE: Exact = Exact::new(1, 1_000_000);
 const INCH: Exact = Exact::new(254, 10_000);
@@ -21,6 +27,7 @@ const FOOT: Exact = Exact::new(3_048, 10_000);
 const FOOT2: Exact = FOOT.times(FOOT);
 const FOOT2_1000: Exact = FOOT2.times(Exact::new(1_000, 1));
 const GAL_US: Exact = Exact::new(231, 1).times(INCH).times(INCH).times(INCH);
+const GAL_US_1000: Exact = GAL_US.times(Exact::new(1_000, 1));
 const GAL_IMP: Exact = Exact::new(454_609, 100_000_000);
 const POUND: Exact = Exact::new(45_359_237, 100_000_000);
 const OUNCE: Exact = part(POUND, 16);
@@ -99,6 +106,7 @@ pub static UNITS: &[Unit] = &[
     row("s", Dimension::Duration, ONE, "s", &[], None, SI),
     row("min", Dimension::Duration, MINUTE, "min", &[], None, SI),
     row("h", Dimension::Duration, HOUR, "h", &[], None, SI),
+    row("d", Dimension::Duration, DAY, "d", &[], None, SI),
 
     row("ml_per_m2", Dimension::ApplicationRate, MILLILITRE, "mL/m²", &[], Some(Metric), SI),
     row("gal_us_per_1000ft2", Dimension::ApplicationRate, GAL_US.over(FOOT2_1000), "gal/1000 ft²", &[], Some(Us), SP811),
@@ -127,6 +135,21 @@ pub static UNITS: &[Unit] = &[
 
     row("percent_ww", Dimension::MassFraction, Exact::new(1, 100), "% w/w", &["% w/w"], None, SI),
     row("mg_per_kg", Dimension::MassFraction, Exact::new(1, 1_000_000), "mg/kg", &["mg/kg", "ppm w/w"], None, SI),
+
+    row("money", Dimension::Money, ONE, "", &[], None, Source::DEFINITION),
+    row("money_per_gal_us", Dimension::VolumePrice, ONE.over(GAL_US), "per gal", &[], Some(Us), SP811),
+    row("money_per_l", Dimension::VolumePrice, ONE.over(LITRE), "per L", &[], Some(Metric), SI),
+    row("money_per_m3", Dimension::VolumePrice, ONE, "per m³", &[], Some(Metric), SI),
+    row("money_per_1000gal_us", Dimension::VolumePrice, ONE.over(GAL_US_1000), "per 1000 gal", &[], Some(Us), SP811),
+    row("money_per_gal_imp", Dimension::VolumePrice, ONE.over(GAL_IMP), "per imp gal", &[], Some(Imperial), UK1995),
+    row("money_per_h", Dimension::Wage, ONE.over(HOUR), "per h", &[], None, SI),
+    row("money_per_1000ft2", Dimension::AreaPrice, ONE.over(FOOT2_1000), "per 1000 ft²", &[], Some(Us), SP811),
+    row("money_per_100m2", Dimension::AreaPrice, Exact::new(1, 100), "per 100 m²", &[], Some(Metric), SI),
+    row("per_day", Dimension::Frequency, ONE.over(DAY), "a day", &[], None, SI),
+    row("per_week", Dimension::Frequency, ONE.over(WEEK), "a week", &[], None, SI),
+    row("per_month", Dimension::Frequency, ONE.over(part(YEAR, 12)), "a month", &[], None, GREGORIAN),
+    row("per_year", Dimension::Frequency, ONE.over(YEAR), "a year", &[], None, GREGORIAN),
+
     degree("deg_c", ONE, Exact::new(27_315, 100), "°C", Metric),
     degree("deg_f", Exact::new(5, 9), Exact::new(45_967, 180), "°F", Us),
 ];

@@ -22,6 +22,11 @@ pub enum Dimension {
     MassConcentration,
     MassFraction,
     Temperature,
+    Money,
+    VolumePrice,
+    Wage,
+    AreaPrice,
+    Frequency,
 }
 
 /// An exact positive fraction, both parts below 2⁵³, so that [`Exact::value`] is correctly rounded.

@@ -4,8 +4,9 @@ use brimline::limits::{ALL, Limit, OutOfRange};
 use brimline::number::Marks;
 use brimline::site::Entry;
 use brimline::units::{
-    ApplicationRate, Area, Density, Dimension, Duration, Flow, Length, Mass, MassConcentration, MassFraction,
-    Plain, Productivity, Quantity, Speed, Temperature, UNITS, Unit, Volume, VolumeFraction,
+    ApplicationRate, Area, AreaPrice, Density, Dimension, Duration, Flow, Frequency, Length, Mass,
+    MassConcentration, MassFraction, Money, Plain, Productivity, Quantity, Speed, Temperature, UNITS, Unit,
+    Volume, VolumeFraction, VolumePrice, Wage,
 };
 use proptest::prelude::*;
 
@@ -21,6 +22,7 @@ fn check(limit: &'static Limit, si: f64) -> Result<f64, OutOfRange> {
     by_dimension!(
         Volume Flow Area Length Speed Duration ApplicationRate Productivity VolumeFraction
         Mass Density MassConcentration MassFraction Plain Temperature
+        Money VolumePrice Wage AreaPrice Frequency
     )
 }
 

@@ -40,6 +40,9 @@ pub(super) fn add(typed: &mut Typed, shelf: Shelf) {
                 speed: blank(Field::Speed),
                 efficiency: blank(Field::Efficiency),
                 settings: vec![blank(Field::Setting(0)); 3],
+                recovery: blank(Field::Recovery),
+                lane_least: blank(Field::LaneLeast),
+                lane_most: blank(Field::LaneMost),
                 ..Machine::default()
             };
             typed.ask.machine.clone_from(&machine.id);
@@ -76,6 +79,7 @@ pub(super) fn add(typed: &mut Typed, shelf: Shelf) {
             let area = Area {
                 id: fresh_id(ids(&site.areas)),
                 size: blank(Field::AreaSize(0)),
+                lane: blank(Field::AreaLane(0)),
                 floor: typed.floor().map(|floor| floor.id.clone()).unwrap_or_default(),
                 included: true,
                 ..Area::default()
