@@ -58,6 +58,8 @@ pub struct Step {
     pub given: Vec<(&'static str, Value)>,
     /// The result.
     pub result: Value,
+    /// The name of the machine that it is about, where there are several; empty where there is one.
+    pub about: String,
 }
 
 /// How much a remark weighs.
@@ -153,7 +155,7 @@ impl Answer {
 
     /// Adds a step.
     pub fn step(&mut self, formula: &'static Formula, given: &[(&'static str, Value)], result: Value) {
-        self.steps.push(Step { formula, given: given.to_vec(), result });
+        self.steps.push(Step { formula, given: given.to_vec(), result, about: String::new() });
     }
 
     /// Adds a remark.

@@ -205,19 +205,41 @@ pub fn write(value: f64, significant: i32, marks: Marks) -> String {
     let plain = format!("{:.places$}", value.abs());
     let (whole, tail) = plain.split_once('.').unwrap_or((&plain, ""));
     let tail = tail.trim_end_matches('0');
-    let mut out = String::with_capacity(plain.len() + 6);
-    if value < 0.0 && plain.bytes().any(|byte| (b'1'..=b'9').contains(&byte)) {
-        out.push('−');
-    }
-    for (index, digit) in whole.chars().enumerate() {
-        if index > 0 && (whole.len() - index).is_multiple_of(3) {
-            out.push(marks.group);
-        }
-        out.push(digit);
-    }
+    let below = value < 0.0 && plain.bytes().any(|byte| (b'1'..=b'9').contains(&byte));
+    let mut out = if below { "−".to_owned() } else { String::new() };
+    out += &grouped(whole, marks);
     if !tail.is_empty() {
         out.push(marks.decimal);
         out.push_str(tail);
+    }
+    out
+}
+
+/// Writes an amount of money: with two decimals, whole units never rounded away.
+///
+/// ```
+/// use brimline::number::{Marks, write_money};
+/// assert_eq!(write_money(1234.5, Marks::POINT), "1,234.50");
+/// assert_eq!(write_money(0.004, Marks::COMMA), "0,00");
+/// ```
+pub fn write_money(value: f64, marks: Marks) -> String {
+    if !value.is_finite() {
+        return "–".to_owned();
+    }
+    let plain = format!("{:.2}", value.abs());
+    let (whole, cents) = plain.split_once('.').unwrap_or((&plain, "00"));
+    let sign = if value < 0.0 && plain != "0.00" { "−" } else { "" };
+    format!("{sign}{}{}{cents}", grouped(whole, marks), marks.decimal)
+}
+
+/// Digits in groups of three.
+fn grouped(digits: &str, marks: Marks) -> String {
+    let mut out = String::with_capacity(digits.len() + 6);
+    for (index, digit) in digits.chars().enumerate() {
+        if index > 0 && (digits.len() - index).is_multiple_of(3) {
+            out.push(marks.group);
+        }
+        out.push(digit);
     }
     out
 }

@@ -10,4 +10,4 @@ mod record;
 
 pub use demo::demo;
 pub use entry::Entry;
-pub use record::{Area, Around, Catch, Dispenser, Floor, Machine, Measure, Product, Record, Site};
+pub use record::{Area, Catch, Dispenser, Floor, Machine, Measure, Product, Record, Site};

@@ -1,6 +1,7 @@
 //! The trade's arithmetic: pure formulas, one family a file, typed quantities in and out.
 
 pub mod actives;
+pub mod alone;
 pub mod calibration;
 pub mod certainty;
 pub mod coverage;
@@ -15,6 +16,7 @@ pub mod porosity;
 pub mod portion;
 pub mod powder;
 pub mod reading;
+pub mod recovery;
 pub mod rescue;
 pub mod setting;
 pub mod shift;

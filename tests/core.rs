@@ -19,8 +19,6 @@ mod form_flow;
 mod form_measures;
 #[path = "core/form_saved.rs"]
 mod form_saved;
-#[path = "core/form_shift.rs"]
-mod form_shift;
 #[path = "core/form_station.rs"]
 mod form_station;
 #[path = "core/form_troubles.rs"]
@@ -42,33 +40,7 @@ mod trade_laws;
 #[path = "core/units.rs"]
 mod units;
 
-use brimline::form::{Action, Typed, action::reduce};
-use brimline::units::{Quantity, unit};
+#[path = "common/figures.rs"]
+mod figures;
 
-/// A quantity as a person says it.
-#[track_caller]
-fn of<Q: Quantity>(value: f64, code: &str) -> Q {
-    let unit = unit(code).unwrap_or_else(|| panic!("{code} is no unit"));
-    Q::of(value, unit).unwrap_or_else(|| panic!("{code} measures something else"))
-}
-
-/// It, in a unit.
-#[track_caller]
-fn in_unit<Q: Quantity>(quantity: Q, code: &str) -> f64 {
-    let unit = unit(code).unwrap_or_else(|| panic!("{code} is no unit"));
-    quantity.value_in(unit).unwrap_or_else(|| panic!("{code} measures something else"))
-}
-
-/// Holds a result against a printed figure: within half of its last digit.
-#[track_caller]
-fn assert_printed(got: f64, printed: &str) {
-    let decimals = printed.split_once('.').map_or(0, |(_, tail)| tail.len());
-    let value: f64 = printed.parse().expect("a printed figure");
-    let half = 0.5 * 10_f64.powi(-i32::try_from(decimals).expect("few digits"));
-    assert!((got - value).abs() <= half * (1.0 + 1e-9), "{got} is not {printed}");
-}
-
-/// The demo site after some actions.
-fn after(actions: impl IntoIterator<Item = Action>) -> Typed {
-    actions.into_iter().fold(Typed::default(), reduce)
-}
+use figures::{after, assert_printed, in_unit, of};

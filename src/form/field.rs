@@ -36,7 +36,8 @@ const MOP_PACES: Units = &["ft2_per_h", "m2_per_h"];
 const CONTAINERS: Units = &["gal_us", "l", "gal_imp", "floz_us", "ml", "floz_imp"];
 const MONEY: Units = &["money"];
 const WAGES: Units = &["money_per_h"];
-const WATER_PRICES: Units = &["money_per_1000gal_us", "money_per_m3", "money_per_gal_us", "money_per_l", "money_per_gal_imp"];
+const WATER_PRICES: Units =
+    &["money_per_1000gal_us", "money_per_m3", "money_per_gal_us", "money_per_l", "money_per_gal_imp"];
 const DAYS: Units = &["d"];
 const DOSE_ERRORS: Units = &["percent", "floz_us", "ml", "floz_imp"];
 

@@ -131,6 +131,50 @@ names! {
     SHIFT_WATER = "shift.water";
     /// Concentrate, m³.
     SHIFT_CONCENTRATE = "shift.concentrate";
+    /// The time of people, s.
+    SHIFT_LABOUR = "shift.labour";
+    /// What is drained out of the recovery tanks, m³.
+    SHIFT_WASTE = "shift.waste";
+    /// Charges of batteries.
+    SHIFT_CHARGES = "shift.charges";
+    /// What the concentrate costs, in the site's money.
+    COST_CONCENTRATE = "cost.concentrate";
+    /// What the water costs.
+    COST_WATER = "cost.water";
+    /// What the labour costs.
+    COST_LABOUR = "cost.labour";
+    /// What the shift costs.
+    COST_TOTAL = "cost.total";
+    /// The same for each area of floor, one/m².
+    COST_EACH = "cost.each";
+    /// Floor cleaned in a mean month, m².
+    MONTH_AREA = "month.area";
+    /// Use solution in a mean month, m³.
+    MONTH_SOLUTION = "month.solution";
+    /// Water, m³.
+    MONTH_WATER = "month.water";
+    /// Concentrate, m³.
+    MONTH_CONCENTRATE = "month.concentrate";
+    /// What is drained out of the recovery tanks, m³.
+    MONTH_WASTE = "month.waste";
+    /// The time of people, s.
+    MONTH_LABOUR = "month.labour";
+    /// What it costs.
+    MONTH_COST = "month.cost";
+    /// Floor cleaned in a mean year, m².
+    YEAR_AREA = "year.area";
+    /// Use solution in a mean year, m³.
+    YEAR_SOLUTION = "year.solution";
+    /// Water, m³.
+    YEAR_WATER = "year.water";
+    /// Concentrate, m³.
+    YEAR_CONCENTRATE = "year.concentrate";
+    /// What is drained out of the recovery tanks, m³.
+    YEAR_WASTE = "year.waste";
+    /// The time of people, s.
+    YEAR_LABOUR = "year.labour";
+    /// What it costs.
+    YEAR_COST = "year.cost";
     /// Product changes, each a dump and a rinse.
     SHIFT_CHANGES = "shift.changes";
     /// Fills of the tank.

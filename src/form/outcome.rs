@@ -58,6 +58,12 @@ pub enum What {
     FloorTarget,
     /// The product of an area was removed.
     NoProduct,
+    /// The machine of an area was removed.
+    NoMachine,
+    /// The machine of an area lacks a number, or has a wrong one.
+    MachineUnsound,
+    /// The product of an area does not work out with its machine.
+    ProductUnsound,
     /// Settings are numbered 1, 2, 3.
     Whole,
     /// No area is chosen.

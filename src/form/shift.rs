@@ -1,42 +1,44 @@
-//! Shift: areas in, fills, gallons and hours out.
+//! Shift: areas and machines in; fills, gallons, hours and money out.
 
+pub mod compare;
+mod costs;
+mod fleet;
+mod rows;
+mod said;
 mod strengths;
+mod totals;
 mod turns;
 
+pub use costs::{Cost, Stock};
+pub use rows::Row;
+pub use totals::Amounts;
 pub use turns::best_order;
 
-use super::flow::{Motion, flows, motion, target_of};
-use super::{Field, Outcome, Typed, What, cautions, names};
-use crate::answer::{Fact, Remark, Value, Weight};
-use crate::chemistry::floor::FloorVerdict;
+use super::{Field, Outcome, Typed, What};
 use crate::number::Marks;
-use crate::trade::coverage::{application_rate, productivity};
-use crate::trade::formula;
 use crate::trade::measure::Rounded;
-use crate::trade::setting::{Fit, choose};
-use crate::trade::shift::{Level, Part, Plan, Task, levels, plan_parts};
-use crate::units::{ApplicationRate, Area, Duration, Flow, Kind, Productivity, Volume, VolumeFraction};
-use strengths::{rounded, strengths};
+use crate::trade::shift::{Act, Means, Plan, Task, plan};
+use crate::units::{Duration, Plain, Productivity, Quantity, Volume};
+use fleet::{Fitted, fleet};
+use rows::{Reader, wanted};
 
-/// One area of the shift, worked out.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Row {
-    /// Its place in the site's list.
-    pub area: usize,
-    /// Its size.
-    pub size: Area,
-    /// The place of its product in the site's list.
-    pub product: usize,
-    /// The number of the flow setting.
-    pub setting: usize,
-    /// What that lays down.
-    pub rate: ApplicationRate,
-    /// How it meets the floor's target.
-    pub fit: Fit,
-    /// Time at the floor.
-    pub run: Duration,
-    /// Solution spent.
-    pub solution: Volume,
+/// What one machine does in a shift.
+#[derive(Clone, Debug)]
+pub struct Round {
+    /// The place of the machine in the site's list.
+    pub machine: usize,
+    /// Its areas in the order of work, each an index into [`Shift::rows`]: what the plan's tasks count.
+    pub rows: Vec<usize>,
+    /// The plan.
+    pub plan: Plan,
+    /// The concentrate of each fill in whole marks, strokes or caps of the measure, where that is near.
+    pub rounded: Vec<Option<Rounded>>,
+    /// What its tank is filled to.
+    pub tank: Volume,
+    /// The time that a person is with it.
+    pub labour: Duration,
+    /// What is drained out of its recovery tank.
+    pub waste: Volume,
 }
 
 /// What Shift shows.
@@ -44,194 +46,155 @@ pub struct Row {
 pub struct Shift {
     /// The answer and what is in its way.
     pub outcome: Outcome,
-    /// The areas, in the order of work.
+    /// The areas, in the order of the list.
     pub rows: Vec<Row>,
-    /// The fills; their `task` is an index into `rows`.
-    pub plan: Option<Plan>,
-    /// The tank over the shift.
-    pub levels: Vec<Level>,
-    /// The concentrate of each fill in whole marks, strokes or caps of the measure, where that is near.
-    pub rounded: Vec<Option<Rounded>>,
+    /// The machines that clean them, in the order of the site's list; empty where the shift does not work out.
+    pub rounds: Vec<Round>,
+    /// What the shift takes.
+    pub amounts: Amounts,
+    /// What it costs, as far as prices are known.
+    pub cost: Cost,
+    /// What a mean year takes and costs, and what to keep of each product, where areas say how often.
+    pub year: Option<(Amounts, Cost, Vec<Stock>)>,
+}
+
+/// What the whole shift is worked out with.
+#[derive(Clone, Copy, Debug)]
+struct Times {
+    refill: Duration,
+    change: Duration,
 }
 
 /// Works a shift out.
 ///
-/// Figures: [`names`] with `shift.`.
+/// Figures: [`super::names`] with `shift.`, `cost.`, `month.` and `year.`.
 ///
 /// ```
 /// use brimline::form::{Typed, names, shift::work};
 /// use brimline::number::Marks;
 /// let shift = work(&Typed::default(), Marks::POINT);
 /// let fills = shift.outcome.answer.get(names::SHIFT_FILLS).unwrap().si;
-/// assert_eq!(fills as usize, shift.plan.unwrap().fills.len());
+/// assert_eq!(fills as usize, shift.rounds.iter().map(|round| round.plan.fills.len()).sum::<usize>());
 /// ```
 pub fn work(typed: &Typed, marks: Marks) -> Shift {
+    work_with(typed, marks, None)
+}
+
+/// The same with one flow setting, from 0, on every floor.
+fn work_with(typed: &Typed, marks: Marks, forced: Option<usize>) -> Shift {
     let mut view = Shift::default();
     let out = &mut view.outcome;
-    let tank = out.need::<Volume>(typed, Field::Tank, marks);
-    let strengths = tank.and_then(|tank| strengths(out, typed, tank, marks));
-    let motion = motion(out, typed, marks);
-    let efficiency = out.need::<VolumeFraction>(typed, Field::Efficiency, marks);
-    let flows = flows(out, typed, marks);
+    let bare = typed.without_areas();
+    let counts = |area: &crate::site::Area| area.included || !area.frequency.text.trim().is_empty();
+    let fleet = fleet(out, &bare, &wanted(typed, counts), marks);
     let refill = out.may::<Duration>(typed, Field::Refill, marks);
     let change = out.may::<Duration>(typed, Field::Change, marks);
-    let (Some(motion), Some(efficiency), Some(flows)) = (motion, efficiency, flows) else { return view };
-    let Some(rows) = rows(out, typed, &flows, motion, efficiency, marks) else { return view };
-    view.rows = rows;
-    let (Some(tank), Some(strengths), Some(refill), Some(change)) = (tank, strengths, refill, change) else {
+    let mop = out.may::<Productivity>(typed, Field::DryMop, marks).flatten();
+    other_setting(out, typed, marks);
+    let prices = costs::Prices::read(out, &bare, marks);
+
+    let reader = Reader::new(typed, marks, &fleet, mop, forced);
+    let areas = || typed.site.areas.iter().enumerate();
+    let mut sound = true;
+    for (index, _) in areas().filter(|(_, area)| area.included) {
+        match reader.row(out, index) {
+            Some(row) => view.rows.push(row),
+            None => sound = false,
+        }
+    }
+    if sound && view.rows.is_empty() {
+        out.trouble("area-add", What::NoArea);
+        return view;
+    }
+    let (true, Some(refill), Some(change)) = (sound, refill, change) else { return view };
+    let nothing = Duration::ZERO;
+    let times = Times { refill: refill.unwrap_or(nothing), change: change.unwrap_or(nothing) };
+
+    let Some(rounds) = rounds(typed, &view.rows, &fleet, times, marks) else {
+        out.trouble(Field::Tank.name(), What::TooManyFills);
         return view;
     };
+    view.amounts = totals::of_shift(&view.rows, &rounds, typed.site.products.len());
+    view.cost = prices.cost(&view.amounts);
+    totals::steps(out, typed, &view.rows, &rounds, &fleet);
+    totals::figures(out, &rounds, &view.amounts);
+    costs::figures(out, &view.amounts, view.cost);
 
-    let speed = productivity(motion.passing, efficiency);
-    let as_task = |row: &Row| Task { size: row.size, spent: row.rate * motion.spent, productivity: speed };
-    let tasks: Vec<Task> = view.rows.iter().map(as_task).collect();
-    let runs: Vec<&[Row]> = view.rows.chunk_by(|a, b| a.product == b.product).collect();
-    let mut begins = 0;
-    let mut parts = Vec::new();
-    for run in &runs {
-        let tasks = &tasks[begins..begins + run.len()];
-        parts.push(Part { tasks, strength: strengths[run[0].product].aim });
-        begins += run.len();
-    }
-    let (refill, change) = (refill.unwrap_or(Duration::ZERO), change.unwrap_or(Duration::ZERO));
-    match plan_parts(&parts, tank, refill, change) {
-        Some(plan) => {
-            pace(out, motion, efficiency);
-            figures(out, &view.rows, &plan, tank, speed);
-            if let [only] = parts.as_slice() {
-                concentrate_step(out, only.strength, &plan);
-            } else {
-                let changes = Value::plain((parts.len() - 1) as f64, Kind::Count);
-                out.answer.figure(names::SHIFT_CHANGES, changes);
-            }
-            let reuse = VolumeFraction::new(1.0 - motion.spent);
-            if motion.spent < 1.0 {
-                let share = Value::new(reuse, Kind::Percent);
-                out.answer.remark(Remark::new("remark-reuse", Weight::Assumed).value("share", share));
-            }
-            remarks(out, typed, &view.rows, marks);
-            view.levels = levels(&plan, &tasks);
-            view.rounded = rounded(typed, &plan, &view.rows, &strengths, marks);
-            view.plan = Some(plan);
+    let mut aside = Outcome::default();
+    let others = areas().filter(|(_, area)| !area.included && counts(area));
+    let (mut all, mut left_out) = (view.rows.clone(), Vec::new());
+    for (index, area) in others {
+        match reader.row(&mut aside, index) {
+            Some(row) => all.push(row),
+            None => left_out.push(area.name.as_str()),
         }
-        None => out.trouble(Field::Tank.name(), What::TooManyFills),
     }
+    let year = totals::of_year(&all, &fleet, times, typed.site.products.len());
+    view.year = year.map(|amounts| {
+        let cost = prices.cost(&amounts);
+        let stocks = prices.stocks(&amounts);
+        (amounts, cost, stocks)
+    });
+    if let Some((amounts, cost, _)) = &view.year {
+        totals::year_figures(out, amounts);
+        costs::year_figures(out, *cost);
+    }
+    said::remarks(out, typed, &view.rows, &rounds, &fleet, marks);
+    said::about_prices(out, typed, &view.amounts, &prices, &left_out);
+    view.rounds = rounds;
     view
 }
 
-fn rows(
-    out: &mut Outcome,
+/// A setting to compare with is a whole number.
+fn other_setting(out: &mut Outcome, typed: &Typed, marks: Marks) -> Option<usize> {
+    let field = Field::OtherSetting;
+    let number = out.may::<Plain>(typed, field, marks)??.si();
+    if number.fract() > 0.0 {
+        out.trouble(field.name(), What::Whole);
+        return None;
+    }
+    // A whole number within the field's limit.
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "1 to 99")]
+    Some(number as usize)
+}
+
+/// What each machine does; none where a tank or a battery is far too small.
+fn rounds(
     typed: &Typed,
-    flows: &[Flow],
-    motion: Motion,
-    efficiency: VolumeFraction,
+    rows: &[Row],
+    fleet: &[Option<Fitted>],
+    times: Times,
     marks: Marks,
-) -> Option<Vec<Row>> {
-    let speed = productivity(motion.passing, efficiency);
-    let mut rows = Vec::new();
-    let mut sound = true;
-    for (index, area) in typed.site.areas.iter().enumerate().filter(|(_, area)| area.included) {
-        let size = out.need::<Area>(typed, Field::AreaSize(index), marks);
-        let floor = typed.floor_of(area);
-        let target = floor.and_then(|floor| target_of(floor, marks));
-        if target.is_none() {
-            let what = if floor.is_none() { What::NoFloor } else { What::FloorTarget };
-            out.trouble(format!("area-{}-floor", index + 1), what);
-        }
-        // They only order the areas; what is wrong with them is said.
-        for time in [Field::AreaOpens(index), Field::AreaCloses(index)] {
-            out.may::<Duration>(typed, time, marks);
-        }
-        let own = typed.product_of(area);
-        let product = typed.site.products.iter().position(|one| own.is_some_and(|own| own.id == one.id));
-        if product.is_none() {
-            out.trouble(format!("area-{}-product", index + 1), What::NoProduct);
-        }
-        let (Some(size), Some(target), Some(product)) = (size, target, product) else {
-            sound = false;
+) -> Option<Vec<Round>> {
+    let step = strengths::step(typed, marks);
+    let mut rounds = Vec::new();
+    for (machine, fitted) in fleet.iter().enumerate() {
+        let Some(fitted) = fitted else { continue };
+        let own: Vec<usize> = (0..rows.len()).filter(|row| rows[*row].machine == machine).collect();
+        if own.is_empty() {
             continue;
-        };
-        let choice = choose(flows, target, motion.speed, motion.width)?;
-        let rate = application_rate(flows[choice.index], motion.passing);
-        let (run, solution) = (size / speed, rate * motion.spent * size);
-        let setting = choice.index + 1;
-        rows.push(Row { area: index, size, product, setting, rate, fit: choice.fit, run, solution });
-    }
-    if sound && rows.is_empty() {
-        out.trouble("area-add", What::NoArea);
-    }
-    (sound && !rows.is_empty()).then_some(rows)
-}
-
-/// How fast the floor is cleaned, turns and waiting included.
-fn pace(out: &mut Outcome, motion: Motion, efficiency: VolumeFraction) {
-    let pace = productivity(motion.passing, efficiency);
-    let given = [
-        ("v", Value::new(motion.speed, Kind::Speed)),
-        ("w − o", Value::new(motion.width, Kind::Width)),
-        ("e", Value::new(efficiency, Kind::Percent)),
-    ];
-    out.answer.step(&formula::PRODUCTIVITY, &given, Value::new(pace, Kind::Productivity));
-}
-
-fn figures(out: &mut Outcome, rows: &[Row], plan: &Plan, tank: Volume, pace: Productivity) {
-    let answer = &mut out.answer;
-    let area = Value::new(rows.iter().map(|row| row.size).sum::<Area>(), Kind::Area);
-    let run = Value::new(plan.run_time(), Kind::Time);
-    let solution = Value::new(plan.solution(), Kind::Fill);
-    let concentrate = Value::new(plan.concentrate(), Kind::Dose);
-    let fills = Value::plain(plan.fills.len() as f64, Kind::Count);
-    answer.figure(names::SHIFT_AREA, area);
-    answer.figure(names::SHIFT_RUN_TIME, run);
-    answer.figure(names::SHIFT_TOTAL_TIME, Value::new(plan.total, Kind::Time));
-    answer.figure(names::SHIFT_SOLUTION, solution);
-    answer.figure(names::SHIFT_WATER, Value::new(plan.water(), Kind::Fill));
-    answer.figure(names::SHIFT_CONCENTRATE, concentrate);
-    answer.figure(names::SHIFT_FILLS, fills);
-    answer.step(&formula::RUN_TIME, &[("Σ A", area), ("P", Value::new(pace, Kind::Productivity))], run);
-    answer.step(&formula::SOLUTION, &[("Σ A", area)], solution);
-    answer.step(&formula::FILLS, &[("S", solution), ("T", Value::new(tank, Kind::Fill))], fills);
-}
-
-/// The concentrate of one product; of several each has its own strength.
-fn concentrate_step(out: &mut Outcome, strength: VolumeFraction, plan: &Plan) {
-    let given = [("r", Value::new(strength, Kind::Percent)), ("S", Value::new(plan.solution(), Kind::Fill))];
-    out.answer.step(&formula::CONCENTRATE, &given, Value::new(plan.concentrate(), Kind::Dose));
-}
-
-/// Foam stands before the amounts; each floor of the shift is held against the product.
-fn remarks(out: &mut Outcome, typed: &Typed, rows: &[Row], marks: Marks) {
-    let about_floor = |remark: &Remark| remark.code.starts_with("remark-floor-");
-    for product in (0..typed.site.products.len()).filter(|one| rows.iter().any(|row| row.product == *one)) {
-        let mut own = typed.clone();
-        own.ask.product.clone_from(&typed.site.products[product].id);
-        for remark in cautions::remarks(&own, marks).into_iter().filter(|remark| !about_floor(remark)) {
-            if !out.answer.remarks.iter().any(|one| one.code == remark.code) {
-                out.answer.remark(remark);
-            }
         }
-    }
-    let stop = if typed.ask.stop_read { Weight::Warn } else { Weight::Stop };
-    for row in rows {
-        let area = &typed.site.areas[row.area];
-        let name = Fact::Text(area.name.clone());
-        let own = typed.product_of(area).zip(typed.floor_of(area));
-        let harmed = own.map(|(product, floor)| cautions::on_floor(product, floor, marks));
-        match harmed {
-            Some(FloorVerdict::DoesNotFit { .. }) => {
-                out.answer.remark(Remark::new("remark-shift-floor", stop).with("area", name.clone()));
-            }
-            Some(FloorVerdict::Unknown { .. }) => {
-                let remark = Remark::new("remark-shift-floor-unknown", Weight::Warn);
-                out.answer.remark(remark.with("area", name.clone()));
-            }
-            Some(FloorVerdict::Fits) | None => {}
-        }
-        let code = match row.fit {
-            Fit::Meets => continue,
-            Fit::Short => "remark-shift-short",
-            Fit::TooWet => "remark-shift-too-wet",
+        let tasks: Vec<Task> = own.iter().map(|row| rows[*row].task).collect();
+        let Times { refill, change } = times;
+        let plan = plan(&tasks, Means { tank: fitted.filled_to, refill, change, battery: fitted.battery })?;
+        let rounded = |fill: &crate::trade::shift::Fill| {
+            fitted.strengths[tasks[fill.task].product]?.rounded(fill, step?)
         };
-        out.answer.remark(Remark::new(code, Weight::Warn).with("area", name));
+        let rounded = plan.fills.iter().map(rounded).collect();
+        let waste = plan.spent.iter().copied().sum::<Volume>() * fitted.dumped;
+        let labour = labour(&plan, &own, rows, fitted);
+        rounds.push(Round { machine, rows: own, plan, rounded, tank: fitted.filled_to, labour, waste });
     }
+    Some(rounds)
+}
+
+/// The time that a person is with a machine: all but waiting and charging, and with one that works on its
+/// own only what it cannot do.
+fn labour(plan: &Plan, own: &[usize], rows: &[Row], fitted: &Fitted) -> Duration {
+    let with = |event: &&crate::trade::shift::Event| match event.act {
+        Act::Wait | Act::Charge => false,
+        Act::Clean => fitted.alone.is_none() || rows[own[event.task]].misfit.is_some(),
+        Act::Mop | Act::Go | Act::Refill(_) | Act::Change(_) => true,
+    };
+    plan.events.iter().filter(with).map(|event| event.lasts).sum()
 }

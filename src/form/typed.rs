@@ -95,6 +95,9 @@ impl Default for Typed {
             measure: first(site.measures.first().map(Record::id)),
             level: Entry::new("100", "percent"),
             refill: Entry::new("10", "min"),
+            // Prices of the invented site.
+            wage: Entry::new("18", "money_per_h"),
+            water_price: Entry::new("12", "money_per_1000gal_us"),
             ..Ask::default()
         };
         Self { schema: SCHEMA, system: System::default(), site, ask }
@@ -112,6 +115,21 @@ fn pick_mut<'a, T: Record>(all: &'a mut [T], id: &str) -> Option<&'a mut T> {
 }
 
 impl Typed {
+    /// The same question and site, without the areas: to ask about one record after the other.
+    pub(super) fn without_areas(&self) -> Self {
+        let Site { name, currency, machines, products, floors, measures, areas: _ } = &self.site;
+        let site = Site {
+            name: name.clone(),
+            currency: currency.clone(),
+            machines: machines.clone(),
+            products: products.clone(),
+            floors: floors.clone(),
+            measures: measures.clone(),
+            areas: Vec::new(),
+        };
+        Self { schema: self.schema, system: self.system, site, ask: self.ask.clone() }
+    }
+
     /// The machine asked about.
     pub fn machine(&self) -> Option<&Machine> {
         pick(&self.site.machines, &self.ask.machine)

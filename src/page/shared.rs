@@ -6,7 +6,7 @@
 use crate::answer::Value;
 use crate::form::{Action, Typed};
 use crate::number::Marks;
-use crate::units::System;
+use crate::units::{Kind, System};
 use crate::words::{Argument, Words};
 use std::rc::Rc;
 use yew::prelude::*;
@@ -35,7 +35,9 @@ impl Shared {
 
     /// A value in the reader's units.
     pub fn show(&self, value: Value) -> String {
-        self.words.value(value, self.system())
+        let text = self.words.value(value, self.system());
+        let money = matches!(value.kind, Kind::Money | Kind::AreaPrice | Kind::VolumePrice | Kind::Wage);
+        if money { format!("{}{text}", self.typed.site.currency) } else { text }
     }
 
     /// A value as what fills a placeholder.

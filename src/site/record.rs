@@ -7,6 +7,7 @@ use crate::chemistry::foam::Foam;
 use crate::chemistry::ghs::SignalWord;
 use crate::coded::coded;
 use crate::document::document;
+use crate::trade::alone::Around;
 use crate::trade::order::Place;
 use crate::trade::porosity::Porosity;
 use crate::trade::soil::Soil;
@@ -202,20 +203,6 @@ document! {
         total: Entry = Entry::new("", "l_per_min"),
         /// What each of its metering tips draws, 1, 2, 3 …
         tips: Vec<Entry> = vec![Entry::new("", "ml_per_min"); 3],
-    }
-}
-
-coded! {
-    /// Whether a machine that works on its own finds around it what it needs.
-    #[derive(Default)]
-    Around {
-        /// Nobody has looked.
-        #[default]
-        Unknown = "unknown",
-        /// It does.
-        There = "there",
-        /// It does not.
-        Lacking = "lacking",
     }
 }
 

@@ -41,8 +41,13 @@ formulas! {
     FADES: "formula-fades", "Q" = "Q₀ × √(h / h₀)", BY_DEFINITION;
     SPEED_FOR: "formula-speed-for", "v" = "Q / (a × (w − o))", BY_DEFINITION;
     PRODUCTIVITY: "formula-productivity", "P" = "v × (w − o) × e", BY_DEFINITION;
-    RUN_TIME: "formula-run-time", "t" = "Σ A / P", BY_DEFINITION;
-    SOLUTION: "formula-solution", "S" = "Σ a × A × (1 − u)", BY_DEFINITION;
+    RUN_TIME: "formula-run-time", "t" = "Σ n × A / P", BY_DEFINITION;
+    SOLUTION: "formula-solution", "S" = "Σ n × a × A × (1 − u)", BY_DEFINITION;
+    RECOVERY: "formula-recovery", "T" = "0.9 × R / d", BY_DEFINITION;
+    WASTE: "formula-waste", "D" = "S × d", BY_DEFINITION;
+    COST: "formula-cost", "K" = "Σ C × k + W × w + L × l", BY_DEFINITION;
+    COST_EACH: "formula-cost-each", "k" = "K / Σ A", BY_DEFINITION;
+    A_MONTH: "formula-a-month", "S" = "Σ f × S / 12", BY_DEFINITION;
     FILLS: "formula-fills", "N" = "ceil(S / T)", BY_DEFINITION;
     CONCENTRATE: "formula-concentrate", "C" = "r × S", BY_DEFINITION;
     TOP_UP: "formula-top-up", "X" = "r × V − r₀ × V₀", BY_DEFINITION;

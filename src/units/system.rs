@@ -30,6 +30,8 @@ pub enum Kind {
     Area,
     /// A width.
     Width,
+    /// The width of a lane, or of open floor.
+    Lane,
     /// Travel speed.
     Speed,
     /// A time.
@@ -86,6 +88,8 @@ impl Kind {
             (Self::Area, _) => "ft2",
             (Self::Width, Metric) => "cm",
             (Self::Width, _) => "in",
+            (Self::Lane, Metric) => "m",
+            (Self::Lane, _) => "ft",
             (Self::Speed, Metric) => "km_per_h",
             (Self::Speed, _) => "mph",
             (Self::Time, _) => "min",

@@ -38,6 +38,10 @@ impl Words {
                 let number = number::write(unit.from_si(value.si), DIGITS + 1, self.marks());
                 format!("{number}{THIN_SPACE}{}", unit.symbol)
             }
+            (Kind::Money | Kind::AreaPrice | Kind::VolumePrice | Kind::Wage, Some(unit)) => {
+                let amount = number::write_money(unit.from_si(value.si), self.marks());
+                if unit.symbol.is_empty() { amount } else { format!("{amount}{THIN_SPACE}{}", unit.symbol) }
+            }
             (_, Some(unit)) => self.in_unit(value.si, unit),
             (_, None) => self.number(value.si),
         }
@@ -145,6 +149,9 @@ impl Words {
             What::NoFloor => self.say("mistake-no-floor"),
             What::FloorTarget => self.say("mistake-floor-target"),
             What::NoProduct => self.say("mistake-no-product"),
+            What::NoMachine => self.say("mistake-no-machine"),
+            What::MachineUnsound => self.say("mistake-machine-unsound"),
+            What::ProductUnsound => self.say("mistake-product-unsound"),
             What::Whole => self.say("mistake-whole"),
             What::NoArea => self.say("mistake-no-area"),
             What::TooManyFills => self.say("mistake-too-many-fills"),

@@ -1,12 +1,11 @@
-//! Fills and a shift worked by hand, held to the digits that the hand wrote down.
+//! Fills worked by hand, held to the digits that the hand wrote down.
 
-use crate::{after, assert_printed, in_unit};
+use crate::{after, assert_printed};
 use brimline::answer::Answer;
 use brimline::form::action::{Line, Shelf};
-use brimline::form::{Action, Field, Filling, Typed, fill, names, shift};
+use brimline::form::{Action, Field, Filling, Typed, fill, names};
 use brimline::number::Marks;
-use brimline::trade::shift::Fill;
-use brimline::units::{Duration, Quantity, System, unit};
+use brimline::units::{System, unit};
 
 #[track_caller]
 fn assert_figure(answer: &Answer, name: &str, code: &str, printed: &str) {
@@ -91,59 +90,4 @@ fn an_imperial_fill() {
     assert_figure(&answer, names::FILL_RATIO, "", "80.0000");
     assert_figure(&answer, names::FILL_COUNT, "", "22.0000");
     assert_figure(&answer, names::FILL_ROUNDED, "ml", "660.000");
-}
-
-/// Three areas with the small walk-behind of the demo: 10 gal, 17 in less 2 in at 2 mph, 65 % of the time
-/// at work, settings of 0.12, 0.2 and 0.3 gal/min, 1 to 64, 10 min a refill.
-///
-/// Passing: 15/12 ft × 2 × 5280 ft/h = 13 200 ft²/h; cleaned: 13 200 × 0.65 = 8580 ft²/h = 143 ft²/min.
-///
-/// | area | ft² | wanted, gal/1000 ft² | setting | gives | gal | min |
-/// |---|---|---|---|---|---|---|
-/// | Reading room | 6000 | 0.3 to 0.6 | 1 | 0.12 × 60 / 13.2 = 0.545455 | 3.27273 | 41.9580 |
-/// | Sports hall | 9000 | 0.3 to 0.6 | 1 | 0.545455 | 4.90909 | 62.9371 |
-/// | Changing rooms | 3600 | 0.8 to 1.3 | 2 | 0.2 × 60 / 13.2 = 0.909091 | 3.27273 | 25.1748 |
-///
-/// In all 18 600 ft², 11.45455 gal and 130.0699 min. The first fill of 10 gal covers the first two
-/// (8.18182 gal) and 1.81818 gal of the third, which is 1.81818 / 0.909091 = 2000 ft² of it. That is at
-/// 41.9580 + 62.9371 + 2000 / 143 = 118.8811 min; the refill is done at 128.8811, and is only the
-/// 1.45455 gal that are left; all ends at 140.0699 min. Concentrate at 1/65: 1280 / 65 = 19.6923 and
-/// 1.45455 × 128 / 65 = 2.8643 fl oz, together 22.5566; water 11.45455 × 64 / 65 = 11.27832 gal.
-#[test]
-fn a_shift_of_three_areas() {
-    let typed = after([Action::Include(1, false), Action::Write(Field::AreaSize(3), "3600".into())]);
-    let shift = shift::work(&typed, Marks::POINT);
-    assert_eq!(shift.outcome.troubles, []);
-    let rows: Vec<(usize, usize)> = shift.rows.iter().map(|row| (row.area, row.setting)).collect();
-    assert_eq!(rows, [(0, 1), (2, 1), (3, 2)]);
-    for (row, rate, solution, run) in [
-        (0, "0.545455", "3.27273", "41.9580"),
-        (1, "0.545455", "4.90909", "62.9371"),
-        (2, "0.909091", "3.27273", "25.1748"),
-    ] {
-        assert_printed(in_unit(shift.rows[row].rate, "gal_us_per_1000ft2"), rate);
-        assert_printed(in_unit(shift.rows[row].solution, "gal_us"), solution);
-        assert_printed(in_unit(shift.rows[row].run, "min"), run);
-    }
-    let answer = &shift.outcome.answer;
-    for (name, code, printed) in [
-        (names::SHIFT_AREA, "ft2", "18600.00"),
-        (names::SHIFT_RUN_TIME, "min", "130.0699"),
-        (names::SHIFT_TOTAL_TIME, "min", "140.0699"),
-        (names::SHIFT_SOLUTION, "gal_us", "11.45455"),
-        (names::SHIFT_CONCENTRATE, "floz_us", "22.5566"),
-        (names::SHIFT_WATER, "gal_us", "11.27832"),
-        (names::SHIFT_FILLS, "", "2.0000"),
-    ] {
-        assert_figure(answer, name, code, printed);
-    }
-    let fills = shift.plan.expect("a plan").fills;
-    let [Fill { at: start, after: none, .. }, second] = fills[..] else { panic!("{fills:?}") };
-    assert_eq!((start, none.si()), (Duration::ZERO, 0.0));
-    assert_printed(in_unit(fills[0].concentrate, "floz_us"), "19.6923");
-    assert_eq!(second.task, 2);
-    assert_printed(in_unit(second.after, "ft2"), "2000.00");
-    assert_printed(in_unit(second.at, "min"), "128.8811");
-    assert_printed(in_unit(second.solution, "gal_us"), "1.45455");
-    assert_printed(in_unit(second.concentrate, "floz_us"), "2.8643");
 }

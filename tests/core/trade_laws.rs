@@ -9,7 +9,7 @@ use brimline::trade::label::Window;
 use brimline::trade::measure::round_to;
 use brimline::trade::porosity::Porosity;
 use brimline::trade::setting::{Fit, choose, fit};
-use brimline::trade::shift::{MOST_FILLS, Means, Task, levels, plan};
+use brimline::trade::shift::{MOST_FILLS, Means, Task, plan};
 use brimline::units::{
     ApplicationRate, Area, Duration, Flow, Length, Productivity, Quantity, Speed, Volume, VolumeFraction,
 };
@@ -184,10 +184,9 @@ proptest! {
 }
 
 fn any_task() -> impl Strategy<Value = Task> {
-    (1.0..20_000.0_f64, 1e-6..1e-3_f64, 0.05..3.0_f64).prop_map(|(size, spent, speed)| Task {
-        size: Area::new(size),
-        spent: ApplicationRate::new(spent),
-        productivity: Productivity::new(speed),
+    (1.0..20_000.0_f64, 1e-6..1e-3_f64, 0.05..3.0_f64).prop_map(|(size, spent, speed)| {
+        let (spent, pace) = (ApplicationRate::new(spent), Productivity::new(speed));
+        Task::plain(Area::new(size), spent, pace, VolumeFraction::ZERO)
     })
 }
 
@@ -199,7 +198,8 @@ proptest! {
         refill in 0.0..3_600.0_f64,
     ) {
         let need: f64 = tasks.iter().map(|task| (task.spent * task.size).si()).sum();
-        let means = Means { tank, strength, refill: Duration::new(refill) };
+        let tasks: Vec<Task> = tasks.iter().map(|task| Task { strength, ..*task }).collect();
+        let means = Means { tank, refill: Duration::new(refill), change: Duration::ZERO, battery: None };
         let Some(plan) = plan(&tasks, means) else {
             prop_assert!(need / tank.si() > MOST_FILLS as f64 - 1.0);
             return Ok(());
@@ -216,7 +216,7 @@ proptest! {
         for pair in plan.fills.windows(2) {
             prop_assert!(pair[0].task <= pair[1].task && pair[0].at < pair[1].at);
         }
-        let levels = levels(&plan, &tasks);
+        let levels = &plan.levels;
         prop_assert!(levels.iter().all(|level| level.solution >= Volume::ZERO && level.solution <= tank));
         prop_assert!(levels.windows(2).all(|pair| pair[0].at <= pair[1].at * (1.0 + 1e-9)));
         let fallen: f64 = levels.windows(2).map(|pair| (pair[0].solution - pair[1].solution).si().max(0.0)).sum();
@@ -234,13 +234,13 @@ proptest! {
 #[test]
 fn crumbs_do_not_add_up_to_a_fill() {
     let crumb = 0.9e-9;
-    let task = |solution: f64| Task {
-        size: Area::new(solution),
-        spent: ApplicationRate::new(1.0),
-        productivity: Productivity::new(1.0),
+    let half = VolumeFraction::new(0.5);
+    let task = |solution: f64| {
+        Task::plain(Area::new(solution), ApplicationRate::new(1.0), Productivity::new(1.0), half)
     };
     let tasks: Vec<Task> = (0..10).map(|_| task(1.0 - crumb)).collect();
-    let means = Means { tank: Volume::new(1.0), strength: VolumeFraction::new(0.5), refill: Duration::ZERO };
+    let none = Duration::ZERO;
+    let means = Means { tank: Volume::new(1.0), refill: none, change: none, battery: None };
     let plan = plan(&tasks, means).expect("ten fills");
     assert_eq!(plan.fills.len(), 10);
 }
@@ -248,12 +248,12 @@ fn crumbs_do_not_add_up_to_a_fill() {
 /// Thousands of subtractions must not leave a rest that no fill can serve.
 #[test]
 fn thousands_of_fills_end() {
-    let task = |size: f64| Task {
-        size: Area::new(size),
-        spent: ApplicationRate::new(0.000_35),
-        productivity: Productivity::new(0.05),
+    let half = VolumeFraction::new(0.5);
+    let task = |size: f64| {
+        Task::plain(Area::new(size), ApplicationRate::new(0.000_35), Productivity::new(0.05), half)
     };
-    let means = Means { tank: of(1.833, "l"), strength: VolumeFraction::new(0.5), refill: Duration::ZERO };
+    let none = Duration::ZERO;
+    let means = Means { tank: of(1.833, "l"), refill: none, change: none, battery: None };
     let plan = plan(&[task(17_503.536), task(19_320.331)], means).expect("fewer than the most");
     // 0.35 L/m² × 36 823.867 m² ÷ 1.833 L = 7031.3
     assert_eq!(plan.fills.len(), 7_032);

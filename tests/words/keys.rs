@@ -56,13 +56,21 @@ fn composed() -> Vec<String> {
     all("count-", &["pump", "cap", "chamber", "scoop", "packet"]);
     all("porosity-", &["sealed", "low", "medium", "high"]);
     all("place-", &Place::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
+    all("soil-", &["usual", "heavy"]);
+    all("around-", &["unknown", "there", "lacking"]);
+    for own in ["area-machine", "area-product"] {
+        all(own, &["", "-asked", "-none"]);
+    }
     all("fill-level-", &["25", "50", "75", "100"]);
     for shelf in ["machine", "product", "floor", "measure"] {
         all(shelf, &["-add", "-remove"]);
     }
     all("area", &["-add", "-up-of", "-remove-of"]);
     let shown = |name: &&&str| {
-        !["flow.setting", "shift.solution", "shift.fills", "fill.dose", "fill.rounded"].contains(*name)
+        // The month and the year stand beside the shift, under its words.
+        let over_time = name.starts_with("month.") || name.starts_with("year.");
+        !over_time
+            && !["flow.setting", "shift.solution", "shift.fills", "fill.dose", "fill.rounded"].contains(*name)
     };
     out.extend(
         names::ALL.iter().filter(shown).map(|name| format!("figure-{}", name.replace(['.', '_'], "-"))),

@@ -1,15 +1,19 @@
 //! The order in which areas are best cleaned.
 
-use super::work;
+use super::{Row, work};
 use crate::form::{Field, Outcome, Typed};
 use crate::number::Marks;
 use crate::trade::order::{Order, OrderMistake, Stop, order};
+use crate::trade::shift::Plan;
 use crate::units::Duration;
 
-/// The best order of the areas that are cleaned; the others keep their places behind them.
+/// The best order of the areas that are cleaned, machine by machine; the others keep their places behind
+/// them.
+///
+/// The machines work side by side: the changes of all are added up, the end is the last one's.
 ///
 /// # Errors
-/// As [`order`]; `None` where the shift itself does not work out yet.
+/// As [`order`], of the first machine that has none; `None` where the shift itself does not work out yet.
 ///
 /// ```
 /// use brimline::form::{Typed, shift::best_order};
@@ -19,27 +23,52 @@ use crate::units::Duration;
 /// ```
 pub fn best_order(typed: &Typed, marks: Marks) -> Option<Result<(Vec<usize>, Order), OrderMistake>> {
     let shift = work(typed, marks);
-    let plan = shift.plan?;
-    let mut out = Outcome::default();
-    let mut time = |field: Field| out.may::<Duration>(typed, field, marks).flatten();
-    let refill = time(Field::Refill).unwrap_or(Duration::ZERO);
-    let change = time(Field::Change).unwrap_or(Duration::ZERO);
-    let mut stops = Vec::new();
-    for (index, row) in shift.rows.iter().enumerate() {
-        // A fill at the beginning of an area may also have been the end of the one before.
-        let fills = plan.fills.iter().filter(|fill| fill.task == index).count();
-        stops.push(Stop {
-            product: row.product,
-            time: row.run + refill * fills as f64,
-            place: typed.site.areas[row.area].place,
-            opens: time(Field::AreaOpens(row.area)).unwrap_or(Duration::ZERO),
-            closes: time(Field::AreaCloses(row.area)).unwrap_or(Duration::new(f64::INFINITY)),
-        });
+    if shift.rounds.is_empty() {
+        return None;
     }
-    Some(order(&stops, change).map(|order| {
-        let mut turns: Vec<usize> = order.stops.iter().map(|stop| shift.rows[*stop].area).collect();
-        let rest: Vec<usize> = (0..typed.site.areas.len()).filter(|area| !turns.contains(area)).collect();
-        turns.extend(rest);
-        (turns, order)
-    }))
+    let mut out = Outcome::default();
+    let mut time =
+        |field: Field| out.may::<Duration>(typed, field, marks).flatten().unwrap_or(Duration::ZERO);
+    let (refill, change) = (time(Field::Refill), time(Field::Change));
+    // Each machine's areas change places among themselves.
+    let mut turns: Vec<usize> = shift.rows.iter().map(|row| row.area).collect();
+    let mut whole = Order { stops: Vec::new(), changes: 0, ends: Duration::ZERO, least: 0, exact: true };
+    for round in &shift.rounds {
+        let rows: Vec<&Row> = round.rows.iter().map(|row| &shift.rows[*row]).collect();
+        let stop = |(task, row): (usize, &&Row)| stop(typed, row, task, &round.plan, refill);
+        let stops: Vec<Stop> = rows.iter().enumerate().map(stop).collect();
+        let own = match order(&stops, change) {
+            Ok(own) => own,
+            Err(OrderMistake::Late(task)) => return Some(Err(OrderMistake::Late(round.rows[task]))),
+            Err(mistake) => return Some(Err(mistake)),
+        };
+        for (place, task) in round.rows.iter().zip(&own.stops) {
+            turns[*place] = rows[*task].area;
+        }
+        whole.changes += own.changes;
+        whole.least += own.least;
+        whole.ends = whole.ends.max(own.ends);
+        whole.exact &= own.exact;
+    }
+    whole.stops.clone_from(&turns);
+    let mut placed = vec![false; typed.site.areas.len()];
+    for area in &turns {
+        placed[*area] = true;
+    }
+    turns.extend((0..placed.len()).filter(|area| !placed[*area]));
+    Some(Ok((turns, whole)))
+}
+
+/// An area, as far as its place goes: its time, with the refills on the way and the way to them.
+fn stop(typed: &Typed, row: &Row, task: usize, plan: &Plan, refill: Duration) -> Stop {
+    // A fill at the beginning of an area may also have been the end of the one before.
+    let fills = plan.fills.iter().filter(|fill| fill.task == task).count();
+    let trips = (refill + row.task.way * 2.0) * fills as f64;
+    Stop {
+        product: row.product,
+        time: row.run() + row.task.mopping + trips,
+        place: typed.site.areas[row.area].place,
+        opens: row.task.opens,
+        closes: row.closes.unwrap_or(Duration::new(f64::INFINITY)),
+    }
 }

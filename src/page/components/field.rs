@@ -35,7 +35,10 @@ pub fn number_field(shared: &Shared, outcome: &Outcome, field: Field, label: Opt
 /// The unit of a number: a word where there is one, a list where there are several.
 fn units(shared: &Shared, field: Field, name: &str, label: &str, chosen: &str) -> Html {
     if let [only] = field.units() {
-        return html! { <span class="unit">{ unit(only).map(|unit| unit.symbol) }</span> };
+        let own = unit(only).map(|unit| unit.symbol).unwrap_or_default();
+        // Money is told in the site's own.
+        let told = if *only == "money" { shared.typed.site.currency.as_str() } else { own };
+        return html! { <span class="unit">{ told.to_owned() }</span> };
     }
     let onchange = shared.on(move |event: Event| {
         Action::Unit(field, event.target_unchecked_into::<HtmlSelectElement>().value())

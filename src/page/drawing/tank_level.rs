@@ -15,7 +15,8 @@ const HEIGHT: f64 = 110.0;
 const NUMBERED: usize = 16;
 
 /// One line, with the number of each fill at its top; the fills stand in the table beside it.
-pub fn tank_level(shared: &Shared, plan: &Plan, levels: &[Level]) -> Html {
+pub fn tank_level(shared: &Shared, plan: &Plan) -> Html {
+    let levels = &plan.levels;
     let most = levels.iter().map(|level| level.solution).fold(Volume::ZERO, Volume::max);
     let x = |at: f64| LEFT + WIDTH * at / plan.total.si().max(f64::MIN_POSITIVE);
     let y = |level: f64| TOP + HEIGHT * (1.0 - level / most.si().max(f64::MIN_POSITIVE));

@@ -37,6 +37,36 @@ pub fn machine_motion(shared: &Shared, outcome: &Outcome) -> Html {
     }
 }
 
+/// What a whole shift asks of a machine: its recovery tank, its battery, and where it works on its own.
+pub fn machine_round(shared: &Shared, outcome: &Outcome) -> Html {
+    let Some(machine) = shared.typed.machine() else { return Html::default() };
+    let needs = Text {
+        line: Line::Needs,
+        name: "machine-needs".to_owned(),
+        key: "machine-needs",
+        value: machine.needs.clone(),
+        tall: true,
+        mistake: None,
+    };
+    let number = |field: Field| number_field(shared, outcome, field, None);
+    let alone = html! {
+        <>
+            { for [Field::LaneLeast, Field::LaneMost].map(number) }
+            { text_field(shared, needs) }
+        </>
+    };
+    let content = html! {
+        <div class="fields">
+            { for [Field::Recovery, Field::PickUp, Field::Battery, Field::Charge].map(number) }
+            { switch(shared, "machine-sweeps", shared.say("machine-sweeps"), machine.sweeps, Action::Sweeps) }
+            { switch(shared, "machine-unattended", shared.say("machine-unattended"), machine.unattended, Action::Unattended) }
+            if machine.unattended { { alone } }
+        </div>
+    };
+    let inside = ["machine-recovery", "machine-pick-up", "machine-battery", "machine-charge", "machine-lane"];
+    fold(shared, outcome, "machine-round", &inside, content)
+}
+
 /// The flow of each setting.
 pub fn machine_settings(shared: &Shared, outcome: &Outcome) -> Html {
     let count = shared.typed.machine().map_or(0, |machine| machine.settings.len());

@@ -2,18 +2,19 @@
 
 mod areas;
 mod events;
+mod totals;
 
 use super::frame;
-use crate::form::action::Shelf;
+use crate::form::action::{Line, Shelf};
 use crate::form::saved::View;
 use crate::form::shift::{Shift, work};
 use crate::form::{Field, names};
 use crate::page::components::{
-    Amount, amount, answer_tools, assumptions, caution_of, caution_strip, computed_as, facts, glance,
-    number_field, picker, stop, troubles, troubles_beside, warnings, workings,
+    Amount, Text, amount, answer_tools, assumptions, caution_of, caution_strip, computed_as, facts, fold,
+    glance, number_field, picker, stop, text_field, troubles, troubles_beside, warnings, workings,
 };
-use crate::page::drawing::tank_level;
-use crate::page::editors::{label_field, machine_basics, machine_motion, machine_settings};
+use crate::page::drawing::{tank_level, timeline};
+use crate::page::editors::{label_field, machine_basics, machine_motion, machine_round, machine_settings};
 use crate::page::shared::Shared;
 use crate::words::Argument;
 use yew::prelude::*;
@@ -23,6 +24,20 @@ pub fn shift_view(shared: &Shared) -> Html {
     let shift = work(&shared.typed, shared.marks());
     let outcome = &shift.outcome;
     let number = |field: Field| number_field(shared, outcome, field, None);
+    let money = Text {
+        line: Line::Currency,
+        name: "site-currency".to_owned(),
+        key: "site-currency",
+        value: shared.typed.site.currency.clone(),
+        tall: false,
+        mistake: None,
+    };
+    let prices = html! {
+        <div class="fields">
+            { text_field(shared, money) }
+            { for PRICES.iter().map(|field| number(*field)) }
+        </div>
+    };
     let question = html! {
         <>
             <div class="fields">
@@ -34,6 +49,7 @@ pub fn shift_view(shared: &Shared) -> Html {
                 { number(Field::Efficiency) }
                 { number(Field::Refill) }
                 { number(Field::Change) }
+                { number(Field::DryMop) }
             </div>
             { areas::areas(shared, outcome) }
             <details class="more">
@@ -41,6 +57,8 @@ pub fn shift_view(shared: &Shared) -> Html {
                 <div class="fields">{ machine_motion(shared, outcome) }</div>
                 { machine_settings(shared, outcome) }
             </details>
+            { machine_round(shared, outcome) }
+            { fold(shared, outcome, "shift-prices", &["cost-", "stock-", "product-container", "product-price", "product-lead"], prices) }
             { machine_basics(shared, outcome) }
             { glance(shared, at_a_glance(shared, &shift)) }
         </>
@@ -91,10 +109,19 @@ fn answer(shared: &Shared, shift: &Shift) -> Html {
             { troubles_beside(shared, &shift.outcome) }
             { amount(volume) }
             { warnings(shared, &answer.remarks) }
-            { for shift.plan.as_ref().map(|plan| tank_level(shared, plan, &shift.levels)) }
+            { timeline(shared, &shift.rounds) }
+            { for shift.rounds.iter().map(|round| tank_level(shared, &round.plan)) }
+            { events::machines(shared, shift) }
             { events::fills(shared, shift) }
             { events::areas(shared, shift) }
+            { events::steps(shared, shift) }
             { facts(shared, answer, FACTS) }
+            <h2>{ shared.say("cost-heading") }</h2>
+            { totals::costs(shared, shift) }
+            <h2>{ shared.say("year-heading") }</h2>
+            { totals::over_time(shared, shift) }
+            { totals::stock(shared, shift) }
+            { totals::comparison(shared, shift) }
             { cautions(shared, shift) }
             { assumptions(shared, &answer.remarks) }
             { workings(shared, &answer.steps) }
@@ -110,11 +137,18 @@ fn cautions(shared: &Shared, shift: &Shift) -> Html {
     html! { { for products.map(|(_, product)| caution_of(shared, product)) } }
 }
 
+/// What things are bought at, and what to keep of them.
+const PRICES: &[Field] =
+    &[Field::Container, Field::Price, Field::Lead, Field::Wage, Field::WaterPrice, Field::Spread];
+
 const FACTS: &[&str] = &[
     names::SHIFT_AREA,
     names::SHIFT_RUN_TIME,
     names::SHIFT_TOTAL_TIME,
     names::SHIFT_WATER,
     names::SHIFT_CONCENTRATE,
+    names::SHIFT_WASTE,
+    names::SHIFT_LABOUR,
     names::SHIFT_CHANGES,
+    names::SHIFT_CHARGES,
 ];

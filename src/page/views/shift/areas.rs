@@ -11,7 +11,9 @@ use crate::page::keep::download;
 use crate::page::shared::Shared;
 use crate::site::Area;
 use crate::site::area_list::{Flaw, export, import};
+use crate::trade::alone::Around;
 use crate::trade::order::{OrderMistake, Place};
+use crate::trade::soil::Soil;
 use crate::units::Kind;
 use crate::words::Argument;
 use yew::prelude::*;
@@ -64,18 +66,8 @@ fn line(shared: &Shared, outcome: &Outcome, index: usize, area: &Area) -> Html {
         chosen: area.floor.clone(),
         hint: None,
     };
-    let mut products = named(shared, Shelf::Product);
-    if !area.product.is_empty() && !products.iter().any(|(id, _)| *id == area.product) {
-        products.insert(0, (area.product.clone(), shared.say("area-product-none")));
-    }
-    products.insert(0, (String::new(), shared.say("area-product-asked")));
-    let product = Choice {
-        name: format!("area-{number}-product").into(),
-        label: shared.say("area-product"),
-        options: products,
-        chosen: area.product.clone(),
-        hint: None,
-    };
+    let machine = own_record(shared, Shelf::Machine, ("area-machine", number), &area.machine);
+    let product = own_record(shared, Shelf::Product, ("area-product", number), &area.product);
     let place_name = |one: &Place| (one.code().to_owned(), shared.say(&format!("place-{}", one.code())));
     let place = Choice {
         name: format!("area-{number}-place").into(),
@@ -84,6 +76,24 @@ fn line(shared: &Shared, outcome: &Outcome, index: usize, area: &Area) -> Html {
         chosen: area.place.code().to_owned(),
         hint: None,
     };
+    let soil_name = |one: &Soil| (one.code().to_owned(), shared.say(&format!("soil-{}", one.code())));
+    let soil = Choice {
+        name: format!("area-{number}-soil").into(),
+        label: shared.say("area-soil"),
+        options: Soil::ALL.iter().map(soil_name).collect(),
+        chosen: area.soil.code().to_owned(),
+        hint: None,
+    };
+    let around_name = |one: &Around| (one.code().to_owned(), shared.say(&format!("around-{}", one.code())));
+    let around = Choice {
+        name: format!("area-{number}-around").into(),
+        label: shared.say("area-around"),
+        options: Around::ALL.iter().map(around_name).collect(),
+        chosen: area.around.code().to_owned(),
+        hint: None,
+    };
+    let alone = shared.typed.machine_of(area).is_some_and(|machine| machine.unattended);
+    let field = |field: Field| number_field(shared, outcome, field, None);
     // Of equal buttons a screen reader must tell which area each is for.
     let of_area = |what: &'static str, key: &str, action: Action| {
         let act = shared.act.clone();
@@ -100,6 +110,8 @@ fn line(shared: &Shared, outcome: &Outcome, index: usize, area: &Area) -> Html {
             </button>
         }
     };
+    let inside = ["machine", "frequency", "lane", "way", "opens", "closes"]
+        .map(|what| format!("area-{number}-{what}"));
     html! {
         <li class="area" key={area.id.clone()}>
             { switch(shared, format!("area-{number}-included"), of("area-included"), area.included,
@@ -110,11 +122,21 @@ fn line(shared: &Shared, outcome: &Outcome, index: usize, area: &Area) -> Html {
                 { choice(shared, floor, move |id| Action::AreaFloor(index, id)) }
                 { choice(shared, product, move |id| Action::AreaProduct(index, id)) }
             </div>
-            { fold(shared, outcome, "area-more", &[&format!("area-{number}-opens"), &format!("area-{number}-closes")], html! {
+            { fold(shared, outcome, "area-more", &inside.each_ref().map(String::as_str), html! {
                 <div class="fields">
+                    { choice(shared, machine, move |id| Action::AreaMachine(index, id)) }
+                    { field(Field::AreaFrequency(index)) }
+                    { choice(shared, soil, move |code| Action::AreaSoil(index, Soil::from_code(&code).unwrap_or_default())) }
+                    { switch(shared, format!("area-{number}-loose"), shared.say("area-loose"), area.loose,
+                        move |loose| Action::AreaLoose(index, loose)) }
+                    if alone {
+                        { field(Field::AreaLane(index)) }
+                        { choice(shared, around, move |code| Action::AreaAround(index, Around::from_code(&code).unwrap_or_default())) }
+                    }
+                    { field(Field::AreaWay(index)) }
                     { choice(shared, place, move |code| Action::AreaPlace(index, Place::from_code(&code).unwrap_or_default())) }
-                    { number_field(shared, outcome, Field::AreaOpens(index), None) }
-                    { number_field(shared, outcome, Field::AreaCloses(index), None) }
+                    { field(Field::AreaOpens(index)) }
+                    { field(Field::AreaCloses(index)) }
                 </div>
             }) }
             <div class="buttons">
@@ -122,6 +144,23 @@ fn line(shared: &Shared, outcome: &Outcome, index: usize, area: &Area) -> Html {
                 { of_area("remove", "area-remove", Action::Remove(Shelf::Area, index)) }
             </div>
         </li>
+    }
+}
+
+/// The machine or the product of an area: its own, or the one above.
+fn own_record(shared: &Shared, shelf: Shelf, (key, number): (&str, usize), chosen: &str) -> Choice {
+    let mut options = named(shared, shelf);
+    if !chosen.is_empty() && !options.iter().any(|(id, _)| id == chosen) {
+        // It was removed: none is shown as chosen.
+        options.insert(0, (chosen.to_owned(), shared.say(&format!("{key}-none"))));
+    }
+    options.insert(0, (String::new(), shared.say(&format!("{key}-asked"))));
+    Choice {
+        name: key.replacen('-', &format!("-{number}-"), 1).into(),
+        label: shared.say(key),
+        options,
+        chosen: chosen.to_owned(),
+        hint: None,
     }
 }
 

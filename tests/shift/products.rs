@@ -1,21 +1,14 @@
 //! A shift with several products, from what was typed. Worked by hand; units exact by NIST SP 811,
 //! Appendix B: 1 gal = 128 fl oz.
 
+use crate::{after, write};
 use brimline::form::action::{Line, Shelf, reduce};
 use brimline::form::shift::{best_order, work};
-use brimline::form::{Action, Field, Typed, What, names};
+use brimline::form::{Action, Field, What, names};
 use brimline::number::Marks;
 use brimline::trade::order::{OrderMistake, Place};
 
 const FLUID_OUNCE: f64 = 29.573_529_562_5e-6;
-
-fn after(actions: impl IntoIterator<Item = Action>) -> Typed {
-    actions.into_iter().fold(Typed::default(), reduce)
-}
-
-fn write(field: Field, text: &str) -> Action {
-    Action::Write(field, text.into())
-}
 
 /// Two areas of 13,200 ft² on the vinyl, an hour each at full efficiency: 13,200 ft² an hour by 2 mph × 15 in.
 /// Setting 1 lays down 0.12 gal/min, 7.2 gal an area.
@@ -56,8 +49,8 @@ fn a_change_of_product_is_a_dump_and_a_fill_of_its_own() {
     assert!((figure(&two, names::SHIFT_CONCENTRATE) / FLUID_OUNCE - by_hand).abs() < 1e-6);
     assert!((figure(&two, names::SHIFT_TOTAL_TIME) - 150.0 * 60.0).abs() < 1e-6);
     assert!((figure(&two, names::SHIFT_CHANGES) - 1.0).abs() < f64::EPSILON);
-    let plan = two.plan.expect("a plan");
-    assert_eq!(plan.fills.iter().map(|fill| fill.task).collect::<Vec<_>>(), [0, 1]);
+    let [round] = &two.rounds[..] else { panic!("one machine") };
+    assert_eq!(round.plan.fills.iter().map(|fill| fill.task).collect::<Vec<_>>(), [0, 1]);
     // Strong alkali strips the finish of this floor: said of the area that takes it, and of no other.
     let codes: Vec<&str> = two.outcome.answer.remarks.iter().map(|remark| remark.code).collect();
     assert_eq!(codes.iter().filter(|code| **code == "remark-shift-floor").count(), 1);
@@ -132,9 +125,9 @@ fn a_shift_rounds_no_fill_below_a_minimum_by_law() {
         write(Field::Minimum, "700"),
     ];
     let shift = work(&after(quat), Marks::POINT);
-    let plan = shift.plan.expect("a plan");
-    assert!(shift.rounded.iter().any(Option::is_some));
-    for (fill, rounded) in plan.fills.iter().zip(&shift.rounded) {
+    let [round] = &shift.rounds[..] else { panic!("one machine") };
+    assert!(round.rounded.iter().any(Option::is_some));
+    for (fill, rounded) in round.plan.fills.iter().zip(&round.rounded) {
         let least = 0.7 / 170.0;
         assert!(rounded.is_none_or(|rounded| rounded.dose / fill.solution >= least * (1.0 - 1e-9)));
     }

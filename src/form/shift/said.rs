@@ -1,0 +1,209 @@
+//! What must be said beside a shift.
+
+use super::costs::Prices;
+use super::fleet::Fitted;
+use super::{Amounts, Round, Row};
+use crate::answer::{Fact, Remark, Value, Weight};
+use crate::chemistry::floor::FloorVerdict;
+use crate::form::{Outcome, Typed, cautions};
+use crate::number::Marks;
+use crate::trade::alone::Misfit;
+use crate::trade::setting::Fit;
+use crate::trade::shift::Act;
+use crate::units::{Duration, Kind, Volume, VolumeFraction};
+
+/// More names than these are counted.
+const NAMED: usize = 8;
+
+/// The names of some areas, one after the other.
+fn listed(names: &[&str]) -> Fact {
+    let mut text = names.iter().take(NAMED).copied().collect::<Vec<_>>().join(", ");
+    if names.len() > NAMED {
+        text += &format!(" … (+{})", names.len() - NAMED);
+    }
+    Fact::Text(text)
+}
+
+/// Foam stands before the amounts; each floor is held against its product, each area against its machine.
+pub(super) fn remarks(
+    out: &mut Outcome,
+    typed: &Typed,
+    rows: &[Row],
+    rounds: &[Round],
+    fleet: &[Option<Fitted>],
+    marks: Marks,
+) {
+    about_products(out, typed, rows, marks);
+    about_floors(out, typed, rows, marks);
+    let names = |of: &dyn Fn(&Row) -> bool| -> Vec<&str> {
+        rows.iter().filter(|row| of(row)).map(|row| typed.site.areas[row.area].name.as_str()).collect()
+    };
+    for (code, fit) in [("remark-shift-short", Fit::Short), ("remark-shift-too-wet", Fit::TooWet)] {
+        let named = names(&|row| row.fit == fit);
+        if !named.is_empty() {
+            out.answer.remark(Remark::new(code, Weight::Warn).with("area", listed(&named)));
+        }
+    }
+    let heavy = names(&|row| row.passes > 1.0);
+    if !heavy.is_empty() {
+        out.answer.remark(Remark::new("remark-heavy", Weight::Assumed).with("area", listed(&heavy)));
+    }
+    for round in rounds {
+        if let Some(fitted) = &fleet[round.machine] {
+            about_machine(out, typed, rows, round, fitted);
+        }
+    }
+    let loose = names(&|row| row.task.mopping > Duration::ZERO);
+    if !loose.is_empty() {
+        let time = rows.iter().map(|row| row.task.mopping).sum::<Duration>();
+        let remark = Remark::new("remark-dry-mop", Weight::Warn).with("area", listed(&loose));
+        out.answer.remark(remark.value("time", Value::new(time, Kind::Time)));
+    }
+    if rows.len() > rounds.len() {
+        out.answer.remark(Remark::new("remark-moves", Weight::Assumed));
+    }
+}
+
+/// What each product does in the machines that take it.
+fn about_products(out: &mut Outcome, typed: &Typed, rows: &[Row], marks: Marks) {
+    let about_floor = |remark: &Remark| remark.code.starts_with("remark-floor-");
+    let mut pairs: Vec<(usize, usize)> = Vec::new();
+    for row in rows {
+        if !pairs.contains(&(row.machine, row.product)) {
+            pairs.push((row.machine, row.product));
+        }
+    }
+    let mut own = typed.without_areas();
+    for (machine, product) in pairs {
+        own.ask.machine.clone_from(&typed.site.machines[machine].id);
+        own.ask.product.clone_from(&typed.site.products[product].id);
+        for remark in cautions::remarks(&own, marks).into_iter().filter(|remark| !about_floor(remark)) {
+            if !out.answer.remarks.iter().any(|one| one.code == remark.code) {
+                out.answer.remark(remark);
+            }
+        }
+    }
+}
+
+/// What each product does to the floors that take it.
+fn about_floors(out: &mut Outcome, typed: &Typed, rows: &[Row], marks: Marks) {
+    let site = &typed.site;
+    let mut known: Vec<(usize, &str, FloorVerdict)> = Vec::new();
+    let (mut harmed, mut unknown) = (Vec::new(), Vec::new());
+    for row in rows {
+        let area = &site.areas[row.area];
+        let before =
+            known.iter().find(|(product, floor, _)| (*product, *floor) == (row.product, &area.floor));
+        let verdict = match (before, typed.floor_of(area)) {
+            (Some((_, _, verdict)), _) => verdict.clone(),
+            (None, None) => continue,
+            (None, Some(floor)) => {
+                let verdict = cautions::on_floor(&site.products[row.product], floor, marks);
+                known.push((row.product, &area.floor, verdict.clone()));
+                verdict
+            }
+        };
+        match verdict {
+            FloorVerdict::DoesNotFit { .. } => harmed.push(area.name.as_str()),
+            FloorVerdict::Unknown { .. } => unknown.push(area.name.as_str()),
+            FloorVerdict::Fits => {}
+        }
+    }
+    let stop = if typed.ask.stop_read { Weight::Warn } else { Weight::Stop };
+    for (code, weight, areas) in
+        [("remark-shift-floor", stop, harmed), ("remark-shift-floor-unknown", Weight::Warn, unknown)]
+    {
+        if !areas.is_empty() {
+            out.answer.remark(Remark::new(code, weight).with("area", listed(&areas)));
+        }
+    }
+}
+
+/// Where a machine does not work on its own, and what its tanks and its battery ask for.
+fn about_machine(out: &mut Outcome, typed: &Typed, rows: &[Row], round: &Round, fitted: &Fitted) {
+    let machine = &typed.site.machines[round.machine];
+    let named = |code, weight| Remark::new(code, weight).with("machine", Fact::Text(machine.name.clone()));
+    let answer = &mut out.answer;
+    let area = |row: &Row| typed.site.areas[row.area].name.as_str();
+    let own = || round.rows.iter().map(|row| &rows[*row]);
+    let asks = fitted.alone.unwrap_or_default();
+    for (code, misfit, lane) in [
+        ("remark-alone-narrow", Misfit::Narrow, asks.least),
+        ("remark-alone-wide", Misfit::Wide, asks.most),
+        ("remark-alone-lacking", Misfit::Lacking, None),
+        ("remark-alone-unknown", Misfit::Unknown, None),
+    ] {
+        let areas: Vec<&str> = own().filter(|row| row.misfit == Some(misfit)).map(area).collect();
+        if !areas.is_empty() {
+            let mut remark = named(code, Weight::Warn).with("area", listed(&areas));
+            if let Some(lane) = lane {
+                remark = remark.value("lane", Value::new(lane, Kind::Lane));
+            }
+            if asks.around && lane.is_none() {
+                remark = remark.with("needs", Fact::Text(machine.needs.trim().to_owned()));
+            }
+            answer.remark(remark);
+        }
+    }
+    if let Some(recovery) = fitted.recovery.filter(|_| fitted.filled_to < fitted.tank) {
+        let remark = named("remark-recovery", Weight::Warn);
+        let fill = Value::new(fitted.filled_to, Kind::Fill);
+        answer
+            .remark(remark.value("fill", fill).value("recovery", Value::new::<Volume>(recovery, Kind::Fill)));
+    }
+    let charges = round.plan.count_of(|act| act == Act::Charge);
+    if let Some(battery) = fitted.battery.filter(|_| charges > 0) {
+        let time = |time: Duration| Value::new(time, Kind::Time);
+        let remark = named("remark-battery", Weight::Warn).value("run", time(round.plan.run_time()));
+        let remark = remark.value("lasts", time(battery.lasts)).value("charge", time(battery.charge));
+        answer.remark(remark.value("n", Value::plain(charges as f64, Kind::Count)));
+    }
+    for (task, row) in own().enumerate() {
+        let done = round.plan.done[task];
+        if let Some(closes) = row.closes.filter(|closes| done > *closes * (1.0 + 1e-9)) {
+            let remark =
+                Remark::new("remark-late", Weight::Warn).with("area", Fact::Text(area(row).to_owned()));
+            let time = |time: Duration| Value::new(time, Kind::Time);
+            answer.remark(remark.value("done", time(done)).value("closes", time(closes)));
+        }
+    }
+    if fitted.motion.spent < 1.0 {
+        let share = Value::new(VolumeFraction::new(1.0 - fitted.motion.spent), Kind::Percent);
+        let remark = Remark::new("remark-reuse", Weight::Assumed).value("share", share);
+        if !answer.remarks.contains(&remark) {
+            answer.remark(remark);
+        }
+    }
+}
+
+/// What is not in the cost and not in the month.
+pub(super) fn about_prices(
+    out: &mut Outcome,
+    typed: &Typed,
+    amounts: &Amounts,
+    prices: &Prices,
+    left_out: &[&str],
+) {
+    let answer = &mut out.answer;
+    if answer.get(crate::form::names::COST_TOTAL).is_some() {
+        let used = (0..amounts.concentrate.len()).filter(|one| amounts.concentrate[*one] > Volume::ZERO);
+        let unknown: Vec<&str> = used
+            .filter(|one| !prices.knows(*one))
+            .map(|one| typed.site.products[one].name.as_str())
+            .collect();
+        if !unknown.is_empty() {
+            answer
+                .remark(Remark::new("remark-cost-no-price", Weight::Warn).with("product", listed(&unknown)));
+        }
+        if prices.water.is_none() {
+            answer.remark(Remark::new("remark-cost-no-water", Weight::Assumed));
+        }
+        if prices.wage.is_none() {
+            answer.remark(Remark::new("remark-cost-no-wage", Weight::Assumed));
+        }
+    }
+    if !left_out.is_empty() {
+        let remark = Remark::new("remark-month-left-out", Weight::Warn);
+        answer.remark(remark.with("area", listed(left_out)));
+    }
+}

@@ -1,0 +1,87 @@
+//! The shift over time: a strip a machine, a block for each thing done.
+
+use crate::answer::Value;
+use crate::form::shift::Round;
+use crate::page::shared::Shared;
+use crate::trade::shift::{Act, Event};
+use crate::units::{Duration, Kind, Quantity};
+use crate::words::Argument;
+use yew::prelude::*;
+
+const LEFT: f64 = 4.0;
+const WIDTH: f64 = 272.0;
+const STRIP: f64 = 34.0;
+/// A strip with the name of its machine above it.
+const ROW: f64 = 84.0;
+/// A block narrower than this has no room for its mark.
+const ROOM: f64 = 13.0;
+
+/// Floors that are cleaned are filled and carry the area's number; what else takes time is framed and
+/// carries the first letter of its word; a tick stands where the tank is filled. The table of steps tells
+/// the same.
+pub fn timeline(shared: &Shared, rounds: &[Round]) -> Html {
+    let end = rounds.iter().map(|round| round.plan.total).fold(Duration::ZERO, Duration::max);
+    let height = ROW * rounds.len() as f64 + 26.0;
+    let whole = shared.argument(Value::new(end, Kind::Time));
+    let machines = Argument::number(rounds.len() as f64, rounds.len().to_string());
+    let title = shared.tell("drawing-timeline", &[("n", machines), ("time", whole)]);
+    let strip = |(index, round): (usize, &Round)| strip(shared, round, ROW * index as f64, end);
+    html! {
+        <svg class="drawing wide" role="img" aria-label={title} viewBox={format!("0 0 280 {height}")}>
+            { for rounds.iter().enumerate().map(strip) }
+            <text x={LEFT.to_string()} y={(height - 6.0).to_string()}>{ "0" }</text>
+            <text x={(LEFT + WIDTH).to_string()} y={(height - 6.0).to_string()} text-anchor="end">
+                { shared.show(Value::new(end, Kind::Time)) }
+            </text>
+        </svg>
+    }
+}
+
+fn strip(shared: &Shared, round: &Round, top: f64, end: Duration) -> Html {
+    let at = |time: Duration| WIDTH * time.si() / end.si().max(f64::MIN_POSITIVE);
+    let y = top + 44.0;
+    let block = |event: &Event| {
+        let (x, width) = (LEFT + at(event.from), at(event.lasts));
+        let cleans = event.act == Act::Clean;
+        let mark = (width >= ROOM).then(|| match event.act {
+            Act::Clean => (round.rows[event.task] + 1).to_string(),
+            act => shared.say(act_key(act)).chars().next().map(String::from).unwrap_or_default(),
+        });
+        html! {
+            <>
+                <rect class={if cleans { "level framed" } else { "framed" }} x={format!("{x:.1}")} y={y.to_string()}
+                    width={format!("{width:.1}")} height={STRIP.to_string()} />
+                if let Some(mark) = mark {
+                    <text x={format!("{:.1}", x + width / 2.0)} y={(y + 23.0).to_string()} text-anchor="middle">{ mark }</text>
+                }
+            </>
+        }
+    };
+    let ticks: String = round
+        .plan
+        .fills
+        .iter()
+        .map(|fill| format!("M{:.1} {}V{}", LEFT + at(fill.at), y - 9.0, y + STRIP))
+        .collect();
+    let name = shared.typed.site.machines.get(round.machine).map(|machine| machine.name.clone());
+    html! {
+        <>
+            <text x={LEFT.to_string()} y={(top + 24.0).to_string()}>{ name.unwrap_or_default() }</text>
+            { for round.plan.events.iter().map(block) }
+            <path class="line" d={ticks} />
+        </>
+    }
+}
+
+/// What is done, as a word key.
+pub fn act_key(act: Act) -> &'static str {
+    match act {
+        Act::Wait => "act-wait",
+        Act::Mop => "act-mop",
+        Act::Clean => "act-clean",
+        Act::Go => "act-go",
+        Act::Refill(_) => "act-refill",
+        Act::Change(_) => "act-change",
+        Act::Charge => "act-charge",
+    }
+}
