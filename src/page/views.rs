@@ -31,10 +31,15 @@ fn frame(shared: &Shared, name: &'static str, question: Html, answer: Html) -> H
 
 /// A table with its caption, which scrolls sideways where the screen is narrow.
 fn table(shared: &Shared, caption: &str, columns: &[&str], rows: Vec<Html>) -> Html {
+    captioned(shared, shared.say(caption), columns, rows)
+}
+
+/// The same with a caption in words.
+fn captioned(shared: &Shared, caption: String, columns: &[&str], rows: Vec<Html>) -> Html {
     html! {
-        <div class="scroll" tabindex="0" role="region" aria-label={shared.say(caption)}>
+        <div class="scroll" tabindex="0" role="region" aria-label={caption.clone()}>
             <table>
-                <caption>{ shared.say(caption) }</caption>
+                <caption>{ caption }</caption>
                 <thead><tr>{ for columns.iter().map(|key| html! { <th scope="col">{ shared.say(key) }</th> }) }</tr></thead>
                 <tbody>{ for rows }</tbody>
             </table>

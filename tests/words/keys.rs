@@ -69,8 +69,7 @@ fn composed() -> Vec<String> {
     let shown = |name: &&&str| {
         // The month and the year stand beside the shift, under its words.
         let over_time = name.starts_with("month.") || name.starts_with("year.");
-        !over_time
-            && !["flow.setting", "shift.solution", "shift.fills", "fill.dose", "fill.rounded"].contains(*name)
+        !over_time && !["flow.setting", "fill.dose", "fill.rounded"].contains(*name)
     };
     out.extend(
         names::ALL.iter().filter(shown).map(|name| format!("figure-{}", name.replace(['.', '_'], "-"))),

@@ -18,8 +18,8 @@ const NAMED: usize = 8;
 /// The names of some areas, one after the other.
 fn listed(names: &[&str]) -> Fact {
     let mut text = names.iter().take(NAMED).copied().collect::<Vec<_>>().join(", ");
-    if names.len() > NAMED {
-        text += &format!(" … (+{})", names.len() - NAMED);
+    if let Some(more) = names.len().checked_sub(NAMED).filter(|more| *more > 0) {
+        text = format!("{text} … (+{more})");
     }
     Fact::Text(text)
 }
@@ -35,16 +35,16 @@ pub(super) fn remarks(
 ) {
     about_products(out, typed, rows, marks);
     about_floors(out, typed, rows, marks);
-    let names = |of: &dyn Fn(&Row) -> bool| -> Vec<&str> {
+    let areas = |of: &dyn Fn(&Row) -> bool| -> Vec<&str> {
         rows.iter().filter(|row| of(row)).map(|row| typed.site.areas[row.area].name.as_str()).collect()
     };
     for (code, fit) in [("remark-shift-short", Fit::Short), ("remark-shift-too-wet", Fit::TooWet)] {
-        let named = names(&|row| row.fit == fit);
+        let named = areas(&|row| row.fit == fit);
         if !named.is_empty() {
             out.answer.remark(Remark::new(code, Weight::Warn).with("area", listed(&named)));
         }
     }
-    let heavy = names(&|row| row.passes > 1.0);
+    let heavy = areas(&|row| row.passes > 1.0);
     if !heavy.is_empty() {
         out.answer.remark(Remark::new("remark-heavy", Weight::Assumed).with("area", listed(&heavy)));
     }
@@ -53,7 +53,7 @@ pub(super) fn remarks(
             about_machine(out, typed, rows, round, fitted);
         }
     }
-    let loose = names(&|row| row.task.mopping > Duration::ZERO);
+    let loose = areas(&|row| row.task.mopping > Duration::ZERO);
     if !loose.is_empty() {
         let time = rows.iter().map(|row| row.task.mopping).sum::<Duration>();
         let remark = Remark::new("remark-dry-mop", Weight::Warn).with("area", listed(&loose));

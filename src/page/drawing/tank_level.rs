@@ -1,8 +1,9 @@
 //! The tank over a shift: it falls while areas are cleaned, and rises where it is filled.
 
 use crate::answer::Value;
+use crate::form::shift::Round;
 use crate::page::shared::Shared;
-use crate::trade::shift::{Level, Plan};
+use crate::trade::shift::Level;
 use crate::units::{Kind, Quantity, Volume};
 use crate::words::Argument;
 use yew::prelude::*;
@@ -14,8 +15,10 @@ const HEIGHT: f64 = 110.0;
 /// More fills than these are drawn without their numbers.
 const NUMBERED: usize = 16;
 
-/// One line, with the number of each fill at its top; the fills stand in the table beside it.
-pub fn tank_level(shared: &Shared, plan: &Plan) -> Html {
+/// One line, with the number of each fill at its top; the fills stand in the table beside it. The machine is
+/// named where there are several.
+pub fn tank_level(shared: &Shared, round: &Round, machine: Option<String>) -> Html {
+    let plan = &round.plan;
     let levels = &plan.levels;
     let most = levels.iter().map(|level| level.solution).fold(Volume::ZERO, Volume::max);
     let x = |at: f64| LEFT + WIDTH * at / plan.total.si().max(f64::MIN_POSITIVE);
@@ -40,6 +43,8 @@ pub fn tank_level(shared: &Shared, plan: &Plan) -> Html {
         }
     };
     html! {
+        <>
+        if let Some(machine) = machine { <p class="drawing-of">{ machine }</p> }
         <svg class="drawing" role="img" aria-label={title} viewBox={format!("0 0 280 {}", bottom + 28.0)}>
             <path class="level" d={format!("{line}L{:.1} {bottom}L{LEFT} {bottom}Z", x(plan.total.si()))} />
             <path class="line" d={line} />
@@ -50,5 +55,6 @@ pub fn tank_level(shared: &Shared, plan: &Plan) -> Html {
                 { shared.show(time) }
             </text>
         </svg>
+        </>
     }
 }

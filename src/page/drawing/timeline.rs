@@ -3,7 +3,7 @@
 use crate::answer::Value;
 use crate::form::shift::Round;
 use crate::page::shared::Shared;
-use crate::trade::shift::{Act, Event};
+use crate::trade::shift::{Act, Event, Fill};
 use crate::units::{Duration, Kind, Quantity};
 use crate::words::Argument;
 use yew::prelude::*;
@@ -57,12 +57,8 @@ fn strip(shared: &Shared, round: &Round, top: f64, end: Duration) -> Html {
             </>
         }
     };
-    let ticks: String = round
-        .plan
-        .fills
-        .iter()
-        .map(|fill| format!("M{:.1} {}V{}", LEFT + at(fill.at), y - 9.0, y + STRIP))
-        .collect();
+    let tick = |fill: &Fill| format!("M{:.1} {}V{}", LEFT + at(fill.at), y - 9.0, y + STRIP);
+    let ticks = round.plan.fills.iter().map(tick).collect::<Vec<_>>().concat();
     let name = shared.typed.site.machines.get(round.machine).map(|machine| machine.name.clone());
     html! {
         <>

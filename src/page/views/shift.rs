@@ -49,7 +49,7 @@ pub fn shift_view(shared: &Shared) -> Html {
                 { number(Field::Efficiency) }
                 { number(Field::Refill) }
                 { number(Field::Change) }
-                { number(Field::DryMop) }
+                if shared.typed.site.areas.iter().any(|area| area.loose) { { number(Field::DryMop) } }
             </div>
             { areas::areas(shared, outcome) }
             <details class="more">
@@ -110,19 +110,19 @@ fn answer(shared: &Shared, shift: &Shift) -> Html {
             { amount(volume) }
             { warnings(shared, &answer.remarks) }
             { timeline(shared, &shift.rounds) }
-            { for shift.rounds.iter().map(|round| tank_level(shared, &round.plan)) }
+            { for shift.rounds.iter().map(|round| tank_level(shared, round, events::machine_name(shared, shift, round))) }
             { events::machines(shared, shift) }
             { events::fills(shared, shift) }
             { events::areas(shared, shift) }
             { events::steps(shared, shift) }
             { facts(shared, answer, FACTS) }
+            { cautions(shared, shift) }
             <h2>{ shared.say("cost-heading") }</h2>
             { totals::costs(shared, shift) }
             <h2>{ shared.say("year-heading") }</h2>
             { totals::over_time(shared, shift) }
             { totals::stock(shared, shift) }
             { totals::comparison(shared, shift) }
-            { cautions(shared, shift) }
             { assumptions(shared, &answer.remarks) }
             { workings(shared, &answer.steps) }
             { answer_tools(shared, View::Shift) }
