@@ -392,9 +392,9 @@ act-wait = Wait for the area to open
 act-mop = Dry-mop
 act-clean = Clean
 act-go = Go
-act-refill = Drain, rinse, fill
-act-change = Dump, rinse, other product, fill
-act-charge = Charge
+act-refill = Refill: drain, rinse, fill
+act-change = Change product: dump, rinse, fill
+act-charge = Battery: charge
 drawing-timeline = { $n ->
     [one] The shift over time, { $time } in all: blocks with a number are areas, the others are what lies between, an upright line is a fill. The table of steps tells the same.
    *[other] The shift of { $n } machines over time, { $time } in all: blocks with a number are areas, the others are what lies between, an upright line is a fill. The table of steps tells the same.

@@ -177,7 +177,7 @@ pub(super) fn year_figures(out: &mut Outcome, year: &Amounts) {
         (names::MONTH_AREA, names::YEAR_AREA, Value::new(year.area, Kind::Area)),
         (names::MONTH_SOLUTION, names::YEAR_SOLUTION, Value::new(year.solution, Kind::Fill)),
         (names::MONTH_WATER, names::YEAR_WATER, Value::new(year.water(), Kind::Fill)),
-        (names::MONTH_CONCENTRATE, names::YEAR_CONCENTRATE, Value::new(year.all_concentrate(), Kind::Dose)),
+        (names::MONTH_CONCENTRATE, names::YEAR_CONCENTRATE, Value::new(year.all_concentrate(), Kind::Fill)),
         (names::MONTH_WASTE, names::YEAR_WASTE, Value::new(year.waste, Kind::Fill)),
         (names::MONTH_LABOUR, names::YEAR_LABOUR, Value::new(year.labour, Kind::Time)),
     ] {
