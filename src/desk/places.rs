@@ -41,6 +41,11 @@ impl Places {
         self.root.join("target/browser")
     }
 
+    /// Where Cargo puts what it compiles.
+    pub fn compiled(&self) -> PathBuf {
+        env::var_os("CARGO_TARGET_DIR").map_or_else(|| self.root.join("target"), PathBuf::from)
+    }
+
     /// Build tools installed by this tool; shared by all checkouts of this user.
     pub fn tools(&self) -> PathBuf {
         self.cache.join("tools")

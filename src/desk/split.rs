@@ -8,10 +8,10 @@ use super::fault::Fault;
 use super::places::Places;
 use super::tools::Tools;
 use std::path::{Path, PathBuf};
-use std::process::Command;
 use std::{env, fs};
 
-const OPTIMIZE: &[&str] = &[
+/// What wasm-opt is told, of the page and of the benchmark that speaks for it.
+pub const OPTIMIZE: &[&str] = &[
     "--flatten",
     "--rereloop",
     "-Oz",
@@ -37,7 +37,7 @@ pub fn run() -> Result<(), Fault> {
 
 fn cut(places: &Places, build: &Path) -> Result<(), Fault> {
     let profile = env::var("TRUNK_PROFILE").unwrap_or_else(|_| "release".to_owned());
-    let target = env::var_os("CARGO_TARGET_DIR").map_or_else(|| places.root().join("target"), PathBuf::from);
+    let target = places.compiled();
     let compiled = target.join("wasm32-unknown-unknown").join(&profile).join("brimline.wasm");
     let bytes = fs::read(&compiled).map_err(|error| Fault::file(&compiled, &error))?;
     let pieces = target.join("pieces");
@@ -53,13 +53,8 @@ fn cut(places: &Places, build: &Path) -> Result<(), Fault> {
         .map_err(|error| Fault::new(format!("The page could not be cut into chunks: {error:#}")))?;
 
     let tools = Tools::of(places)?;
-    let program = |name: &str| {
-        let mut program = Command::new(name);
-        program.env("PATH", tools.path());
-        program
-    };
     // The function table has to stay exported: the chunk puts its functions into it.
-    let mut bindgen = program("wasm-bindgen");
+    let mut bindgen = tools.program("wasm-bindgen");
     bindgen.args([
         "--target",
         "web",
@@ -82,7 +77,7 @@ fn cut(places: &Places, build: &Path) -> Result<(), Fault> {
         if profile == "release" {
             child::step(
                 "Optimizing a chunk",
-                program("wasm-opt").args(OPTIMIZE).arg(&from).arg("-o").arg(&to),
+                tools.program("wasm-opt").args(OPTIMIZE).arg(&from).arg("-o").arg(&to),
             )?;
         } else if from != to {
             fs::copy(&from, &to).map_err(|error| Fault::file(&from, &error))?;

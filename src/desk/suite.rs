@@ -4,6 +4,7 @@ mod apt;
 mod browser;
 mod lint;
 mod native;
+mod node;
 mod python;
 mod tally;
 mod wasm;

@@ -96,6 +96,13 @@ impl<'a> Tools<'a> {
         Ok(())
     }
 
+    /// One of the tools, to be given its words.
+    pub fn program(&self, name: &str) -> Command {
+        let mut program = Command::new(name);
+        program.env("PATH", &self.path);
+        program
+    }
+
     /// PATH with the tools in it.
     pub fn path(&self) -> &OsStr {
         &self.path

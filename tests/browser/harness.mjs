@@ -13,10 +13,7 @@ import { once } from "node:events";
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { createInterface } from "node:readline";
-
-// The service worker's own requests belong in the record too; read when the library is loaded.
-process.env.PW_EXPERIMENTAL_SERVICE_WORKER_NETWORK_EVENTS = "1";
-const { chromium } = await import("playwright-core");
+import { launch, required } from "./chromium.mjs";
 
 /** The folder of the finished page. */
 export const PAGE = required("BRIMLINE_PAGE");
@@ -26,22 +23,6 @@ export const ROOT = required("BRIMLINE_ROOT");
 export const DESK = required("BRIMLINE_DESK");
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-
-const BROWSER_ARGUMENTS = [
-  "--no-sandbox",
-  "--disable-gpu",
-  "--disable-quic",
-  "--no-first-run",
-  "--disable-background-networking",
-  "--disable-component-update",
-  "--disable-sync",
-];
-
-function required(name) {
-  const value = process.env[name];
-  if (!value) throw new Error(`${name} is not set: run these tests with "cargo run -- test --only browser".`);
-  return value;
-}
 
 /** Serves `folder`; port 0 takes any free one. */
 async function startServer(folder, port) {
@@ -71,10 +52,7 @@ async function startServer(folder, port) {
 export async function openStage({ folder = PAGE } = {}) {
   let server = await startServer(folder, 0);
   const { origin, port } = server;
-  const browser = await chromium.launch({
-    executablePath: required("BRIMLINE_CHROMIUM"),
-    args: BROWSER_ARGUMENTS,
-  });
+  const browser = await launch();
   /** Every request of every page and service worker: { url, method, by }. */
   const requests = [];
   /** Every error in the console, and every uncaught one. */
