@@ -30,7 +30,7 @@ Brimline's desk tool
       --no-build                         serve the last build as it is
       --page FOLDER                      serve this folder as it is
   cargo run -- test [--only PART ...]    install what the checks need and run them all, or these parts:
-                                         lint, native, wasm, browser, reference
+                                         lint, native, wasm, browser, bench, reference
   cargo run -- recompute FILE            work an answer saved from the page out again, and compare
   cargo run -- pack                      cut a build into chunks, then precache (Trunk calls this)
   cargo run -- precache                  list a build's files in its worker.js

@@ -46,6 +46,11 @@ impl Places {
         env::var_os("CARGO_TARGET_DIR").map_or_else(|| self.root.join("target"), PathBuf::from)
     }
 
+    /// The bound and optimized benchmark.
+    pub fn bench(&self) -> PathBuf {
+        self.root.join("target/bench")
+    }
+
     /// Build tools installed by this tool; shared by all checkouts of this user.
     pub fn tools(&self) -> PathBuf {
         self.cache.join("tools")

@@ -1,6 +1,7 @@
 //! `test`: installs what the checks need, runs them all, and closes with their counts.
 
 mod apt;
+mod bench;
 mod browser;
 mod lint;
 mod native;
@@ -26,14 +27,17 @@ enum Part {
     Wasm,
     /// The finished page in a headless browser.
     Browser,
+    /// The shift plan against the clock and a spreadsheet.
+    Bench,
     /// Only the comparisons with Python libraries, which `Native` runs too.
     Reference,
 }
 
 impl Part {
-    const ALL: [Self; 5] = [Self::Lint, Self::Native, Self::Wasm, Self::Browser, Self::Reference];
+    const ALL: [Self; 6] =
+        [Self::Lint, Self::Native, Self::Wasm, Self::Browser, Self::Bench, Self::Reference];
     /// What runs when nothing is chosen, in this order.
-    const USUAL: [Self; 4] = [Self::Lint, Self::Native, Self::Wasm, Self::Browser];
+    const USUAL: [Self; 5] = [Self::Lint, Self::Native, Self::Wasm, Self::Browser, Self::Bench];
 
     fn name(self) -> &'static str {
         match self {
@@ -41,6 +45,7 @@ impl Part {
             Self::Native => "native",
             Self::Wasm => "wasm",
             Self::Browser => "browser",
+            Self::Bench => "bench",
             Self::Reference => "reference",
         }
     }
@@ -51,6 +56,7 @@ impl Part {
             Self::Native => native::run(places),
             Self::Wasm => wasm::run(places),
             Self::Browser => browser::run(places),
+            Self::Bench => bench::run(places),
             Self::Reference => native::reference(places),
         }
     }

@@ -1,0 +1,44 @@
+//! `tests/bench`: how long the shift plan takes in the browser, compiled as the page is.
+
+use super::tally::Tally;
+use super::{apt, node};
+use crate::desk::child;
+use crate::desk::fault::Fault;
+use crate::desk::places::Places;
+use crate::desk::split::OPTIMIZE;
+use crate::desk::tools::Tools;
+use std::fs;
+use std::process::Command;
+
+/// The example of Cargo.toml, and the script of `tests/browser` that measures it.
+const NAME: &str = "bench";
+
+/// Builds the benchmark and holds what it measures against the budgets.
+///
+/// # Errors
+/// When it cannot be built, or Node's packages, a tool or the browser cannot be installed.
+pub fn run(places: &Places) -> Result<Tally, Fault> {
+    let browser = apt::browser()?;
+    node::recent()?;
+    build(places)?;
+    node::scripts(places)?;
+    let mut runner = node::runner(places, &browser);
+    Tally::of(runner.arg(format!("{NAME}.mjs")).env("BRIMLINE_BENCH", places.bench()))
+}
+
+/// As the page is built, but in one piece.
+fn build(places: &Places) -> Result<(), Fault> {
+    let tools = Tools::of(places)?;
+    tools.install()?;
+    let mut cargo = Command::new("cargo");
+    cargo.args(["build", "--release", "--target", "wasm32-unknown-unknown", "--example", NAME]);
+    child::step("Compiling the benchmark", cargo.current_dir(places.root()))?;
+    let compiled = places.compiled().join("wasm32-unknown-unknown/release/examples").join(NAME);
+    let folder = places.bench();
+    fs::create_dir_all(&folder).map_err(|error| Fault::file(&folder, &error))?;
+    let mut bindgen = tools.program("wasm-bindgen");
+    bindgen.args(["--target", "web", "--no-typescript", "--out-dir"]).arg(&folder);
+    child::step("Binding it", bindgen.arg(compiled.with_extension("wasm")))?;
+    let bound = folder.join(format!("{NAME}_bg.wasm"));
+    child::step("Optimizing it", tools.program("wasm-opt").args(OPTIMIZE).arg(&bound).arg("-o").arg(&bound))
+}

@@ -1,0 +1,72 @@
+//! As large a site as is wanted, all from the demo's own floors, products and machines.
+
+use brimline::form::Typed;
+use brimline::limits;
+use brimline::number::Marks;
+use brimline::site::{Area, Entry};
+use brimline::trade::coverage::{passing, productivity};
+use brimline::trade::shift::Task;
+use brimline::units::{ApplicationRate, Quantity, VolumeFraction};
+
+/// Every run measures the same shift.
+const SEED: u64 = 65;
+/// The smallest and the largest area, ft²: a store room and a hall.
+const SIZES: std::ops::RangeInclusive<u32> = 200..=12_000;
+/// Liquids that a shift takes, in the order of work: three changes, however many areas there are.
+const PRODUCTS: [&str; 4] = ["neutral", "degreaser", "vinegar", "quat"];
+/// Of the plan that the spreadsheet works out too, whose areas all take one product: 1 to 64.
+pub const STRENGTH: f64 = 1.0 / 65.0;
+/// One area in so many has a time to open.
+const OPENS: usize = 10;
+
+/// The demo with `count` areas in the place of its own.
+///
+/// Sizes, floors and machines are drawn; products stand together, as the page offers to order them.
+pub fn demo_with(count: usize) -> Typed {
+    let mut draws = fastrand::Rng::with_seed(SEED);
+    let mut typed = Typed::default();
+    let site = &mut typed.site;
+    site.areas.clear();
+    for index in 0..count {
+        let floor = &site.floors[draws.usize(..site.floors.len())];
+        let machine = &site.machines[draws.usize(..site.machines.len())];
+        site.areas.push(Area {
+            id: format!("a{index}"),
+            name: format!("Room {}", index + 1),
+            size: Entry::new(draws.u32(SIZES).to_string(), "ft2"),
+            floor: floor.id.clone(),
+            included: true,
+            product: PRODUCTS[index * PRODUCTS.len() / count].to_owned(),
+            opens: Entry::new(if index % OPENS == 0 { "1/2" } else { "" }, "h"),
+            machine: machine.id.clone(),
+            ..Area::default()
+        });
+    }
+    typed
+}
+
+/// Its areas, read: each gets the middle of what its floor should get, at the pace of its machine. `None`
+/// where one cannot be read.
+pub fn tasks_of(typed: &Typed) -> Option<Vec<Task>> {
+    let task = |area: &Area| {
+        let floor = typed.floor_of(area)?;
+        let (low, high): (ApplicationRate, ApplicationRate) =
+            (read(&floor.target_low, &limits::RATE)?, read(&floor.target_high, &limits::RATE)?);
+        let machine = typed.machine_of(area)?;
+        let width = (read(&machine.path, &limits::PATH)?, read(&machine.overlap, &limits::OVERLAP)?);
+        let passing = passing(read(&machine.speed, &limits::SPEED)?, width.0, width.1);
+        let productivity = productivity(passing, read(&machine.efficiency, &limits::EFFICIENCY)?);
+        Some(Task::plain(
+            read(&area.size, &limits::AREA)?,
+            low + (high - low) * 0.5,
+            productivity,
+            VolumeFraction::new(STRENGTH),
+        ))
+    };
+    typed.site.areas.iter().map(task).collect()
+}
+
+/// What was typed, if it can be read.
+pub fn read<Q: Quantity>(entry: &Entry, limit: &'static limits::Limit) -> Option<Q> {
+    entry.read(limit, Marks::POINT).ok()
+}
