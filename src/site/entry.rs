@@ -51,6 +51,10 @@ impl Entry {
         limit: &'static Limit,
         marks: Marks,
     ) -> Result<Option<Q>, Mistake> {
+        // Most of what may be empty is.
+        if self.text.trim().is_empty() {
+            return Ok(None);
+        }
         match self.read(limit, marks) {
             Err(Mistake::Missing) => Ok(None),
             other => other.map(Some),

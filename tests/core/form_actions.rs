@@ -244,7 +244,7 @@ proptest! {
             let file = save(view, &typed, marks);
             prop_assert!(recompute(&file).is_ok(), "{:?}", recompute(&file));
         }
-        let _ = (flow::calibrate::work(&typed, marks), shift::best_order(&typed, marks));
+        let _ = (flow::calibrate::work(&typed, marks), shift::best_order(&typed, &shift::work(&typed, marks), marks));
         let text = serde_json::to_string(&typed).unwrap();
         prop_assert_eq!(serde_json::from_str::<Typed>(&text).unwrap(), typed);
     }

@@ -4,11 +4,16 @@
 use crate::{after, write};
 use brimline::form::action::{Line, Shelf, reduce};
 use brimline::form::shift::{best_order, work};
-use brimline::form::{Action, Field, What, names};
+use brimline::form::{Action, Field, Typed, What, names};
 use brimline::number::Marks;
-use brimline::trade::order::{OrderMistake, Place};
+use brimline::trade::order::{Order, OrderMistake, Place};
 
 const FLUID_OUNCE: f64 = 29.573_529_562_5e-6;
+
+/// The best order of what was typed.
+fn ordered(typed: &Typed) -> Option<Result<(Vec<usize>, Order), OrderMistake>> {
+    best_order(typed, &work(typed, Marks::POINT), Marks::POINT)
+}
 
 /// Two areas of 13,200 ft² on the vinyl, an hour each at full efficiency: 13,200 ft² an hour by 2 mph × 15 in.
 /// Setting 1 lays down 0.12 gal/min, 7.2 gal an area.
@@ -60,7 +65,7 @@ fn a_change_of_product_is_a_dump_and_a_fill_of_its_own() {
 fn a_product_that_was_removed_is_asked_for() {
     let typed = after(two_areas().into_iter().chain([Action::AreaProduct(0, "gone".into())]));
     assert_eq!(work(&typed, Marks::POINT).outcome.at("area-1-product"), Some(&What::NoProduct));
-    assert!(best_order(&typed, Marks::POINT).is_none());
+    assert!(ordered(&typed).is_none());
 }
 
 /// Five areas, the second and the fourth with another product: one change instead of four, and the first one
@@ -75,14 +80,14 @@ fn areas_are_ordered_and_none_is_lost() {
         Action::AreaPlace(2, Place::First),
         Action::StopRead,
     ]);
-    let (turns, order) = best_order(&mixed, Marks::POINT).expect("a shift").expect("an order");
+    let (turns, order) = ordered(&mixed).expect("a shift").expect("an order");
     assert_eq!((order.changes, order.least, order.exact), (1, 1, true));
     assert_eq!(turns[0], 2, "first is first");
     assert_eq!(turns[4], 4, "the area that is not cleaned stays behind");
     let before: Vec<String> = mixed.site.areas.iter().map(|area| area.name.clone()).collect();
-    let ordered = reduce(mixed.clone(), Action::Order(turns));
-    let mut after_names: Vec<String> = ordered.site.areas.iter().map(|area| area.name.clone()).collect();
-    let (again, _) = best_order(&ordered, Marks::POINT).expect("a shift").expect("an order");
+    let taken = reduce(mixed.clone(), Action::Order(turns));
+    let mut after_names: Vec<String> = taken.site.areas.iter().map(|area| area.name.clone()).collect();
+    let (again, _) = ordered(&taken).expect("a shift").expect("an order");
     assert_eq!(again, [0, 1, 2, 3, 4], "an order that was taken is the best");
     let mut expected = before;
     expected.sort();
@@ -96,10 +101,10 @@ fn areas_are_ordered_and_none_is_lost() {
 #[test]
 fn times_that_cannot_be_kept_are_said() {
     let late = after(two_areas().into_iter().chain([write(Field::AreaCloses(1), "0.5")]));
-    let order = best_order(&late, Marks::POINT).expect("a shift");
+    let order = ordered(&late).expect("a shift");
     assert_eq!(order.map(|(turns, _)| turns), Err(OrderMistake::Late(1)));
     let first = after(two_areas().into_iter().chain([write(Field::AreaCloses(1), "1.5")]));
-    let (turns, _) = best_order(&first, Marks::POINT).expect("a shift").expect("an order");
+    let (turns, _) = ordered(&first).expect("a shift").expect("an order");
     assert_eq!(turns, [1, 0]);
 }
 

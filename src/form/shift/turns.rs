@@ -1,14 +1,15 @@
 //! The order in which areas are best cleaned.
 
-use super::{Row, work};
+use super::{Row, Shift};
 use crate::form::{Field, Outcome, Typed};
 use crate::number::Marks;
 use crate::trade::order::{Order, OrderMistake, Stop, order};
-use crate::trade::shift::Plan;
 use crate::units::Duration;
 
 /// The best order of the areas that are cleaned, machine by machine; the others keep their places behind
 /// them.
+///
+/// * `shift`: [`super::work`] of `typed`.
 ///
 /// The machines work side by side: the changes of all are added up, the end is the last one's.
 ///
@@ -16,13 +17,17 @@ use crate::units::Duration;
 /// As [`order`], of the first machine that has none; `None` where the shift itself does not work out yet.
 ///
 /// ```
-/// use brimline::form::{Typed, shift::best_order};
+/// use brimline::form::{Typed, shift::{best_order, work}};
 /// use brimline::number::Marks;
-/// let (turns, order) = best_order(&Typed::default(), Marks::POINT).unwrap().unwrap();
+/// let typed = Typed::default();
+/// let (turns, order) = best_order(&typed, &work(&typed, Marks::POINT), Marks::POINT).unwrap().unwrap();
 /// assert_eq!((turns.len(), order.changes), (5, 0));
 /// ```
-pub fn best_order(typed: &Typed, marks: Marks) -> Option<Result<(Vec<usize>, Order), OrderMistake>> {
-    let shift = work(typed, marks);
+pub fn best_order(
+    typed: &Typed,
+    shift: &Shift,
+    marks: Marks,
+) -> Option<Result<(Vec<usize>, Order), OrderMistake>> {
     if shift.rounds.is_empty() {
         return None;
     }
@@ -35,8 +40,13 @@ pub fn best_order(typed: &Typed, marks: Marks) -> Option<Result<(Vec<usize>, Ord
     let mut whole = Order { stops: Vec::new(), changes: 0, ends: Duration::ZERO, least: 0, exact: true };
     for round in &shift.rounds {
         let rows: Vec<&Row> = round.rows.iter().map(|row| &shift.rows[*row]).collect();
-        let stop = |(task, row): (usize, &&Row)| stop(typed, row, task, &round.plan, refill);
-        let stops: Vec<Stop> = rows.iter().enumerate().map(stop).collect();
+        // A fill at the beginning of an area may also have been the end of the one before.
+        let mut fills = vec![0; rows.len()];
+        for fill in &round.plan.fills {
+            fills[fill.task] += 1;
+        }
+        let stop = |(row, fills): (&&Row, usize)| stop(typed, row, fills, refill);
+        let stops: Vec<Stop> = rows.iter().zip(fills).map(stop).collect();
         let own = match order(&stops, change) {
             Ok(own) => own,
             Err(OrderMistake::Late(task)) => return Some(Err(OrderMistake::Late(round.rows[task]))),
@@ -59,10 +69,8 @@ pub fn best_order(typed: &Typed, marks: Marks) -> Option<Result<(Vec<usize>, Ord
     Some(Ok((turns, whole)))
 }
 
-/// An area, as far as its place goes: its time, with the refills on the way and the way to them.
-fn stop(typed: &Typed, row: &Row, task: usize, plan: &Plan, refill: Duration) -> Stop {
-    // A fill at the beginning of an area may also have been the end of the one before.
-    let fills = plan.fills.iter().filter(|fill| fill.task == task).count();
+/// An area, as far as its place goes: its time, with so many fills on the way and the way to them.
+fn stop(typed: &Typed, row: &Row, fills: usize, refill: Duration) -> Stop {
     let trips = (refill + row.task.way * 2.0) * fills as f64;
     Stop {
         product: row.product,

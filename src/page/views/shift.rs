@@ -51,7 +51,7 @@ pub fn shift_view(shared: &Shared) -> Html {
                 { number(Field::Change) }
                 if shared.typed.site.areas.iter().any(|area| area.loose) { { number(Field::DryMop) } }
             </div>
-            { areas::areas(shared, outcome) }
+            { areas::areas(shared, &shift) }
             <details class="more">
                 <summary>{ shared.say("shift-more") }</summary>
                 <div class="fields">{ machine_motion(shared, outcome) }</div>

@@ -1,7 +1,7 @@
 //! The areas of a shift, to type and to order.
 
 use crate::form::action::{Line, Shelf};
-use crate::form::shift::best_order;
+use crate::form::shift::{Shift, best_order};
 use crate::form::{Action, Field, Outcome};
 use crate::page::components::{
     Choice, OpenFile, Text, Told, button, choice, fold, named, number_field, switch, text_field,
@@ -19,7 +19,8 @@ use crate::words::Argument;
 use yew::prelude::*;
 
 /// The list of areas, in the order of work.
-pub fn areas(shared: &Shared, outcome: &Outcome) -> Html {
+pub fn areas(shared: &Shared, shift: &Shift) -> Html {
+    let outcome = &shift.outcome;
     let areas = shared.typed.site.areas.iter().enumerate();
     let added = {
         let (act, number) = (shared.act.clone(), shared.typed.site.areas.len() + 1);
@@ -32,7 +33,7 @@ pub fn areas(shared: &Shared, outcome: &Outcome) -> Html {
         <section class="areas" aria-labelledby="areas-heading">
             <h2 id="areas-heading">{ shared.say("areas-heading") }</h2>
             <ol>{ for areas.map(|(index, area)| line(shared, outcome, index, area)) }</ol>
-            { order(shared) }
+            { order(shared, shift) }
             { fold(shared, outcome, "areas-list", &[], list(shared)) }
             <div class="buttons">
                 <button type="button" id="area-add" name="area-add" onclick={added}>
@@ -165,9 +166,9 @@ fn own_record(shared: &Shared, shelf: Shelf, (key, number): (&str, usize), chose
 }
 
 /// The best order, where it is another one, and how good it is.
-fn order(shared: &Shared) -> Html {
+fn order(shared: &Shared, shift: &Shift) -> Html {
     let number = |number: usize| Argument::number(number as f64, number.to_string());
-    let said = match best_order(&shared.typed, shared.marks()) {
+    let said = match best_order(&shared.typed, shift, shared.marks()) {
         None => return Html::default(),
         Some(Err(mistake)) => {
             let key = match mistake {
