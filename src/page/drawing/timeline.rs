@@ -40,22 +40,29 @@ pub fn timeline(shared: &Shared, rounds: &[Round]) -> Html {
 fn strip(shared: &Shared, round: &Round, top: f64, end: Duration) -> Html {
     let at = |time: Duration| WIDTH * time.si() / end.si().max(f64::MIN_POSITIVE);
     let y = top + 44.0;
+    let wide = |event: &&Event| at(event.lasts) >= ROOM;
     let block = |event: &Event| {
         let (x, width) = (LEFT + at(event.from), at(event.lasts));
-        let cleans = event.act == Act::Clean;
-        let mark = (width >= ROOM).then(|| match event.act {
+        let mark = match event.act {
             Act::Clean => (round.rows[event.task] + 1).to_string(),
             act => shared.say(act_key(act)).chars().next().map(String::from).unwrap_or_default(),
-        });
+        };
         html! {
             <>
-                <rect class={if cleans { "level framed" } else { "framed" }} x={format!("{x:.1}")} y={y.to_string()}
-                    width={format!("{width:.1}")} height={STRIP.to_string()} />
-                if let Some(mark) = mark {
-                    <text x={format!("{:.1}", x + width / 2.0)} y={(y + 23.0).to_string()} text-anchor="middle">{ mark }</text>
-                }
+                <rect class={if event.act == Act::Clean { "level framed" } else { "framed" }} x={format!("{x:.1}")}
+                    y={y.to_string()} width={format!("{width:.1}")} height={STRIP.to_string()} />
+                <text x={format!("{:.1}", x + width / 2.0)} y={(y + 23.0).to_string()} text-anchor="middle">{ mark }</text>
             </>
         }
+    };
+    // A thousand narrow blocks are one line of the drawing.
+    let narrow = |cleans: bool| {
+        let some = |event: &&Event| !wide(event) && (event.act == Act::Clean) == cleans;
+        let drawn = |event: &Event| {
+            let (x, width) = (LEFT + at(event.from), at(event.lasts));
+            format!("M{x:.1} {y}h{width:.1}v{STRIP}h-{width:.1}z")
+        };
+        round.plan.events.iter().filter(some).map(drawn).collect::<Vec<_>>().concat()
     };
     let tick = |fill: &Fill| format!("M{:.1} {}V{}", LEFT + at(fill.at), y - 9.0, y + STRIP);
     let ticks = round.plan.fills.iter().map(tick).collect::<Vec<_>>().concat();
@@ -63,7 +70,9 @@ fn strip(shared: &Shared, round: &Round, top: f64, end: Duration) -> Html {
     html! {
         <>
             <text x={LEFT.to_string()} y={(top + 24.0).to_string()}>{ name.unwrap_or_default() }</text>
-            { for round.plan.events.iter().map(block) }
+            <path class="level framed" d={narrow(true)} />
+            <path class="framed" d={narrow(false)} />
+            { for round.plan.events.iter().filter(wide).map(block) }
             <path class="line" d={ticks} />
         </>
     }

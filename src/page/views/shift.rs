@@ -2,6 +2,7 @@
 
 mod areas;
 mod events;
+mod shown;
 mod totals;
 
 use super::frame;
@@ -21,6 +22,19 @@ use yew::prelude::*;
 
 /// The view.
 pub fn shift_view(shared: &Shared) -> Html {
+    html! { <ShiftPage shared={shared.clone()} /> }
+}
+
+#[derive(Properties, PartialEq)]
+struct ShiftPageProps {
+    shared: Shared,
+}
+
+/// A component, since it remembers how much of its lists is drawn.
+#[component]
+fn ShiftPage(props: &ShiftPageProps) -> Html {
+    let shared = &props.shared;
+    let shown = shown::use_shown();
     let shift = work(&shared.typed, shared.marks());
     let outcome = &shift.outcome;
     let number = |field: Field| number_field(shared, outcome, field, None);
@@ -51,7 +65,7 @@ pub fn shift_view(shared: &Shared) -> Html {
                 { number(Field::Change) }
                 if shared.typed.site.areas.iter().any(|area| area.loose) { { number(Field::DryMop) } }
             </div>
-            { areas::areas(shared, &shift) }
+            { areas::areas(shared, &shift, &shown) }
             <details class="more">
                 <summary>{ shared.say("shift-more") }</summary>
                 <div class="fields">{ machine_motion(shared, outcome) }</div>
@@ -63,7 +77,7 @@ pub fn shift_view(shared: &Shared) -> Html {
             { glance(shared, at_a_glance(shared, &shift)) }
         </>
     };
-    frame(shared, "shift", question, answer(shared, &shift))
+    frame(shared, "shift", question, answer(&(shared, &shift, &shown)))
 }
 
 fn at_a_glance(shared: &Shared, shift: &Shift) -> String {
@@ -75,7 +89,8 @@ fn at_a_glance(shared: &Shared, shift: &Shift) -> String {
     }
 }
 
-fn answer(shared: &Shared, shift: &Shift) -> Html {
+fn answer(drawn: &events::Drawn) -> Html {
+    let (shared, shift, _) = *drawn;
     let answer = &shift.outcome.answer;
     if answer.stopped() {
         return html! { <>{ stop(shared, &answer.remarks) }{ caution_strip(shared) }</> };
@@ -112,9 +127,9 @@ fn answer(shared: &Shared, shift: &Shift) -> Html {
             { timeline(shared, &shift.rounds) }
             { for shift.rounds.iter().map(|round| tank_level(shared, round, events::machine_name(shared, shift, round))) }
             { events::machines(shared, shift) }
-            { events::fills(shared, shift) }
-            { events::areas(shared, shift) }
-            { events::steps(shared, shift) }
+            { events::fills(drawn) }
+            { events::areas(drawn) }
+            { events::steps(drawn) }
             { facts(shared, answer, FACTS) }
             { cautions(shared, shift) }
             <h2>{ shared.say("cost-heading") }</h2>

@@ -1,5 +1,6 @@
 //! The areas of a shift, to type and to order.
 
+use super::shown::Shown;
 use crate::form::action::{Line, Shelf};
 use crate::form::shift::{Shift, best_order};
 use crate::form::{Action, Field, Outcome};
@@ -19,9 +20,9 @@ use crate::words::Argument;
 use yew::prelude::*;
 
 /// The list of areas, in the order of work.
-pub fn areas(shared: &Shared, shift: &Shift) -> Html {
+pub fn areas(shared: &Shared, shift: &Shift, shown: &Shown) -> Html {
     let outcome = &shift.outcome;
-    let areas = shared.typed.site.areas.iter().enumerate();
+    let areas = &shared.typed.site.areas;
     let added = {
         let (act, number) = (shared.act.clone(), shared.typed.site.areas.len() + 1);
         move |_: MouseEvent| {
@@ -32,7 +33,10 @@ pub fn areas(shared: &Shared, shift: &Shift) -> Html {
     html! {
         <section class="areas" aria-labelledby="areas-heading">
             <h2 id="areas-heading">{ shared.say("areas-heading") }</h2>
-            <ol>{ for areas.map(|(index, area)| line(shared, outcome, index, area)) }</ol>
+            { shown.turn(shared, areas.len()) }
+            <ol>
+                { for shown.areas(areas.len(), outcome).into_iter().map(|index| line(shared, outcome, index, &areas[index])) }
+            </ol>
             { order(shared, shift) }
             { fold(shared, outcome, "areas-list", &[], list(shared)) }
             <div class="buttons">

@@ -1,5 +1,6 @@
 //! A shift as tables: its machines, and of each machine the fills as whole events, the areas, every step.
 
+use super::shown::Shown;
 use crate::answer::Value;
 use crate::form::shift::{Round, Row, Shift};
 use crate::page::components::{computed, computed_as};
@@ -11,6 +12,9 @@ use crate::trade::shift::{Act, Event};
 use crate::units::Kind;
 use crate::words::Argument;
 use yew::prelude::*;
+
+/// What is drawn of a shift, and how much of it.
+pub type Drawn<'a> = (&'a Shared, &'a Shift, &'a Shown);
 
 fn area_name(shared: &Shared, row: &Row) -> String {
     shared.typed.site.areas.get(row.area).map(|area| area.name.clone()).unwrap_or_default()
@@ -28,12 +32,12 @@ fn product_name(shared: &Shared, row: &Row) -> String {
 
 /// A table of one machine, which its caption names where there are several.
 fn of_round(
-    shared: &Shared,
-    shift: &Shift,
+    (shared, shift, shown): &Drawn,
     round: &Round,
     key: &str,
     columns: &[&str],
-    rows: Vec<Html>,
+    count: usize,
+    row: impl Fn(usize) -> Html,
 ) -> Html {
     let caption = match machine_name(shared, shift, round) {
         Some(machine) => {
@@ -42,7 +46,12 @@ fn of_round(
         }
         None => shared.say(key),
     };
-    captioned(shared, caption, columns, rows)
+    html! {
+        <>
+            { captioned(shared, caption, columns, shown.rows(count, row)) }
+            { shown.rest(shared, count) }
+        </>
+    }
 }
 
 /// Each machine with how many of something the machines before it have: figures are counted through.
@@ -56,7 +65,8 @@ fn counted(shift: &Shift, of: fn(&Round) -> usize) -> impl Iterator<Item = (&Rou
 }
 
 /// When, where, and how much water and concentrate.
-pub fn fills(shared: &Shared, shift: &Shift) -> Html {
+pub fn fills(drawn: &Drawn) -> Html {
+    let (shared, shift, _) = *drawn;
     // Where the shift takes one product, the heading names it.
     let several = shift.rows.iter().any(|row| row.product != shift.rows[0].product);
     let by_hand = shared.typed.measure().is_none_or(|measure| measure.dispenser.steps());
@@ -66,7 +76,8 @@ pub fn fills(shared: &Shared, shift: &Shift) -> Html {
     columns.extend(several.then_some("column-product"));
     columns.push("column-after");
     let tables = counted(shift, |round| round.plan.fills.len()).map(|(round, before)| {
-        let line = |(index, fill): (usize, &crate::trade::shift::Fill)| {
+        let line = |index: usize| {
+            let fill = &round.plan.fills[index];
             let row = &shift.rows[round.rows[fill.task]];
             let name = |what: &str| format!("shift.fill.{}.{what}", before + index + 1);
             let cell = |what: &str, value: Value| html! { <td>{ computed(shared, name(what), value) }</td> };
@@ -88,19 +99,19 @@ pub fn fills(shared: &Shared, shift: &Shift) -> Html {
                 </tr>
             }
         };
-        let rows = round.plan.fills.iter().enumerate().map(line).collect();
-        of_round(shared, shift, round, "shift-fill-table", &columns, rows)
+        of_round(drawn, round, "shift-fill-table", &columns, round.plan.fills.len(), line)
     });
     let told = (!by_hand).then(|| html! { <p class="hint">{ shared.say("shift-measure-none") }</p> });
     html! { <>{ for told }{ for tables }</> }
 }
 
 /// Every step of the shift, as the timeline draws it.
-pub fn steps(shared: &Shared, shift: &Shift) -> Html {
+pub fn steps(drawn: &Drawn) -> Html {
+    let (shared, shift, _) = *drawn;
     let columns = ["column-at", "column-step", "column-area", "column-lasts"];
     let tables = counted(shift, |round| round.plan.events.len()).map(|(round, before)| {
-        let line = |(index, event): (usize, &Event)| {
-            let Event { act, task, from, lasts } = *event;
+        let line = |index: usize| {
+            let Event { act, task, from, lasts } = round.plan.events[index];
             let name = |what: &str| format!("shift.step.{}.{what}", before + index + 1);
             let time = |what: &str, time| computed(shared, name(what), Value::new(time, Kind::Time));
             let fill = match act {
@@ -116,8 +127,7 @@ pub fn steps(shared: &Shared, shift: &Shift) -> Html {
                 </tr>
             }
         };
-        let rows = round.plan.events.iter().enumerate().map(line).collect();
-        of_round(shared, shift, round, "shift-step-table", &columns, rows)
+        of_round(drawn, round, "shift-step-table", &columns, round.plan.events.len(), line)
     });
     html! {
         <details class="more">
@@ -128,14 +138,16 @@ pub fn steps(shared: &Shared, shift: &Shift) -> Html {
 }
 
 /// Setting, time and solution of each area.
-pub fn areas(shared: &Shared, shift: &Shift) -> Html {
+pub fn areas(drawn: &Drawn) -> Html {
+    let (shared, shift, _) = *drawn;
     let heavy = shift.rows.iter().any(|row| row.passes > 1.0);
     let mut columns = vec!["column-area", "column-setting", "column-fit"];
     columns.extend(heavy.then_some("column-passes"));
     columns.extend(["column-rate", "column-run", "column-solution"]);
     let tables = shift.rounds.iter().map(|round| {
-        let line = |index: &usize| {
-            let row = &shift.rows[*index];
+        let line = |task: usize| {
+            let index = round.rows[task];
+            let row = &shift.rows[index];
             let name = |what: &str| format!("shift.area.{}.{what}", index + 1);
             let cell = |what: &str, value: Value| html! { <td>{ computed(shared, name(what), value) }</td> };
             html! {
@@ -150,8 +162,7 @@ pub fn areas(shared: &Shared, shift: &Shift) -> Html {
                 </tr>
             }
         };
-        let rows = round.rows.iter().map(line).collect();
-        of_round(shared, shift, round, "shift-area-table", &columns, rows)
+        of_round(drawn, round, "shift-area-table", &columns, round.rows.len(), line)
     });
     html! { { for tables } }
 }
