@@ -64,6 +64,8 @@ pub enum What {
     MachineUnsound,
     /// The product of an area does not work out with its machine.
     ProductUnsound,
+    /// A catch test in which nothing came out.
+    NothingCame,
     /// Settings are numbered 1, 2, 3.
     Whole,
     /// No area is chosen.

@@ -19,7 +19,16 @@ impl Reducible for Now {
     type Action = Action;
 
     fn reduce(self: Rc<Self>, action: Action) -> Rc<Self> {
-        let takes_away = matches!(action, Action::Remove(..) | Action::Replace(_) | Action::DropSetting);
+        let takes_away = match action {
+            Action::Remove(..)
+            | Action::Replace(_)
+            | Action::DropSetting
+            | Action::DropCatch(_)
+            | Action::TakeFlows(_) => true,
+            // The usual target takes the place of one that somebody may have typed.
+            Action::Porosity(_) => self.typed.floor().is_some_and(|floor| !floor.has_usual_target()),
+            _ => false,
+        };
         let undoes = matches!(&action, Action::Replace(whole) if self.before.as_deref() == Some(whole));
         let before = match (undoes, takes_away) {
             (true, _) => None,

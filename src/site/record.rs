@@ -150,6 +150,16 @@ impl Product {
 
 coded! {
     /// How a measure on the wall is counted.
+impl Floor {
+    /// Whether its target is the usual one of its class, and not one of the site's own.
+    pub fn has_usual_target(&self) -> bool {
+        let (low, high) = self.porosity.usual_target();
+        let is =
+            |entry: &Entry, usual: f64| entry.unit == "gal_us_per_1000ft2" && entry.text == usual.to_string();
+        is(&self.target_low, low) && is(&self.target_high, high)
+    }
+}
+
     #[derive(Default)]
     Dispenser {
         /// A jug or cup with graduations.

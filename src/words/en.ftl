@@ -437,6 +437,7 @@ figure-shift-run-time = At the floor
 figure-shift-total-time = In all, with trips and waiting
 figure-shift-water = Water
 figure-shift-concentrate = Concentrate
+mistake-nothing-came = Nothing came out? Try that setting again. Empty this field if you did not test it. Until then the test is left out.
 
 cautions = Cautions
 cautions-heading = What can it do to people, floors and the machine?

@@ -152,6 +152,7 @@ impl Words {
             What::NoMachine => self.say("mistake-no-machine"),
             What::MachineUnsound => self.say("mistake-machine-unsound"),
             What::ProductUnsound => self.say("mistake-product-unsound"),
+            What::NothingCame => self.say("mistake-nothing-came"),
             What::Whole => self.say("mistake-whole"),
             What::NoArea => self.say("mistake-no-area"),
             What::TooManyFills => self.say("mistake-too-many-fills"),

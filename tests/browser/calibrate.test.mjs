@@ -1,10 +1,12 @@
-// Flow in depth: catch tests, the drop test, a tank that gravity drains, drying. Volumes are exact by NIST
+// Flow in depth: catch tests, a tank that gravity drains, drying. Volumes are exact by NIST
 // SP 811, Appendix B: 1 gal = 128 fl oz.
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { unfoldAll } from "./states.mjs";
-import { US_GALLON, choose, field, figures, go, near, plain, press, remarks, stageOfThisFile, write } from "./walk.mjs";
+import {
+  US_GALLON, choose, field, figures, go, near, plain, press, reach, remarks, settled, stageOfThisFile, write,
+} from "./walk.mjs";
 
 const { open } = await stageOfThisFile();
 
@@ -48,12 +50,28 @@ test("one that lies far off is pointed out and stays", async () => {
   assert.equal((await rows(page)).length, 4, "the others stay");
 });
 
-test("a drop of water points to a class, which is taken by a button", async () => {
+test("a catch test of nothing is asked about and changes no line", async () => {
   const page = await open({ view: "flow" });
-  await write(page, "floor-drop", "5");
-  await press(page, "floor-drop-take");
-  assert.equal(await field(page, "floor-porosity").inputValue(), "high");
-  assert.equal(await field(page, "floor-target-low").inputValue(), "1.2");
+  await caught(page, [["1", "16"], ["2", "32"], ["3", "0"], ["4", "64"]]);
+  assert.match(await page.locator("#catch-3-volume-mistake").innerText(), /Nothing came out/);
+  assert.match((await rows(page))[2], /^3 0\.375 gal\/min/, "as of the other three alone");
+  assert.match(await page.locator("details", { hasText: "catch tests" }).first().innerText(), /A line fits/);
+});
+
+test("a catch test that is removed leaves the focus beside it and can be brought back", async () => {
+  const page = await open({ view: "flow" });
+  await caught(page, [["1", "16"], ["2", "33"], ["4", "64"]]);
+  const focused = () => page.evaluate(() => document.activeElement.getAttribute("name"));
+  await (await reach(page, "catch-2-remove")).focus();
+  await page.keyboard.press("Enter");
+  await page.waitForFunction(() => !document.querySelector('[name="catch-3-remove"]'));
+  await settled(page);
+  assert.equal(await focused(), "catch-2-remove", "the next one moved up");
+  await page.keyboard.press("Enter");
+  await page.waitForFunction(() => document.activeElement.getAttribute("name") === "catch-add");
+  assert.equal(await field(page, "catch-1-volume").inputValue(), "16");
+  await press(page, "undo");
+  assert.equal(await field(page, "catch-2-volume").inputValue(), "64");
 });
 
 test("a tank that gravity drains, and a film that dries too soon", async () => {

@@ -53,7 +53,8 @@ pub struct Calibration {
     pub settings: Vec<Setting>,
 }
 
-/// Works the settings out. A test with nothing caught yet is passed over.
+/// Works the settings out. A test with nothing typed yet is passed over; one in which nothing came out is
+/// pointed out and passed over.
 ///
 /// ```
 /// use brimline::form::action::reduce;
@@ -142,6 +143,11 @@ fn test(out: &mut Outcome, typed: &Typed, row: usize, marks: Marks) -> Option<(u
     let caught = out.may::<Volume>(typed, Field::TestCaught(row), marks)??;
     let setting = out.need::<Plain>(typed, Field::TestSetting(row), marks);
     let time = out.need::<Duration>(typed, Field::TestTime(row), marks);
+    if caught <= Volume::ZERO {
+        // A setting that gives nothing is none; as a point of the line it would pull all others down.
+        out.trouble(Field::TestCaught(row).name(), What::NothingCame);
+        return None;
+    }
     let setting = setting?.si();
     if setting.fract() != 0.0 {
         out.trouble(Field::TestSetting(row).name(), What::Whole);

@@ -7,6 +7,7 @@ use crate::form::{Action, Field};
 use crate::number;
 use crate::page::components::{button, fold, number_field};
 use crate::page::drawing::calibration;
+use crate::page::focus;
 use crate::page::shared::Shared;
 use crate::site::Entry;
 use crate::units::{Flow, Kind, Quantity, unit};
@@ -21,11 +22,20 @@ pub fn calibrate(shared: &Shared) -> Html {
         <>
             <p class="hint">{ shared.say("calibrate-hint") }</p>
             { for (0..count).map(|row| test(shared, &calibration, row)) }
-            <div class="buttons">{ button(shared, "catch-add", shared.say("catch-add"), || Action::AddCatch) }</div>
+            <div class="buttons">
+                <button type="button" id="catch-add" name="catch-add" onclick={shared.on(|_: MouseEvent| Action::AddCatch)}>
+                    { shared.say("catch-add") }
+                </button>
+            </div>
             { result(shared, &calibration) }
         </>
     };
     fold(shared, &calibration.outcome, "calibrate", &["catch-"], content)
+}
+
+/// The name of the button that removes a catch test, from 0.
+fn remove_name(row: usize) -> String {
+    format!("catch-{}-remove", row + 1)
 }
 
 /// One catch test, to type over.
@@ -36,13 +46,24 @@ fn test(shared: &Shared, calibration: &Calibration, row: usize) -> Html {
         let label = shared.tell("catch-row", &[n(), ("field", told)]);
         number_field(shared, &calibration.outcome, field, Some(label))
     };
+    let name = remove_name(row);
+    let onclick = {
+        let act = shared.act.clone();
+        // This button goes with the last test; the next one's, or adding one, takes the focus.
+        let count = shared.typed.machine().map_or(0, |machine| machine.tests.len());
+        let next = if row + 1 < count { name.clone() } else { "catch-add".to_owned() };
+        move |_: MouseEvent| {
+            act.emit(Action::DropCatch(row));
+            focus::soon(next.clone());
+        }
+    };
     html! {
         <div class="fields caught">
             { field(Field::TestSetting(row)) }
             { field(Field::TestTime(row)) }
             { field(Field::TestCaught(row)) }
             <div class="buttons">
-                { button(shared, format!("catch-{}-remove", row + 1), shared.tell("catch-remove", &[n()]), move || Action::DropCatch(row)) }
+                <button type="button" id={name.clone()} {name} {onclick}>{ shared.tell("catch-remove", &[n()]) }</button>
             </div>
         </div>
     }
