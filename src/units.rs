@@ -16,8 +16,8 @@ pub mod unit;
 
 pub use quantity::{
     ApplicationRate, Area, AreaPrice, Density, Duration, Flow, Frequency, Length, Mass, MassConcentration,
-    MassFraction, Money, Plain, Productivity, Quantity, Speed, Temperature, Volume, VolumeFraction,
-    VolumePrice, Wage,
+    MassFraction, Money, Plain, Pressure, Productivity, Quantity, SpecificEnergy, Speed, Temperature, Volume,
+    VolumeFraction, VolumePrice, Wage,
 };
 pub use system::{Kind, System};
 pub use table::{UNITS, unit};

@@ -107,8 +107,16 @@ names! {
     FLOW_TANK_AREA = "flow.tank_area";
     /// The speed at which the setting would meet the target, m/s.
     FLOW_SPEED = "flow.speed";
+    /// Passes that reach the target where one does not.
+    FLOW_PASSES = "flow.passes";
+    /// The number of the setting for those passes.
+    FLOW_PASSES_SETTING = "flow.passes_setting";
+    /// How thick it lies when it is laid down, m.
+    FLOW_THICKNESS = "flow.thickness";
     /// What stays on the floor, m³/m².
     FLOW_FILM = "flow.film";
+    /// How thick that lies, m.
+    FLOW_FILM_THICKNESS = "flow.film_thickness";
     /// The least time that it stays wet, s.
     FLOW_DRY_FROM = "flow.dry_from";
     /// The most time that it stays wet, s.

@@ -106,6 +106,10 @@ quantities! {
     AreaPrice;
     /// How often a time, 1/s.
     Frequency;
+    /// A pressure, Pa: of water vapour.
+    Pressure;
+    /// Energy a mass, J/kg: what a kilogram of water takes with it when it evaporates.
+    SpecificEnergy;
 }
 
 /// `A * B = C` also gives `B * A = C`, `C / A = B` and `C / B = A`.
@@ -160,6 +164,13 @@ impl Mass {
     /// The concentration that this much makes in `solution`.
     pub fn in_solution(self, solution: Volume) -> MassConcentration {
         MassConcentration(self.0 / solution.0)
+    }
+}
+
+impl ApplicationRate {
+    /// How thick it lies: 1 mL/m² is 1 µm.
+    pub fn thickness(self) -> Length {
+        Length(self.0)
     }
 }
 

@@ -68,6 +68,14 @@ pub enum Kind {
     AreaPrice,
     /// How often.
     Frequency,
+    /// How thick a film lies.
+    Thickness,
+    /// The speed of air, in the unit that its formula takes.
+    AirSpeed,
+    /// A pressure of vapour.
+    Pressure,
+    /// A heat of evaporation.
+    Heat,
 }
 
 impl Kind {
@@ -117,6 +125,11 @@ impl Kind {
             (Self::AreaPrice, Metric) => "money_per_100m2",
             (Self::AreaPrice, _) => "money_per_1000ft2",
             (Self::Frequency, _) => "per_week",
+            (Self::Thickness, Metric) => "um",
+            (Self::Thickness, _) => "mil",
+            (Self::AirSpeed, _) => "m_per_s",
+            (Self::Pressure, _) => "kpa",
+            (Self::Heat, _) => "kj_per_kg",
             (Self::Ratio | Self::Count | Self::Ph, _) => return None,
         };
         unit(code)

@@ -12,6 +12,7 @@ const POUND_1959: Source =
 const GREGORIAN: Source =
     Source::published("ISO 8601-1:2019: the Gregorian calendar; its mean year is 365.2425 days");
 const SI: Source = Source::published("BIPM SI Brochure, 9th edition (2019), tables 2, 7 and 8");
+const SI_NAMED: Source = Source::published("BIPM SI Brochure, 9th edition (2019), tables 4 and 7");
 
 const ONE: Exact = Exact::new(1, 1);
 const MINUTE: Exact = Exact::new(60, 1);
@@ -94,6 +95,8 @@ pub static UNITS: &[Unit] = &[
     row("cm", Dimension::Length, Exact::new(1, 100), "cm", &[], Some(Metric), SI),
     row("mm", Dimension::Length, Exact::new(1, 1_000), "mm", &[], Some(Metric), SI),
     row("m", Dimension::Length, ONE, "m", &[], Some(Metric), SI),
+    row("um", Dimension::Length, Exact::new(1, 1_000_000), "µm", &[], Some(Metric), SI),
+    row("mil", Dimension::Length, part(INCH, 1_000), "mil", &[], Some(Us), SP811),
     row("in", Dimension::Length, INCH, "in", &[], Some(Us), SP811),
     row("ft", Dimension::Length, FOOT, "ft", &[], Some(Us), SP811),
 
@@ -149,6 +152,9 @@ pub static UNITS: &[Unit] = &[
     row("per_week", Dimension::Frequency, ONE.over(WEEK), "a week", &[], None, SI),
     row("per_month", Dimension::Frequency, ONE.over(part(YEAR, 12)), "a month", &[], None, GREGORIAN),
     row("per_year", Dimension::Frequency, ONE.over(YEAR), "a year", &[], None, GREGORIAN),
+
+    row("kpa", Dimension::Pressure, Exact::new(1_000, 1), "kPa", &[], None, SI_NAMED),
+    row("kj_per_kg", Dimension::SpecificEnergy, Exact::new(1_000, 1), "kJ/kg", &[], None, SI_NAMED),
 
     degree("deg_c", ONE, Exact::new(27_315, 100), "°C", Metric),
     degree("deg_f", Exact::new(5, 9), Exact::new(45_967, 180), "°F", Us),

@@ -27,6 +27,8 @@ pub enum Dimension {
     Wage,
     AreaPrice,
     Frequency,
+    Pressure,
+    SpecificEnergy,
 }
 
 /// An exact positive fraction, both parts below 2⁵³, so that [`Exact::value`] is correctly rounded.

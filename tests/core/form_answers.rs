@@ -74,8 +74,8 @@ fn whole_answers_of_the_demo() {
         ),
         (
             flow,
-            "passing setting flow rate tank_time tank_area film dry_from dry_to",
-            "passing rate tank-time tank-area film drying",
+            "passing setting flow rate tank_time tank_area thickness film film_thickness dry_from dry_to",
+            "passing rate tank-time tank-area thickness film thickness drying drying",
         ),
         (
             shift,

@@ -31,6 +31,8 @@ UNITS = [
     ("cm", "centimeter", "meter"),
     ("mm", "millimeter", "meter"),
     ("m", "meter", "meter"),
+    ("um", "micrometer", "meter"),
+    ("mil", "inch / 1000", "meter"),
     ("in", "inch", "meter"),
     ("ft", "foot", "meter"),
     ("km_per_h", "kilometer / hour", "meter / second"),
@@ -76,6 +78,8 @@ UNITS = [
     ("per_week", "1 / week", "1 / second"),
     ("per_month", "12 / gregorian_year", "1 / second"),
     ("per_year", "1 / gregorian_year", "1 / second"),
+    ("kpa", "kilopascal", "pascal"),
+    ("kj_per_kg", "kilojoule / kilogram", "joule / kilogram"),
     ("percent_ww", "percent", "dimensionless"),
     ("mg_per_kg", "milligram / kilogram", "dimensionless"),
 ]

@@ -104,6 +104,7 @@ fn answer(shared: &Shared, flow: &Flow) -> Html {
 
 const FACTS: &[&str] = &[
     names::FLOW_RATE,
+    names::FLOW_THICKNESS,
     names::FLOW_TANK_TIME,
     names::FLOW_TANK_AREA,
     names::FLOW_FLOW,
@@ -112,6 +113,7 @@ const FACTS: &[&str] = &[
     names::FLOW_FILM,
     names::FLOW_DRY_FROM,
     names::FLOW_DRY_TO,
+    names::FLOW_FILM_THICKNESS,
     names::FLOW_FULL,
     names::FLOW_HALF,
     names::FLOW_LAST,
