@@ -1,11 +1,12 @@
 //! Flow: which setting this floor needs.
 
 pub mod calibrate;
+mod change;
 mod drying;
 mod gravity;
 
 use super::{Field, Outcome, Typed, What, cautions, names};
-use crate::answer::{Remark, Value, Weight};
+use crate::answer::{Answer, Remark, Value, Weight};
 use crate::number::Marks;
 use crate::site::Floor;
 use crate::trade::coverage::{application_rate, passing, spent_share};
@@ -133,7 +134,8 @@ pub fn work(typed: &Typed, marks: Marks) -> Flow {
     view.choice = choose(&flows, target, motion.speed, motion.width);
     if let Some(choice) = view.choice {
         let row = &view.rows[choice.index];
-        figures(out, tank, motion, target, choice, row);
+        figures(&mut out.answer, tank, motion, choice, row);
+        change::Situation { rows: &view.rows, motion, target, choice }.note(&mut out.answer);
         gravity::note(out, typed, row, motion.passing, target, marks);
         drying::note(out, typed, row.rate, marks);
         out.answer.remarks.extend(cautions::remarks(typed, marks));
@@ -141,15 +143,7 @@ pub fn work(typed: &Typed, marks: Marks) -> Flow {
     view
 }
 
-fn figures(
-    out: &mut Outcome,
-    tank: Volume,
-    motion: Motion,
-    target: Window<ApplicationRate>,
-    choice: Choice,
-    row: &Row,
-) {
-    let answer = &mut out.answer;
+fn figures(answer: &mut Answer, tank: Volume, motion: Motion, choice: Choice, row: &Row) {
     let number = Value::plain((choice.index + 1) as f64, Kind::Count);
     let flow = Value::new(row.flow, Kind::Flow);
     let rate = Value::new(row.rate, Kind::Rate);
@@ -169,18 +163,6 @@ fn figures(
     answer.step(&formula::RATE, &[("Q", flow), ("P", passing)], rate);
     answer.step(&formula::TANK_TIME, &[("T", tank), ("Q", flow), ("u", spent)], time);
     answer.step(&formula::TANK_AREA, &[("T", tank), ("a", rate), ("u", spent)], area);
-
-    let low = Value::new(target.low, Kind::Rate);
-    let high = Value::new(target.high, Kind::Rate);
-    if let Some(other) = choice.speed {
-        let other = Value::new(other, Kind::Speed);
-        let bound = if choice.fit == Fit::Short { low } else { high };
-        answer.figure(names::FLOW_SPEED, other);
-        answer.step(&formula::SPEED_FOR, &[("Q", flow), ("a", bound), ("w − o", width)], other);
-        let code = if choice.fit == Fit::Short { "remark-flow-short" } else { "remark-flow-too-wet" };
-        let remark = Remark::new(code, Weight::Warn).value("setting", number).value("rate", rate);
-        answer.remark(remark.window("target", target.low, target.high, Kind::Rate).value("speed", other));
-    }
     if motion.spent < 1.0 {
         answer.remark(Remark::new("remark-reuse", Weight::Assumed).value("share", spent));
     }

@@ -40,6 +40,7 @@ formulas! {
     FILM: "formula-film", "m" = "a × (1 − p)", BY_DEFINITION;
     DRYING: "formula-drying", "t" = "m × ρ × Y / ((p_w − p_a) × (0.089 + 0.0782 × V))", EVAPORATION;
     FADES: "formula-fades", "Q" = "Q₀ × √(h / h₀)", BY_DEFINITION;
+    PASSES: "formula-passes", "n" = "ceil(a₀ / a)", BY_DEFINITION;
     SPEED_FOR: "formula-speed-for", "v" = "Q / (a × (w − o))", BY_DEFINITION;
     PRODUCTIVITY: "formula-productivity", "P" = "v × (w − o) × e", BY_DEFINITION;
     RUN_TIME: "formula-run-time", "t" = "Σ n × A / P", BY_DEFINITION;

@@ -8,7 +8,7 @@ use brimline::trade::governing::{Aim, Bound, Governs, govern};
 use brimline::trade::label::Window;
 use brimline::trade::measure::round_to;
 use brimline::trade::porosity::Porosity;
-use brimline::trade::setting::{Fit, choose, fit};
+use brimline::trade::setting::{Fit, choose, fit, passes};
 use brimline::trade::shift::{MOST_FILLS, Means, Task, plan};
 use brimline::units::{
     ApplicationRate, Area, Duration, Flow, Length, Productivity, Quantity, Speed, Volume, VolumeFraction,
@@ -47,6 +47,24 @@ fn any_aim() -> impl Strategy<Value = Aim> {
 }
 
 proptest! {
+    /// The passes that are advised reach the least, one fewer would not, and a sum that fits is not too much;
+    /// where none is found, no count from 2 to 5 of any setting fits.
+    #[test]
+    fn passes_reach_and_do_not_drown(
+        rates in proptest::collection::vec(within::<ApplicationRate>(&limits::RATE), 1..6),
+        target in window::<ApplicationRate>(&limits::RATE),
+    ) {
+        let fits = |rate: ApplicationRate, count: f64| fit(rate * count, target) == Fit::Meets;
+        let found = passes(&rates, 0, target);
+        let any = rates.iter().any(|rate| (2..=5).any(|count| fits(*rate, f64::from(count)) && !(1..count).any(|fewer| fits(*rate, f64::from(fewer)))));
+        prop_assert_eq!(found.is_some_and(|one| one.fit == Fit::Meets), any);
+        if let Some(one) = found {
+            let rate = rates[one.index];
+            prop_assert!(near((rate * one.count).si(), one.total.si()));
+            prop_assert!(one.fit != Fit::Short && fit(rate * (one.count - 1.0), target) == Fit::Short);
+        }
+    }
+
     #[test]
     fn a_dose_makes_its_strength(tank in within::<Volume>(&limits::TANK), r in within::<VolumeFraction>(&limits::STRENGTH)) {
         prop_assume!(r.si() < 0.999);

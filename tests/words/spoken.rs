@@ -73,7 +73,13 @@ fn too_little_tells_the_speed_that_would_do() {
     assert_eq!(
         spoken(remark(&remarks, "remark-flow-short"), System::Us),
         "Setting 3 is the wettest and lays down 0.682 gal/1000 ft²; the floor should get 1.2 to 2 gal/1000 ft². \
-         Go no faster than 2.27 mph, or make a second pass."
+         Go no faster than 2.27 mph, or use a machine with a setting of 0.528 to 0.88 gal/min."
+    );
+    // 4 mph × 15 in = 26,400 ft²/h; 1.2 gal/1000 ft² on it is 31.68 gal/h, 0.528 gal/min.
+    assert_eq!(
+        spoken(remark(&remarks, "remark-flow-passes"), System::Us),
+        "2 passes with setting 3 lay down 1.36 gal/1000 ft² in all, which is right. Each pass takes its time \
+         and its solution again."
     );
 }
 

@@ -110,6 +110,8 @@ const FACTS: &[&str] = &[
     names::FLOW_FLOW,
     names::FLOW_PASSING,
     names::FLOW_SPEED,
+    names::FLOW_PASSES,
+    names::FLOW_PASSES_SETTING,
     names::FLOW_FILM,
     names::FLOW_DRY_FROM,
     names::FLOW_DRY_TO,
