@@ -159,6 +159,8 @@ limits! {
     PICK_UP: VolumeFraction, "pick-up", 0.0, 0.999, "something always stays on the floor";
     /// How long a drop stays on a floor.
     DROP: Duration, "drop", 0.0, 3_600.0, "at once to an hour";
+    /// The water that a tile takes up, as a share of its mass.
+    ABSORPTION: VolumeFraction, "absorption", 0.0, 0.5, "glass to a brick that holds half its own weight";
     /// How long was collected in a catch test.
     COLLECTED: Duration, "collected", 1.0, 3_600.0, "a hand on a stopwatch is a third of a second off";
     /// The number of a flow setting.

@@ -13,6 +13,8 @@ mod dilution;
 mod form_actions;
 #[path = "core/form_answers.rs"]
 mod form_answers;
+#[path = "core/form_floor.rs"]
+mod form_floor;
 #[path = "core/form_flow.rs"]
 mod form_flow;
 #[path = "core/form_measures.rs"]

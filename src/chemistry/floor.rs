@@ -3,6 +3,7 @@
 //! The floor maker's own care sheet beats every row here.
 
 mod rules;
+pub mod thirst;
 pub mod tile;
 pub mod verdict;
 
@@ -113,5 +114,7 @@ pub fn word_keys() -> impl Iterator<Item = String> {
         .chain(rules::HARMS.iter().map(|harm| harm.reason))
         .chain(verdict::KEYS)
         .chain(tile::TileClass::ALL.iter().map(|class| class.key()))
+        .chain(tile::IsoGroup::ALL.iter().map(|group| group.key()))
         .map(str::to_owned)
+        .chain(thirst::word_keys())
 }

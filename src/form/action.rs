@@ -6,6 +6,7 @@ use super::station::{Job, Method, Mishap, Rest};
 use super::{Field, Filling, Typed};
 use crate::chemistry::family::Family;
 use crate::chemistry::floor::Surface;
+use crate::chemistry::floor::thirst::{Joints, Texture};
 use crate::chemistry::foam::Foam;
 use crate::chemistry::ghs::SignalWord;
 use crate::site::{Area, Catch, Dispenser, Entry};
@@ -146,6 +147,10 @@ pub enum Action {
     DropTip,
     /// Chose what a floor is made of.
     Surface(Surface),
+    /// Said how a floor feels.
+    Texture(Texture),
+    /// Said what a floor's joints are.
+    Joints(Joints),
     /// Chose a floor's porosity class, which brings its usual target.
     Porosity(Porosity),
     /// Chose how a measure is counted.
@@ -270,6 +275,8 @@ fn change(typed: &mut Typed, action: Action) -> Option<()> {
         }
         Action::DropTip => drop(typed.measure_mut()?.tips.pop()),
         Action::Surface(surface) => typed.floor_mut()?.surface = surface,
+        Action::Texture(texture) => typed.floor_mut()?.texture = texture,
+        Action::Joints(joints) => typed.floor_mut()?.joints = joints,
         Action::Porosity(porosity) => {
             let (low, high) = porosity.usual_target();
             let floor = typed.floor_mut()?;

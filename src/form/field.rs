@@ -183,7 +183,9 @@ fields! {
     /// How fast it moves along the floor.
     Draught: "air-speed", AIR_SPEED, AIR_SPEEDS, ask.draught;
     /// How long a drop stays on the floor.
-    Drop: "floor-drop", DROP, SECONDS, ask.drop;
+    Drop: "floor-drop", DROP, SECONDS, floor.drop;
+    /// The water that its tile takes up.
+    Absorption: "floor-absorption", ABSORPTION, SHARE, floor.absorption;
     /// What one packet or tablet weighs, or the smallest division of a scale.
     MeasureWeight: "measure-weight", POWDER, MASSES, measure.weight;
     /// All that a wall unit delivers a time.

@@ -4,6 +4,7 @@ pub mod calibrate;
 mod change;
 mod drying;
 mod gravity;
+pub mod thirst;
 
 use super::{Field, Outcome, Typed, What, cautions, names};
 use crate::answer::{Answer, Remark, Value, Weight};
@@ -118,6 +119,7 @@ pub fn work(typed: &Typed, marks: Marks) -> Flow {
     let motion = motion(out, typed, marks);
     let flows = flows(out, typed, marks);
     // A guide that decides nothing; what is wrong with it is said.
+    out.may::<VolumeFraction>(typed, Field::Absorption, marks);
     out.may::<Duration>(typed, Field::Drop, marks);
     view.target = target(out, typed, marks);
     let (Some(tank), Some(motion), Some(flows), Some(target)) = (tank, motion, flows, view.target) else {

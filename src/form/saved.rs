@@ -191,7 +191,7 @@ fn parse(file: &str) -> Result<(Saved, Typed), Doubt> {
     if typed.schema > SCHEMA {
         return Err(Doubt::Later(typed.schema));
     }
-    Ok((saved, Typed { schema: SCHEMA, ..typed }))
+    Ok((saved, typed.up_to_date()))
 }
 
 fn content(answer: &Answer) -> (Map<String, Value>, Vec<String>) {

@@ -52,7 +52,7 @@ document! {
         humidity: Entry = Entry::new("50", "percent"),
         /// How fast it moves along the floor: still air is common practice at 30 ft/min, no source.
         draught: Entry = Entry::new("30", "ft_per_min"),
-        /// How long a drop stays on the floor.
+        /// The drop test of schema 2, which belonged to no floor; [`Typed::up_to_date`] gives it to one.
         drop: Entry = Entry::new("", "s"),
         /// What an hour of labour costs; may be empty.
         wage: Entry = Entry::new("", "money_per_h"),
@@ -128,6 +128,19 @@ impl Typed {
             areas: Vec::new(),
         };
         Self { schema: self.schema, system: self.system, site, ask: self.ask.clone() }
+    }
+
+    /// What an earlier version wrote, as this one writes it: nothing that was typed is lost.
+    #[must_use]
+    pub fn up_to_date(mut self) -> Self {
+        let drop = std::mem::replace(&mut self.ask.drop, Ask::default().drop);
+        if let Some(floor) = self.floor_mut().filter(|floor| floor.drop.text.is_empty())
+            && !drop.text.is_empty()
+        {
+            floor.drop = drop;
+        }
+        self.schema = SCHEMA;
+        self
     }
 
     /// The machine asked about.

@@ -3,6 +3,7 @@
 use super::Entry;
 use crate::chemistry::family::Family;
 use crate::chemistry::floor::Surface;
+use crate::chemistry::floor::thirst::{Joints, Texture};
 use crate::chemistry::foam::Foam;
 use crate::chemistry::ghs::SignalWord;
 use crate::coded::coded;
@@ -132,12 +133,30 @@ document! {
         name: String,
         /// What it is made of or coated with.
         surface: Surface = Surface::Unknown,
+        /// The water that its tile takes up, percent of the tile's mass; may be empty.
+        absorption: Entry = Entry::new("", "percent"),
+        /// Its texture.
+        texture: Texture,
+        /// Its joints.
+        joints: Joints,
+        /// How long a drop of water stays on it; may be empty.
+        drop: Entry = Entry::new("", "s"),
         /// How porous it is.
         porosity: Porosity,
         /// The least solution it should get.
         target_low: Entry = Entry::new("", "gal_us_per_1000ft2"),
         /// The most solution it should get.
         target_high: Entry = Entry::new("", "gal_us_per_1000ft2"),
+    }
+}
+
+impl Floor {
+    /// Whether its target is the usual one of its class, and not one of the site's own.
+    pub fn has_usual_target(&self) -> bool {
+        let (low, high) = self.porosity.usual_target();
+        let is =
+            |entry: &Entry, usual: f64| entry.unit == "gal_us_per_1000ft2" && entry.text == usual.to_string();
+        is(&self.target_low, low) && is(&self.target_high, high)
     }
 }
 
@@ -150,16 +169,6 @@ impl Product {
 
 coded! {
     /// How a measure on the wall is counted.
-impl Floor {
-    /// Whether its target is the usual one of its class, and not one of the site's own.
-    pub fn has_usual_target(&self) -> bool {
-        let (low, high) = self.porosity.usual_target();
-        let is =
-            |entry: &Entry, usual: f64| entry.unit == "gal_us_per_1000ft2" && entry.text == usual.to_string();
-        is(&self.target_low, low) && is(&self.target_high, high)
-    }
-}
-
     #[derive(Default)]
     Dispenser {
         /// A jug or cup with graduations.

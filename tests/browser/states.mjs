@@ -77,6 +77,16 @@ export const STATES = [
     }
     await write(page, "floor-drop", "20");
   }],
+  ["flow, a class to take", "flow", async (page) => {
+    await choose(page, "floor", "tile");
+    await write(page, "floor-absorption", "2");
+    await choose(page, "floor-texture", "textured");
+    await write(page, "floor-drop", "5");
+  }],
+  ["flow, too wet", "flow", async (page) => {
+    await write(page, "floor-target-high", "1.2");
+    await write(page, "floor-target-low", "1.05");
+  }],
   ["flow, no setting serves", "flow", async (page) => {
     await write(page, "machine-speed", "9");
     await choose(page, "floor", "concrete");

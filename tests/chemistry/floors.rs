@@ -1,11 +1,14 @@
-//! What floors bear, and tile by its thirst.
+//! What floors bear, and how thirsty they are.
 
 use brimline::chemistry::family::Family;
-use brimline::chemistry::floor::tile::{self, TileClass};
+use brimline::chemistry::floor::thirst::{self, Guide, Joints, Known, Texture, guide};
+use brimline::chemistry::floor::tile::{self, IsoGroup, TileClass};
 use brimline::chemistry::floor::{
     FloorVerdict, Missing, PhRange, Reason, Surface, Window, verdict, verdict_within,
 };
 use brimline::source::{Source, Standing};
+use brimline::trade::porosity::Porosity;
+use brimline::units::{Duration, VolumeFraction};
 
 /// ASTM C373 / ANSI A137.1, second-hand: impervious ≤ 0.5, vitreous > 0.5 to 3, semi > 3 to 7, non > 7 %.
 /// Porcelain ≤ 0.5 %: ISO 13006, as reported in Tile Magazine.
@@ -26,6 +29,109 @@ fn tile_classes_by_absorption() {
     assert_eq!(TileClass::of(-0.1), None);
     assert_eq!(TileClass::of(f64::NAN), None);
     assert_eq!(tile::PORCELAIN.standing, Standing::Published);
+}
+
+/// ISO 13006:2018: annex A is of group `AIb`, over 0.5 to 3 %, annexes B and C of `AIIa`, over 3 to 6 %. The
+/// others as EN 14411:2006, second-hand: `Ia` to 0.5 %, `IIb` over 6 to 10 %, III over 10 %.
+#[test]
+fn tile_groups_by_absorption() {
+    for (absorption, group) in [
+        (0.0, IsoGroup::Ia),
+        (0.5, IsoGroup::Ia),
+        (0.51, IsoGroup::Ib),
+        (3.0, IsoGroup::Ib),
+        (3.01, IsoGroup::IIa),
+        (6.0, IsoGroup::IIa),
+        (6.01, IsoGroup::IIb),
+        (10.0, IsoGroup::IIb),
+        (10.01, IsoGroup::III),
+    ] {
+        assert_eq!(IsoGroup::of(absorption), Some(group), "{absorption} %");
+    }
+    assert_eq!(IsoGroup::of(-0.1), None);
+    assert_eq!(IsoGroup::of(f64::NAN), None);
+    assert_eq!(IsoGroup::IIa.source().standing, Standing::Published);
+    assert_eq!(IsoGroup::Ia.source().standing, Standing::Unverified);
+    // What is typed as per cent becomes a share: at each limit the drier class stays.
+    for limit in [0.5, 3.0, 6.0, 7.0, 10.0] {
+        let percent = VolumeFraction::new(limit * 0.01).percent();
+        assert_eq!(IsoGroup::of(percent), IsoGroup::of(limit), "{limit} %");
+        assert_eq!(TileClass::of(percent), TileClass::of(limit), "{limit} %");
+    }
+}
+
+const NOTHING: Known = Known {
+    surface: Surface::Unknown,
+    absorption: None,
+    texture: Texture::Unknown,
+    joints: Joints::Unknown,
+    drop: None,
+};
+
+fn points(known: Known) -> (Porosity, Vec<thirst::Reason>) {
+    let Guide { class, reasons } = guide(known).expect("a class");
+    assert_eq!(reasons.last().map(|(_, class)| *class), Some(class), "the last reason decides");
+    (class, reasons.into_iter().map(|(reason, _)| reason).collect())
+}
+
+/// "A seal or finish closes the floor", "open grout drinks", "a drop on the floor tells more than a sheet":
+/// common practice, no source.
+#[test]
+fn what_is_known_of_a_floor_points_to_a_class() {
+    use Porosity::{High, Low, Medium, Sealed};
+    use thirst::Reason;
+    let tile = Known { surface: Surface::SemiVitreousTile, ..NOTHING };
+    let share = |percent: f64| Some(VolumeFraction::new(percent / 100.0));
+    let after = |seconds: f64| Some(Duration::new(seconds));
+    assert_eq!(points(tile), (Medium, vec![Reason::Surface]));
+    // The data sheet of the very tile counts before what it is called.
+    for (percent, class) in [(0.4, Sealed), (2.0, Low), (6.5, Medium), (12.0, High)] {
+        let (got, reasons) = points(Known { absorption: share(percent), ..tile });
+        assert_eq!((got, reasons.len()), (class, 2), "{percent} %");
+        assert_eq!(points(Known { absorption: share(percent), ..NOTHING }).0, class, "of nothing else");
+    }
+    // A drop on the very floor counts before the data sheet; the joints come on top of it.
+    let sheet = Known { absorption: share(12.0), ..tile };
+    assert_eq!(points(Known { drop: after(200.0), ..sheet }).0, Low);
+    let (class, reasons) = points(Known { drop: after(200.0), joints: Joints::Open, ..sheet });
+    assert_eq!(class, Medium);
+    assert_eq!(reasons[2..], [Reason::Drop, Reason::Joints]);
+    // One class wetter, both together no more than one, and not beyond medium.
+    let porcelain = Known { surface: Surface::ImperviousTile, ..NOTHING };
+    assert_eq!(points(Known { texture: Texture::Textured, ..porcelain }).0, Low);
+    let both = Known { texture: Texture::Textured, joints: Joints::Open, ..porcelain };
+    assert_eq!(points(both), (Low, vec![Reason::Surface, Reason::TextureAndJoints]));
+    assert_eq!(points(Known { joints: Joints::Open, ..tile }), (Medium, vec![Reason::Surface]));
+    for closed in [Joints::Unknown, Joints::None, Joints::Sealed] {
+        assert_eq!(points(Known { joints: closed, texture: Texture::Smooth, ..porcelain }).0, Sealed);
+    }
+}
+
+#[test]
+fn a_sealed_floor_stays_sealed_unless_a_drop_says_otherwise() {
+    use thirst::Reason;
+    for surface in [Surface::FinishedVinyl, Surface::SealedWood, Surface::SealedConcrete] {
+        let thirsty = Known {
+            surface,
+            absorption: Some(VolumeFraction::new(0.2)),
+            texture: Texture::Textured,
+            joints: Joints::Open,
+            drop: None,
+        };
+        assert_eq!(points(thirsty), (Porosity::Sealed, vec![Reason::Seal]));
+        let long = points(Known { drop: Some(Duration::new(900.0)), ..thirsty });
+        assert_eq!(long, (Porosity::Sealed, vec![Reason::Seal, Reason::Drop]));
+        let gone = points(Known { drop: Some(Duration::new(8.0)), ..thirsty });
+        assert_eq!(gone, (Porosity::High, vec![Reason::Seal, Reason::WornSeal]));
+    }
+    // A glaze closes the tile and not its joints.
+    let glazed =
+        Known { surface: Surface::GlazedTile, absorption: Some(VolumeFraction::new(0.15)), ..NOTHING };
+    assert_eq!(points(glazed), (Porosity::Sealed, vec![Reason::Surface, Reason::Glaze]));
+    assert_eq!(points(Known { joints: Joints::Open, ..glazed }).0, Porosity::Low);
+    // Nothing known points nowhere, whatever the joints.
+    assert_eq!(guide(Known { joints: Joints::Open, texture: Texture::Textured, ..NOTHING }), None);
+    assert_eq!(thirst::SOURCE, Source::COMMON_PRACTICE);
 }
 
 const fn ph(low: f64, high: f64) -> PhRange {

@@ -1,12 +1,13 @@
-//! Flow in depth, from what was typed: catch tests, fading tanks, drying. Worked by hand.
+//! Flow in depth, from what was typed: catch tests, fading tanks, drying.
+//! Worked by hand.
 
-use brimline::answer::Weight;
+use brimline::answer::{Answer, Fact, Weight};
 use brimline::form::action::{Shelf, reduce};
 use brimline::form::flow::{calibrate, work};
 use brimline::form::{Action, Field, Typed, What, names};
 use brimline::number::Marks;
 use brimline::site::Entry;
-use brimline::units::Quantity;
+use brimline::units::{Kind, Quantity, System};
 
 fn after(actions: impl IntoIterator<Item = Action>) -> Typed {
     actions.into_iter().fold(Typed::default(), reduce)
@@ -14,6 +15,101 @@ fn after(actions: impl IntoIterator<Item = Action>) -> Typed {
 
 fn write(field: Field, text: &str) -> Action {
     Action::Write(field, text.into())
+}
+
+fn answer(actions: impl IntoIterator<Item = Action>) -> Answer {
+    work(&after(actions), Marks::POINT).outcome.answer
+}
+
+/// A value of a remark in the units that Americans read.
+#[track_caller]
+pub fn told(answer: &Answer, code: &str, fact: &str) -> (f64, f64) {
+    let remark = answer.remarks.iter().find(|remark| remark.code == code).expect(code);
+    let us = |value: &brimline::answer::Value| {
+        value.kind.unit(System::Us).map_or(value.si, |unit| unit.from_si(value.si))
+    };
+    match remark.facts.iter().find(|(name, _)| *name == fact) {
+        Some((_, Fact::Value(value))) => (us(value), us(value)),
+        Some((_, Fact::Window(low, high))) => (us(low), us(high)),
+        other => panic!("{code} {fact}: {other:?}"),
+    }
+}
+
+/// 6/11 gal/1000 ft² is 126 in³ (of 231 in³ a gallon, by definition) on 144,000 in²: 0.000875 in.
+#[test]
+fn a_film_is_as_thick_as_its_volume_on_its_area() {
+    let answer = answer([]);
+    let mils =
+        |name| Kind::Thickness.unit(System::Us).expect("mil").from_si(answer.get(name).expect(name).si);
+    assert!((mils(names::FLOW_THICKNESS) - 0.875).abs() < 1e-12);
+    assert!((mils(names::FLOW_FILM_THICKNESS) - 0.0875).abs() < 1e-12);
+}
+
+/// 68 °F are 20 °C: 2.33880 kPa over water by `PsychroLib`, half of it in air of 50 %; a film cooled to
+/// 13.7834 °C. The heat of evaporation at 20 °C is 2453.55 kJ/kg by IAPWS-97.
+#[test]
+fn the_workings_of_drying_show_the_vapour() {
+    let answer = answer([]);
+    let steps: Vec<_> = answer.steps.iter().filter(|step| step.formula.code == "formula-drying").collect();
+    let [soonest, latest] = steps[..] else { panic!("two ends, not {}", steps.len()) };
+    let given = |step: &brimline::answer::Step, symbol| {
+        step.given.iter().find(|(name, _)| *name == symbol).map(|(_, value)| value.si).expect(symbol)
+    };
+    assert!((given(soonest, "p_w") - 2_338.80).abs() < 0.006);
+    assert!((given(soonest, "p_a") - 1_169.40).abs() < 0.006);
+    assert!((given(soonest, "Y") - 2_453.55e3).abs() < 40.0);
+    assert!((given(latest, "θ") - 273.15 - 13.7834).abs() < 0.005);
+    assert!(given(latest, "p_w") < given(soonest, "p_w") && (given(latest, "p_a") - 1_169.40).abs() < 0.006);
+    // The formula with these numbers gives the time, in kg/m², kPa, kJ/kg and m/s.
+    for step in [soonest, latest] {
+        let evaporates = (given(step, "p_w") - given(step, "p_a")) / 1e3
+            * (0.089 + 0.0782 * given(step, "V"))
+            / (given(step, "Y") / 1e3);
+        let time = given(step, "m") * 998.0 / evaporates;
+        assert!((time / step.result.si - 1.0).abs() < 1e-12);
+    }
+}
+
+/// A setting that gives nothing would pull the line of the others down.
+#[test]
+fn a_catch_test_of_nothing_is_asked_about_and_left_out() {
+    for nothing in ["0", "0.0"] {
+        let typed = caught(&[("1", "600"), ("2", "800"), ("3", nothing), ("4", "1200")]);
+        let calibration = calibrate::work(&typed, Marks::POINT);
+        assert_eq!(calibration.outcome.at("catch-3-volume"), Some(&What::NothingCame));
+        assert_eq!((calibration.outcome.troubles.len(), calibration.tests.len()), (1, 3));
+        for (got, expected) in litres_a_minute(&calibration).into_iter().zip([0.6, 0.8, 1.0, 1.2]) {
+            assert!((got - expected).abs() < 1e-9, "{got} is not {expected}");
+        }
+    }
+}
+
+/// The film of setting 1 dries in 46 s to 2.2 min; all that it lays down, ten times that, lasts 7.7 min.
+#[test]
+fn what_keeps_the_floor_wet_for_the_contact_time_is_said() {
+    let early = |contact: &str, more: &[Action]| {
+        let answer = answer([write(Field::Contact, contact)].into_iter().chain(more.iter().cloned()));
+        let remark = answer.remarks.iter().find(|remark| remark.code == "remark-dries-early").cloned()?;
+        let key = |name: &str| match remark.facts.iter().find(|(one, _)| *one == name) {
+            Some((_, Fact::Key(key))) => key.clone(),
+            other => panic!("{name}: {other:?}"),
+        };
+        Some((key("dries"), key("act")))
+    };
+    let keys = |dries: &str, act: &str| Some((format!("dries-early-{dries}"), format!("dries-early-{act}")));
+    assert_eq!(early("0.5", &[]), None);
+    assert_eq!(early("2", &[]), keys("maybe", "lift"));
+    assert_eq!(early("5", &[]), keys("surely", "lift"));
+    assert_eq!(early("10", &[]), keys("surely", "again"));
+    assert_eq!(early("10", &[Action::Vacuum(false)]), keys("maybe", "more"));
+    // 600 s of 46.1 s: 13 times the film of 0.0545 gal/1000 ft² stays wet for ten minutes.
+    let long = answer([write(Field::Contact, "10")]);
+    let (need, _) = told(&long, "remark-dries-early", "need");
+    let dry = long.get(names::FLOW_DRY_FROM).expect("a time").si;
+    assert!((need - 7.2 / 13.2 * 0.1 * 600.0 / dry).abs() < 1e-9);
+    // A disinfectant of which nobody typed the contact time is not passed over.
+    let quat = answer([Action::Pick(Shelf::Product, "quat".into()), write(Field::Contact, "")]);
+    assert!(quat.remarks.iter().any(|remark| remark.code == "remark-contact-unknown"));
 }
 
 /// Catch tests of a minute, in mL, setting by setting.

@@ -1,7 +1,6 @@
 //! Adding and removing records of the site.
 
 use super::Shelf;
-use crate::chemistry::floor::Surface;
 use crate::form::{Field, Typed};
 use crate::site::{Area, Entry, Floor, Machine, Measure, Product, Record};
 use crate::trade::porosity::Porosity;
@@ -57,11 +56,9 @@ pub(super) fn add(typed: &mut Typed, shelf: Shelf) {
             let (low, high) = Porosity::Sealed.usual_target();
             let floor = Floor {
                 id: fresh_id(ids(&site.floors).chain(site.areas.iter().map(|area| area.floor.as_str()))),
-                name: String::new(),
-                surface: Surface::Unknown,
-                porosity: Porosity::Sealed,
                 target_low: Entry::new(low.to_string(), "gal_us_per_1000ft2"),
                 target_high: Entry::new(high.to_string(), "gal_us_per_1000ft2"),
+                ..Floor::default()
             };
             typed.ask.floor.clone_from(&floor.id);
             typed.site.floors.push(floor);

@@ -1,9 +1,15 @@
 //! A floor: what it is, how porous, what it should get.
 
+use crate::chemistry::floor::thirst::{Guide, Reason};
+use crate::chemistry::floor::tile::{self, IsoGroup, TileClass};
 use crate::form::action::{Line, Shelf};
+use crate::form::flow::thirst;
 use crate::form::{Action, Field, Outcome};
-use crate::page::components::{Text, button, number_field, pick, shelf_buttons, text_field};
+use crate::page::components::{Text, fold, number_field, pick, shelf_buttons, text_field};
+use crate::page::focus;
 use crate::page::shared::Shared;
+use crate::site::Floor;
+use crate::source::Source;
 use crate::trade::porosity::Porosity;
 use crate::words::Argument;
 use yew::prelude::*;
@@ -21,33 +27,81 @@ pub fn floor_editor(shared: &Shared, outcome: &Outcome) -> Html {
     };
     html! {
         <>
-            { pick(shared, "floor-porosity", "porosity", floor.porosity, Action::Porosity) }
-            { drop(shared, outcome) }
+            <div class="wide">{ pick(shared, "floor-porosity", "porosity", floor.porosity, Action::Porosity) }</div>
+            { fold(shared, outcome, "floor-class", &["floor-absorption", "floor-drop"], class(shared, outcome, floor)) }
             { number_field(shared, outcome, Field::TargetLow, None) }
             { number_field(shared, outcome, Field::TargetHigh, None) }
             <details class="more">
                 <summary>{ shared.say("floor-more") }</summary>
                 { text_field(shared, name) }
-                { pick(shared, "floor-surface", "surface", floor.surface, Action::Surface) }
                 { shelf_buttons(shared, Shelf::Floor) }
             </details>
         </>
     }
 }
 
-/// How long a drop stays, and the class that points to.
-fn drop(shared: &Shared, outcome: &Outcome) -> Html {
-    let field = Field::Drop;
-    let read = field.entry(&shared.typed).and_then(|drop| drop.read(field.limit(), shared.marks()).ok());
-    let class = read.map(Porosity::by_drop);
-    let says = |class: Porosity| {
-        let told = shared.say(&format!("porosity-{}", class.code()));
-        html! {
-            <p class="hint">
-                { shared.tell("floor-drop-says", &[("class", Argument::text(told))]) }{ " " }
-                { button(shared, "floor-drop-take", shared.say("floor-drop-take"), move || Action::Porosity(class)) }
-            </p>
+/// What is known of the floor's thirst, and the class that it points to.
+fn class(shared: &Shared, outcome: &Outcome, floor: &Floor) -> Html {
+    html! {
+        <>
+            <div class="fields">
+                { pick(shared, "floor-surface", "surface", floor.surface, Action::Surface) }
+                { number_field(shared, outcome, Field::Drop, None) }
+                <div>
+                    { number_field(shared, outcome, Field::Absorption, None) }
+                    { standards(shared) }
+                </div>
+                { pick(shared, "floor-joints", "joints", floor.joints, Action::Joints) }
+                { pick(shared, "floor-texture", "texture", floor.texture, Action::Texture) }
+            </div>
+            { for thirst::class(&shared.typed, shared.marks()).map(|guide| points_to(shared, floor, &guide)) }
+        </>
+    }
+}
+
+/// What the standards call a tile that takes up so much water, each with where its limits were read.
+fn standards(shared: &Shared) -> Html {
+    let Some(share) = thirst::absorption(&shared.typed, shared.marks()) else { return Html::default() };
+    let line = |key: &str, class: &str, source: Source| {
+        let (class, source) = (shared.say(class), shared.words.source(source));
+        let told = [("class", Argument::text(class)), ("source", Argument::text(source))];
+        html! { <p class="hint">{ shared.tell(key, &told) }</p> }
+    };
+    let percent = share.percent();
+    html! {
+        <>
+            { for IsoGroup::of(percent).map(|group| line("absorption-iso", group.key(), group.source())) }
+            { for TileClass::of(percent).map(|class| line("absorption-ansi", class.key(), tile::SOURCE)) }
+        </>
+    }
+}
+
+/// The reasons one by one, what they come to, and a button where that is another class than the chosen one.
+fn points_to(shared: &Shared, floor: &Floor, guide: &Guide) -> Html {
+    let name = |class: &str| Argument::text(shared.say(&format!("class-{class}")));
+    let reason = |(reason, class): &(Reason, Porosity)| {
+        let surface = ("surface", Argument::text(shared.say(floor.surface.key())));
+        html! { <li>{ shared.tell(reason.key(), &[("class", name(class.code())), surface]) }</li> }
+    };
+    let other = guide.class != floor.porosity;
+    let key = if other { "floor-class-says" } else { "floor-class-agrees" };
+    let take = {
+        let (act, class) = (shared.act.clone(), guide.class);
+        move |_: MouseEvent| {
+            act.emit(Action::Porosity(class));
+            // This button goes; the class that it chose takes the focus.
+            focus::soon("floor-porosity".to_owned());
         }
     };
-    html! { <div>{ number_field(shared, outcome, field, None) }{ for class.map(says) }</div> }
+    html! {
+        <div>
+            <ul class="hint">{ for guide.reasons.iter().map(reason) }</ul>
+            <p>{ shared.tell(key, &[("class", name(guide.class.code()))]) }</p>
+            if other {
+                <div class="buttons">
+                    <button type="button" name="floor-class-take" onclick={take}>{ shared.say("floor-class-take") }</button>
+                </div>
+            }
+        </div>
+    }
 }

@@ -30,8 +30,7 @@ pub fn open() -> Found {
         Ok(mut typed) if typed.schema <= SCHEMA => {
             // The next person at this device has not read what the last one did.
             typed.ask.stop_read = false;
-            typed.schema = SCHEMA;
-            Found::Typed(Box::new(typed))
+            Found::Typed(Box::new(typed.up_to_date()))
         }
         _ => {
             // Without room for the copy the message still carries the text.

@@ -26,8 +26,8 @@ pub fn flow_view(shared: &Shared) -> Html {
     let question = html! {
         <>
             <div class="fields">
-                { picker(shared, Shelf::Machine) }
-                { picker(shared, Shelf::Floor) }
+                <div class="wide">{ picker(shared, Shelf::Machine) }</div>
+                <div class="wide">{ picker(shared, Shelf::Floor) }</div>
                 { floor_editor(shared, outcome) }
                 { number_field(shared, outcome, Field::Tank, None) }
                 { machine_motion(shared, outcome) }
@@ -113,9 +113,9 @@ const FACTS: &[&str] = &[
     names::FLOW_PASSES,
     names::FLOW_PASSES_SETTING,
     names::FLOW_FILM,
+    names::FLOW_FILM_THICKNESS,
     names::FLOW_DRY_FROM,
     names::FLOW_DRY_TO,
-    names::FLOW_FILM_THICKNESS,
     names::FLOW_FULL,
     names::FLOW_HALF,
     names::FLOW_LAST,
