@@ -1,5 +1,8 @@
 //! What is kept in files, part by part.
 
+/// The most bytes of a file that is opened, 5 MB: no saved answer and no list of areas has a tenth of that.
+pub const MOST_BYTES: usize = 5_000_000;
+
 /// Declares a part of a document, one row a field: `name: Type`, or `name: Type = blank` where the
 /// blank one is not the type's default.
 ///

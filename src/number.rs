@@ -244,6 +244,28 @@ fn grouped(digits: &str, marks: Marks) -> String {
     out
 }
 
+/// Writes a value for another program: at most `significant` digits, whole units never rounded away, nothing
+/// between thousands. Where three decimals could be taken for thousands a fourth one, 0, stands behind them.
+///
+/// ```
+/// use brimline::number::plain;
+/// assert_eq!(plain(557.418_24, 12, ','), "557,41824");
+/// assert_eq!(plain(27_456.0, 12, '.'), "27456");
+/// assert_eq!(plain(1.125, 12, '.'), "1.1250");
+/// ```
+pub fn plain(value: f64, significant: i32, decimal: char) -> String {
+    let magnitude = if value == 0.0 { 0 } else { floor_log10(value.abs()) };
+    let places = usize::try_from((significant - 1 - magnitude).clamp(0, 20)).unwrap_or(0);
+    let mut out = format!("{value:.places$}");
+    if out.contains('.') {
+        out.truncate(out.trim_end_matches('0').trim_end_matches('.').len());
+    }
+    if matches!(self::decimal(&out, None), Err(NumberMistake::TwoReadings { .. })) {
+        out.push('0');
+    }
+    out.replace('.', decimal.encode_utf8(&mut [0; 4]))
+}
+
 #[allow(clippy::cast_possible_truncation, reason = "the logarithm of a finite f64 lies within ±324")]
 fn floor_log10(value: f64) -> i32 {
     value.log10().floor() as i32

@@ -7,6 +7,7 @@ pub mod area_list;
 mod demo;
 mod entry;
 mod record;
+pub mod unknown;
 
 pub use demo::demo;
 pub use entry::Entry;

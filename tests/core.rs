@@ -5,6 +5,10 @@
 
 #[path = "core/area_list.rs"]
 mod area_list;
+#[path = "core/area_list_files.rs"]
+mod area_list_files;
+#[path = "core/area_list_laws.rs"]
+mod area_list_laws;
 #[path = "core/by_hand.rs"]
 mod by_hand;
 #[path = "core/dilution.rs"]

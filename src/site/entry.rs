@@ -4,7 +4,7 @@ use crate::document::document;
 use crate::error::Mistake;
 use crate::limits::Limit;
 use crate::number::{self, Marks};
-use crate::units::{Quantity, unit};
+use crate::units::{Quantity, Unit, unit};
 
 document! {
     /// A text and the code of the unit that stands beside it.
@@ -33,13 +33,21 @@ impl Entry {
     /// assert_eq!(tank.si(), 0.037_854_117_84);
     /// ```
     pub fn read<Q: Quantity>(&self, limit: &'static Limit, marks: Marks) -> Result<Q, Mistake> {
+        let (value, unit) = self.value(marks)?;
+        let quantity = Q::of(value, unit).ok_or(Mistake::Unit)?;
+        Ok(limit.check(quantity)?)
+    }
+
+    /// Its number and its unit, whatever the number is.
+    ///
+    /// # Errors
+    /// [`Mistake`]: nothing typed, not a number, or no unit.
+    pub fn value(&self, marks: Marks) -> Result<(f64, &'static Unit), Mistake> {
         let unit = unit(&self.unit).ok_or(Mistake::Unit)?;
         // "12 gal" in a field of gallons says it twice, which does no harm.
         let text = self.text.trim_end();
         let bare = text.strip_suffix(unit.symbol).filter(|bare| !bare.trim().is_empty()).unwrap_or(text);
-        let value = number::read(bare, marks)?;
-        let quantity = Q::of(value, unit).ok_or(Mistake::Unit)?;
-        Ok(limit.check(quantity)?)
+        Ok((number::read(bare, marks)?, unit))
     }
 
     /// Reads it where it may be left empty.

@@ -27,6 +27,8 @@ keep-unreadable = What this device kept cannot be read by this version. It was p
 keep-download = Save it as a file
 open-saved = Open a saved answer
 open-saved-hint = A file that “Save this answer” made. What you type now is replaced; you can undo it.
+file-too-big = This file is larger than 5 MB. Nothing was changed.
+file-unread = The browser could not read this file. Nothing was changed.
 open-unreadable = This file is not an answer saved by Brimline, or it is damaged. Nothing was changed.
 open-stands = Opened. Its answer was worked out again and stands.
 open-differs = Opened, but its saved answer does not stand: worked out again it differs. Trust what the page shows now.
@@ -293,11 +295,11 @@ area-name = Name of the area
 area-size = Size
 area-product = Product for this area
 area-product-asked = The product above
-area-product-none = Its product was removed
+area-product-none = Its product is not on this site
 area-more = More about this area
 area-machine = Machine for this area
 area-machine-asked = The machine above
-area-machine-none = Its machine was removed
+area-machine-none = Its machine is not on this site
 area-frequency = How often it is cleaned
 area-frequency-hint = For the month and the year. Empty where it is not counted.
 area-soil = Soil
@@ -312,7 +314,7 @@ around-there = Is there
 around-lacking = Is not there
 area-way = Way from the fill station
 area-way-hint = One way. Empty if it is next to it.
-mistake-no-machine = The machine of this area was removed. Choose another.
+mistake-no-machine = The machine of this area is not on this site. Choose another.
 mistake-machine-unsound = A number of this area’s machine is missing or wrong. Choose that machine above and mend it.
 mistake-product-unsound = This product cannot be worked out with this machine. Choose both on Fill to see why.
 machine-round = Its recovery tank, its battery, and where it works on its own
@@ -354,18 +356,72 @@ shift-measure-none = This measure is not counted in marks: the column “Before 
 areas-list = The list of areas as a file
 areas-save = Save the list for a spreadsheet (CSV)
 areas-open = Open a list of areas (CSV)
-areas-open-hint = Columns: name; size, with its unit in brackets; floor; product; clean. The list here is replaced; you can undo it.
-csv-read = { $n ->
-    [one] { $n } area was read.
-   *[other] { $n } areas were read.
+areas-open-hint = From any spreadsheet: save it as CSV. You see how it is read before anything changes.
+areas-take = { $n ->
+    [one] Take { $n } area
+   *[other] Take { $n } areas
 }
-csv-flaw = Line { $line }: { $what }
-csv-no-name = no column is called name, area or room. Nothing was changed.
-csv-no-size = no column is called size. Nothing was changed.
-csv-size = the size is no number. It was kept: mend it in its field.
-csv-floor = the site has no such floor. Choose one.
-csv-product = the site has no such product. The product above is taken.
-csv-line = the line could not be read and was left out.
+areas-leave = Leave the file
+areas-headed = Line { $line } names the columns
+areas-marks = “{ $typed }” in this file means
+areas-marks-unknown = I do not know yet
+areas-marks-hint = One answer for all its numbers. Without it, those that can be read in two ways wait in their fields to be mended.
+areas-how = The areas here now ({ $n })
+areas-how-replace = The file takes their place
+areas-how-behind = They stay, the file follows
+csv-heading = Which column of “{ $file }” is what?
+csv-columns = More columns
+csv-columns-found = More columns ({ $n } found)
+csv-none = Not in the file
+csv-untitled = Column { $n }
+csv-twin = { $title } (column { $n })
+csv-first = First: { $value }
+csv-words = Its words: { $words }
+csv-no-unit = The file does not name a unit that is known here. Check this one.
+csv-will = { $n ->
+    [one] { $n } area will be read from “{ $file }”.
+   *[other] { $n } areas will be read from “{ $file }”.
+}
+csv-read = { $n ->
+    [one] { $n } area was read. You can undo it.
+   *[other] { $n } areas were read. You can undo it.
+}
+csv-to-mend = { $n ->
+    [one] { $n } thing to mend:
+   *[other] { $n } things to mend:
+}
+csv-left = The file was left. Nothing was changed.
+csv-more = … and { $n } more.
+csv-flaw = Line { $line }. { $what }
+csv-choose = Choose the column of the names or the column of the sizes. Nothing can be read without one.
+csv-no-size = No column is chosen for the size. Each area will ask for its own.
+csv-no-floor = No column is chosen for the floor. Each area will ask for its own.
+csv-full = With the areas here that is { $n }. The page holds 1,000 at most. Let the file take their place, or split it.
+csv-unknown = { $field }: this site has no “{ $typed }”. The area will ask for one that it has.
+csv-missing = { $field }: nothing stands here. The area will ask for one.
+csv-choice = { $field }: “{ $typed }” is not one of its words: { $words }. It counts as “{ $taken }”.
+csv-long = { $field }: only the first 500 characters were kept.
+csv-lines = { $field }: this runs over several lines. Look for a quotation mark too many or too few.
+csv-quote = A quotation mark is opened here and never closed. From here on they were read as plain characters.
+csv-not-text = This is not a table saved as text. In the spreadsheet choose CSV when you save it, then open that file. Nothing was changed.
+csv-empty = Nothing stands in this file. Nothing was changed.
+csv-too-many-rows = This file has more than 1,000 lines, and the page holds no more areas than that. Split it, such as one file for a shift. Nothing was changed.
+csv-too-many-columns = This file has more than 200 columns. Keep those that a list of areas needs. Nothing was changed.
+csv-column-name = Name of the area
+csv-column-size = Size
+csv-column-floor = Floor
+csv-column-product = Product
+csv-column-machine = Machine
+csv-column-clean = Cleaned this shift
+csv-column-place = Place in the shift
+csv-column-opens = Not before
+csv-column-closes = Done by
+csv-column-soil = Soil
+csv-column-loose = Loose debris
+csv-column-lane = Width of the lanes
+csv-column-around = What a machine needs around it
+csv-column-times = How often it is cleaned
+csv-column-way = Way from the fill station
 order-best = Product changes in this order: { $changes }. No order has fewer or ends sooner.
 order-good = Product changes in this order: { $changes }. No order has fewer than { $least }.
 order-better = Product changes in a better order: { $changes }. No order has fewer than { $least }.
@@ -376,7 +432,7 @@ figure-shift-changes = Product changes, each a dump and a rinse
 column-product = Product
 mistake-nothing-came = Nothing came out? Try that setting again. Empty this field if you did not test it. Until then the test is left out.
 mistake-whole = Settings are whole numbers: 1, 2, 3.
-mistake-no-product = The product of this area was removed. Choose another.
+mistake-no-product = The product of this area is not on this site. Choose another.
 area-floor = Floor
 area-floor-none = Choose a floor
 area-add = Add an area
@@ -649,7 +705,7 @@ mistake-neat = This product is used neat: there is no water to add it to. Choose
 mistake-least-above-most = The least is more than the most. Swap them or correct one.
 mistake-overlap-takes-path = The overlap is as wide as the cleaning path. Make it smaller.
 mistake-no-record = { $field }: there is none yet. Add one first.
-mistake-no-floor = The floor of this area was removed. Choose its floor.
+mistake-no-floor = The floor of this area is not on this site. Choose its floor.
 mistake-floor-target = The floor of this area has no clear target. Open Flow, choose that floor and mend what it should get.
 mistake-no-area = No area is chosen. Tick an area, or add one.
 mistake-too-many-fills = This tank is far too small for so much floor. Check the tank, the sizes and their units.

@@ -152,25 +152,6 @@ test("areas with another product are put together, and the change is counted", a
   assert.match(await page.locator(".areas .mistake").innerText(), /cannot all be done/);
 });
 
-test("a list of areas from a spreadsheet: read, what is wrong told by its line, and undone", async () => {
-  const page = await open({ view: "shift" });
-  await page.locator("details", { has: page.locator("#areas-open") }).locator("summary").click();
-  const file = (text) => ({ name: "areas.csv", mimeType: "text/csv", buffer: Buffer.from(text) });
-  await page.locator("#areas-open").setInputFiles(file("room;size (m²);floor\nHall;120,5;Foyer marble\nBar;big;Moon\n"));
-  const told = page.locator("[role=alert]", { hasText: "were read" });
-  await told.waitFor();
-  assert.match(await told.innerText(), /2 areas were read\.\s+Line 3: the size is no number.*\s+Line 3: the site has no such floor/);
-  assert.equal(await field(page, "area-2-size").inputValue(), "big", "kept for correction");
-  assert.equal(await field(page, "area-1-size-unit").inputValue(), "m2");
-  await page.locator("#areas-open").setInputFiles(file("a,b\n1,2\n"));
-  await page.getByText("no column is called name").waitFor();
-  assert.equal(await page.locator("li.area").count(), 2, "a file without areas changes nothing");
-  await press(page, "undo");
-  assert.equal(await page.locator("li.area").count(), 5);
-  const [saved] = await Promise.all([page.waitForEvent("download"), press(page, "areas-save")]);
-  assert.equal(saved.suggestedFilename(), "brimline-areas.csv");
-});
-
 test("a time of an area that is none is said at its field and in the list", async () => {
   const page = await open({ view: "shift" });
   await write(page, "area-2-closes", "-1");

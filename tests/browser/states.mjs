@@ -95,6 +95,13 @@ export const STATES = [
     for (const number of [1, 2, 3, 4]) await tick(page, `area-${number}-included`, false);
     await press(page, "area-5-remove");
   }],
+  ["shift, a file of areas", "shift", async (page) => {
+    await unfoldAll(page);
+    const text = "Raumbezeichnung;Fläche in m²;Floor;Lane;Clean\nHalle;1.200;Moon;3;ja\nBar;big;Foyer marble;;x\n";
+    await page.locator("#areas-open").setInputFiles({ name: "areas.csv", mimeType: "text/csv", buffer: Buffer.from(text) });
+    await page.locator("#areas-columns").waitFor();
+    await unfoldAll(page);
+  }],
   ["shift, two products", "shift", async (page) => {
     await choose(page, "area-2-product", "vinegar");
     await choose(page, "area-2-floor", "wood");

@@ -3,7 +3,7 @@
 use brimline::answer::Formula;
 use brimline::form::station::{Job, Method, Mishap, Rest};
 use brimline::form::{Field, names};
-use brimline::site::Dispenser;
+use brimline::site::{Dispenser, area_list};
 use brimline::trade::formula;
 use brimline::trade::order::Place;
 use brimline::units::System;
@@ -61,6 +61,7 @@ fn composed() -> Vec<String> {
     for own in ["area-machine", "area-product"] {
         all(own, &["", "-asked", "-none"]);
     }
+    all("csv-column-", &area_list::COLUMNS.iter().map(|one| one.code).collect::<Vec<_>>());
     all("fill-level-", &["25", "50", "75", "100"]);
     for shelf in ["machine", "product", "floor", "measure"] {
         all(shelf, &["-add", "-remove"]);

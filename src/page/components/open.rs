@@ -1,13 +1,23 @@
 //! Opening a file: a saved answer, or whatever else a view reads.
 
+use crate::document::MOST_BYTES;
 use crate::form::Action;
 use crate::form::saved::Doubt;
 use crate::page::rest;
 use crate::page::shared::Shared;
 use gloo::file::File;
-use gloo::file::callbacks::{FileReader, read_as_text};
+use gloo::file::callbacks::{FileReader, read_as_bytes};
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
+
+/// A file that was chosen.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Chosen {
+    /// Its name.
+    pub name: String,
+    /// All that stands in it.
+    pub bytes: Vec<u8>,
+}
 
 /// What is told after opening.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -27,8 +37,8 @@ pub struct OpenFileProps {
     pub name: &'static str,
     /// Which files are offered.
     pub accept: &'static str,
-    /// Is given the text, and what tells the reader how that went.
-    pub ontext: Callback<(String, Callback<Told>)>,
+    /// Is given the file, and what tells the reader how that went.
+    pub onfile: Callback<(Chosen, Callback<Told>)>,
 }
 
 /// A file input.
@@ -39,15 +49,28 @@ pub fn OpenFile(props: &OpenFileProps) -> Html {
     // A reader that is dropped stops reading: it is kept until the next one.
     let reader = use_mut_ref(|| None::<FileReader>);
     let onchange = {
-        let (ontext, told) = (props.ontext.clone(), told.clone());
+        let (onfile, told, shared) = (props.onfile.clone(), told.clone(), shared.clone());
         move |event: Event| {
             let input: HtmlInputElement = event.target_unchecked_into();
-            let Some(file) = input.files().and_then(|files| files.get(0)) else { return };
-            let (ontext, told) = (ontext.clone(), told.clone());
-            *reader.borrow_mut() = Some(read_as_text(&File::from(file), move |text| {
-                let tell = move |said| told.set(said);
-                ontext.emit((text.unwrap_or_default(), Callback::from(tell)));
+            let Some(file) = input.files().and_then(|files| files.get(0)).map(File::from) else { return };
+            let (onfile, told, shared) = (onfile.clone(), told.clone(), shared.clone());
+            let wrong = move |key: &str| Told { lines: vec![shared.say(key)], mistake: true };
+            let name = file.name();
+            if file.size() > MOST_BYTES as u64 {
+                // Never read into memory.
                 input.set_value("");
+                return told.set(wrong("file-too-big"));
+            }
+            *reader.borrow_mut() = Some(read_as_bytes(&file, move |bytes| {
+                input.set_value("");
+                let tell = {
+                    let told = told.clone();
+                    Callback::from(move |said| told.set(said))
+                };
+                match bytes {
+                    Ok(bytes) => onfile.emit((Chosen { name, bytes }, tell)),
+                    Err(_) => tell.emit(wrong("file-unread")),
+                }
             }));
         }
     };
@@ -69,18 +92,18 @@ pub fn OpenFile(props: &OpenFileProps) -> Html {
 /// Opens a saved answer: what was typed for it comes back. A file that does not stand changes nothing and
 /// says why.
 pub fn open_saved(shared: &Shared) -> Html {
-    let ontext = {
+    let onfile = {
         let shared = shared.clone();
-        move |(text, told): (String, Callback<Told>)| {
+        move |(file, told): (Chosen, Callback<Told>)| {
             let shared = shared.clone();
             yew::platform::spawn_local(async move {
-                let (key, mistake) = open(&shared, &text).await;
+                let (key, mistake) = open(&shared, &String::from_utf8_lossy(&file.bytes)).await;
                 told.emit(Told { lines: vec![shared.say(key)], mistake });
             });
         }
     };
     html! {
-        <OpenFile shared={shared.clone()} name="open-saved" accept=".json,application/json" {ontext} />
+        <OpenFile shared={shared.clone()} name="open-saved" accept=".json,application/json" {onfile} />
     }
 }
 

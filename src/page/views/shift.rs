@@ -2,6 +2,7 @@
 
 mod areas;
 mod events;
+mod list;
 mod shown;
 mod totals;
 

@@ -1,21 +1,17 @@
 //! The areas of a shift, to type and to order.
 
+use super::list::AreaList;
 use super::shown::Shown;
 use crate::form::action::{Line, Shelf};
 use crate::form::shift::{Shift, best_order};
 use crate::form::{Action, Field, Outcome};
-use crate::page::components::{
-    Choice, OpenFile, Text, Told, button, choice, fold, named, number_field, switch, text_field,
-};
+use crate::page::components::{Choice, Text, button, choice, fold, named, number_field, switch, text_field};
 use crate::page::focus;
-use crate::page::keep::download;
 use crate::page::shared::Shared;
 use crate::site::Area;
-use crate::site::area_list::{Flaw, export, import};
 use crate::trade::alone::Around;
 use crate::trade::order::{OrderMistake, Place};
 use crate::trade::soil::Soil;
-use crate::units::Kind;
 use crate::words::Argument;
 use yew::prelude::*;
 
@@ -38,7 +34,7 @@ pub fn areas(shared: &Shared, shift: &Shift, shown: &Shown) -> Html {
                 { for shown.areas(areas.len(), outcome).into_iter().map(|index| line(shared, outcome, index, &areas[index])) }
             </ol>
             { order(shared, shift) }
-            { fold(shared, outcome, "areas-list", &[], list(shared)) }
+            { fold(shared, outcome, "areas-list", &[], html! { <AreaList shared={shared.clone()} /> }) }
             <div class="buttons">
                 <button type="button" id="area-add" name="area-add" onclick={added}>
                     { shared.say("area-add") }
@@ -198,51 +194,4 @@ fn order(shared: &Shared, shift: &Shift) -> Html {
         button(shared, "areas-order", shared.say("areas-order"), move || Action::Order(turns.clone()))
     };
     html! { <><p class="hint">{ told }</p><div class="buttons">{ for turns.map(take) }</div></> }
-}
-
-/// The areas as a file for spreadsheets, and back.
-fn list(shared: &Shared) -> Html {
-    let unit = Kind::Area.unit(shared.system());
-    let save = {
-        let shared = shared.clone();
-        move |_: MouseEvent| {
-            if let Some(unit) = unit {
-                download::offer(
-                    "brimline-areas.csv",
-                    "text/csv",
-                    &export(&shared.typed.site, unit, shared.marks()),
-                );
-            }
-        }
-    };
-    let ontext = {
-        let shared = shared.clone();
-        move |(text, told): (String, Callback<Told>)| {
-            let read = import(&text, &shared.typed.site, unit.map_or("ft2", |unit| unit.code));
-            let count = Argument::number(read.areas.len() as f64, read.areas.len().to_string());
-            let flaw = |(line, flaw): &(u64, Flaw)| {
-                let line = Argument::text(line.to_string());
-                shared.tell("csv-flaw", &[("line", line), ("what", Argument::text(shared.say(flaw.key())))])
-            };
-            let mut lines: Vec<String> = read.flaws.iter().map(flaw).collect();
-            if !read.areas.is_empty() {
-                lines.insert(0, shared.tell("csv-read", &[("n", count)]));
-            }
-            told.emit(Told { lines, mistake: !read.flaws.is_empty() });
-            // A file without a single area changes nothing.
-            if !read.areas.is_empty() {
-                let mut typed = (*shared.typed).clone();
-                typed.site.areas = read.areas;
-                shared.act.emit(Action::Replace(Box::new(typed)));
-            }
-        }
-    };
-    html! {
-        <>
-            <div class="buttons">
-                <button type="button" name="areas-save" onclick={save}>{ shared.say("areas-save") }</button>
-            </div>
-            <OpenFile shared={shared.clone()} name="areas-open" accept=".csv,text/csv,text/plain" {ontext} />
-        </>
-    }
 }
