@@ -22,9 +22,9 @@ pub use import::{Flaw, Imported, Wrong, import};
 pub use mapping::{Mapping, Source};
 pub use table::{Refusal, Row, Table};
 
-/// The most areas that a list may have. Measured: with a thousand of them the page takes three seconds to
-/// draw them and half a second for a keystroke.
-pub const MOST_AREAS: usize = 1_000;
+/// The most areas that a list may have: more than these a browser does not keep, 5 MB being the most that it
+/// keeps of one site.
+pub const MOST_AREAS: usize = 5_000;
 
 /// The most columns that a file may have; a spreadsheet of rooms has a dozen.
 pub const MOST_COLUMNS: usize = 200;

@@ -3,7 +3,9 @@
 use crate::form::Outcome;
 use crate::page::shared::Shared;
 use crate::words::Argument;
+use std::cell::RefCell;
 use std::ops::Range;
+use std::rc::Rc;
 use yew::prelude::*;
 
 /// So many areas are typed on one page of the list.
@@ -16,12 +18,15 @@ const ROWS: usize = 100;
 pub struct Shown {
     from: UseStateHandle<usize>,
     whole: UseStateHandle<bool>,
+    /// Areas of other pages where something was to be mended since this one was turned to: the first right
+    /// digit must not take the field away under the hand that types it.
+    mended: Rc<RefCell<Vec<usize>>>,
 }
 
 /// At first the beginning of each list.
 #[hook]
 pub fn use_shown() -> Shown {
-    Shown { from: use_state(|| 0), whole: use_state(|| false) }
+    Shown { from: use_state(|| 0), whole: use_state(|| false), mended: use_mut_ref(Vec::new) }
 }
 
 impl Shown {
@@ -37,8 +42,12 @@ impl Shown {
         let page = self.page(count);
         let number = |name: &str| name.strip_prefix("area-")?.split('-').next()?.parse::<usize>().ok();
         let wrong = outcome.troubles.iter().filter_map(|trouble| number(&trouble.name)?.checked_sub(1));
-        let mut shown: Vec<usize> =
-            wrong.filter(|area| *area < count && !page.contains(area)).take(AREAS).collect();
+        let mut mended = self.mended.borrow_mut();
+        mended.extend(wrong.filter(|area| !page.contains(area)).take(AREAS));
+        mended.sort_unstable();
+        mended.dedup();
+        mended.retain(|area| *area < count);
+        let mut shown = mended.clone();
         shown.extend(page);
         shown.sort_unstable();
         shown.dedup();
@@ -54,10 +63,11 @@ impl Shown {
         let number = |number: usize| Argument::number(number as f64, shared.words.number(number as f64));
         let place = [("from", number(page.start + 1)), ("to", number(page.end)), ("n", number(count))];
         let to = |name: &'static str, from: Option<usize>| {
-            let handle = self.from.clone();
+            let (handle, mended) = (self.from.clone(), self.mended.clone());
             let disabled = from.is_none();
             let onclick = move |_: MouseEvent| {
                 if let Some(from) = from {
+                    mended.borrow_mut().clear();
                     handle.set(from);
                 }
             };
