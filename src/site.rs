@@ -11,4 +11,4 @@ pub mod unknown;
 
 pub use demo::demo;
 pub use entry::Entry;
-pub use record::{Area, Catch, Dispenser, Floor, Machine, Measure, Product, Record, Site};
+pub use record::{Area, Catch, Dispenser, Floor, Ingredient, Machine, Measure, Product, Record, Site};

@@ -84,6 +84,26 @@ document! {
 }
 
 document! {
+    /// What a product is made of, one part of it: as section 3 of its safety data sheet lists it.
+    Ingredient {
+        /// Its name.
+        name: String,
+        /// Its CAS number, as typed.
+        cas: String,
+        /// The least of it in the product.
+        low: Entry = Entry::new("", "percent_ww"),
+        /// The most; empty where the sheet gives one number.
+        high: Entry = Entry::new("", "percent_ww"),
+        /// H codes of the substance itself.
+        codes: String,
+        /// Its acute toxicity estimate by mouth, mass for each body mass; may be empty.
+        oral: Entry = Entry::new("", "mg_per_kg"),
+        /// By skin.
+        dermal: Entry = Entry::new("", "mg_per_kg"),
+    }
+}
+
+document! {
     /// A cleaning product, from its label and its safety data sheet. A blank one knows nothing: the
     /// cautious values throughout.
     Product {
@@ -119,6 +139,8 @@ document! {
         price: Entry = Entry::new("", "money"),
         /// How long it takes from ordering to delivery; may be empty.
         lead: Entry = Entry::new("", "d"),
+        /// What it is made of, as far as its safety data sheet says; may be empty.
+        parts: Vec<Ingredient>,
         /// What its safety data sheet adds: first aid, spill, storage, disposal, in the user's words.
         notes: String,
     }
