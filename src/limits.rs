@@ -123,6 +123,8 @@ limits! {
     REFILL_TIME: Duration, "refill-time", 0.0, 14_400.0, "four hours is half a shift";
     /// A time of the shift, from its start.
     SHIFT_TIME: Duration, "shift-time", 0.0, 86_400.0, "a shift ends within a day";
+    /// How long an area took.
+    WORK_TIME: Duration, "work-time", 1.0, 86_400.0, "a second to a day";
     /// Use solution that is left in a tank.
     RESIDUE: Volume, "residue", 0.0, 2_000.0 * LITRE, "an empty tank to a full one";
     /// A strength that was read, not chosen.

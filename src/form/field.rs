@@ -228,6 +228,10 @@ fields! {
     WaterPrice: "cost-water", WATER_PRICE, WATER_PRICES, ask.water_price;
     /// Floor area that a person dry-mops a time.
     DryMop: "shift-dry-mop", DRY_MOP, MOP_PACES, ask.dry_mop;
+    /// An area that was cleaned to see how long it takes.
+    TimedArea: "efficiency-area", AREA, AREAS, ask.timed_area;
+    /// How long it took.
+    TimedTime: "efficiency-time", WORK_TIME, TIMES, ask.timed;
     /// How far a day's use may differ.
     Spread: "stock-spread", SPREAD, SHARE, ask.spread;
     /// A flow setting to compare with.

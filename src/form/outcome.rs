@@ -58,6 +58,8 @@ pub enum What {
     FloorTarget,
     /// The product of an area was removed.
     NoProduct,
+    /// An area was cleaned faster, or far slower, than the machine can.
+    Efficiency,
     /// The machine of an area was removed.
     NoMachine,
     /// The machine of an area lacks a number, or has a wrong one.

@@ -2,6 +2,7 @@
 
 pub mod compare;
 mod costs;
+mod efficiency;
 mod fleet;
 mod rows;
 mod said;
@@ -10,6 +11,7 @@ mod totals;
 mod turns;
 
 pub use costs::{Cost, Stock};
+pub use efficiency::{Efficiency, efficiency};
 pub use rows::Row;
 pub use totals::Amounts;
 pub use turns::best_order;

@@ -62,6 +62,10 @@ document! {
         dry_mop: Entry = Entry::new("10000", "ft2_per_h"),
         /// How far a day's use may differ, as one standard deviation: 30 % is common practice, no source.
         spread: Entry = Entry::new("30", "percent"),
+        /// An area that was cleaned to see how long it takes; may be empty.
+        timed_area: Entry = Entry::new("", "ft2"),
+        /// How long it took.
+        timed: Entry = Entry::new("", "min"),
         /// The id of a product to compare with; empty for none.
         other_product: String,
         /// A flow setting to compare with, on every floor; may be empty.

@@ -39,7 +39,7 @@ fn captioned(shared: &Shared, caption: String, columns: &[&str], rows: Vec<Html>
     html! {
         <div class="scroll" tabindex="0" role="region" aria-label={caption.clone()}>
             <table>
-                <caption>{ caption }</caption>
+                <caption><span>{ caption }</span></caption>
                 <thead><tr>{ for columns.iter().map(|key| html! { <th scope="col">{ shared.say(key) }</th> }) }</tr></thead>
                 <tbody>{ for rows }</tbody>
             </table>

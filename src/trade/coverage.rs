@@ -1,6 +1,6 @@
 //! What a machine does to a floor: area a time, solution an area.
 
-use crate::units::{ApplicationRate, Flow, Length, Productivity, Speed, VolumeFraction};
+use crate::units::{ApplicationRate, Area, Duration, Flow, Length, Productivity, Speed, VolumeFraction};
 
 /// Floor area passed a time while the machine runs.
 ///
@@ -40,6 +40,28 @@ pub fn passing(speed: Speed, path: Length, overlap: Length) -> Productivity {
 /// ```
 pub fn productivity(passing: Productivity, efficiency: VolumeFraction) -> Productivity {
     passing * (efficiency / VolumeFraction::new(1.0))
+}
+
+/// The efficiency that a site has measured: the time that an area should have taken without a turn or a
+/// wait, in the time that it took.
+///
+/// `e = A / (t × P)`
+///
+/// * `area`: A, cleaned in that time, m², above 0.
+/// * `time`: t, from the first start to the last stop, s, above 0.
+/// * `passing`: P = v × (w − o), m²/s, above 0.
+///
+/// Returns e; above 1 more was cleaned than the machine passes over, so that something was measured wrong.
+/// Source: definition, from [`productivity`].
+///
+/// ```
+/// use brimline::trade::coverage::measured_efficiency;
+/// use brimline::units::{Area, Duration, Productivity, VolumeFraction};
+/// let e = measured_efficiency(Area::new(120.0), Duration::new(300.0), Productivity::new(0.5));
+/// assert_eq!(e, VolumeFraction::new(0.8));
+/// ```
+pub fn measured_efficiency(area: Area, time: Duration, passing: Productivity) -> VolumeFraction {
+    VolumeFraction::new((area / time) / passing)
 }
 
 /// Solution laid on each area of floor.

@@ -3,7 +3,7 @@
 use crate::{after, assert_figure, assert_printed, codes, in_unit, near, of, write};
 use brimline::answer::Answer;
 use brimline::form::action::{Line, Shelf};
-use brimline::form::shift::work;
+use brimline::form::shift::{efficiency, work};
 use brimline::form::{Action, Field, What, names};
 use brimline::number::Marks;
 use brimline::trade::alone::{Around, Asks, Misfit, misfit};
@@ -167,4 +167,19 @@ fn debris_is_mopped_unless_the_machine_sweeps() {
     let sweeps = work(&after(loose.into_iter().chain([Action::Sweeps(true)])), Marks::POINT).outcome.answer;
     assert!(!codes(&sweeps).contains(&"remark-dry-mop"));
     assert_figure(&sweeps, names::SHIFT_TOTAL_TIME, "min", "144.2657");
+}
+
+/// 15 in at 2 mph pass 13 200 ft²/h: 8580 ft² in an hour is 65 %; 13 200 in half of it cannot be.
+#[test]
+fn a_site_measures_its_own_efficiency() {
+    let timed = |area: &str, minutes: &str| {
+        let typed = after([write(Field::TimedArea, area), write(Field::TimedTime, minutes)]);
+        efficiency(&typed, Marks::POINT)
+    };
+    assert_printed(timed("8580", "60").measured.expect("a share").percent(), "65.000");
+    let fast = timed("13200", "30");
+    assert_eq!(fast.outcome.at("efficiency-time"), Some(&What::Efficiency));
+    assert_eq!(fast.measured, None);
+    assert!(timed("8580", "").measured.is_none() && timed("8580", "").outcome.troubles.is_empty());
+    assert!(matches!(timed("8580", "soon").outcome.at("efficiency-time"), Some(What::Number(_))));
 }

@@ -7,17 +7,20 @@ mod shown;
 mod totals;
 
 use super::frame;
+use crate::answer::Value;
 use crate::form::action::{Line, Shelf};
 use crate::form::saved::View;
-use crate::form::shift::{Shift, work};
-use crate::form::{Field, names};
+use crate::form::shift::{Shift, efficiency, work};
+use crate::form::{Action, Field, names};
+use crate::number::{Marks, write};
 use crate::page::components::{
-    Amount, Text, amount, answer_tools, assumptions, caution_of, caution_strip, computed_as, facts, fold,
-    glance, number_field, picker, stop, text_field, troubles, troubles_beside, warnings, workings,
+    Amount, Text, amount, answer_tools, assumptions, button, caution_of, caution_strip, computed_as, facts,
+    fold, glance, number_field, picker, stop, text_field, troubles, troubles_beside, warnings, workings,
 };
 use crate::page::drawing::{tank_level, timeline};
 use crate::page::editors::{label_field, machine_basics, machine_motion, machine_round, machine_settings};
 use crate::page::shared::Shared;
+use crate::units::{Kind, VolumeFraction};
 use crate::words::Argument;
 use yew::prelude::*;
 
@@ -70,6 +73,7 @@ fn ShiftPage(props: &ShiftPageProps) -> Html {
             <details class="more">
                 <summary>{ shared.say("shift-more") }</summary>
                 <div class="fields">{ machine_motion(shared, outcome) }</div>
+                { measured(shared) }
                 { machine_settings(shared, outcome) }
             </details>
             { machine_round(shared, outcome) }
@@ -79,6 +83,31 @@ fn ShiftPage(props: &ShiftPageProps) -> Html {
         </>
     };
     frame(shared, "shift", question, answer(&(shared, &shift, &shown)))
+}
+
+/// The site's own efficiency, from an area that was timed.
+fn measured(shared: &Shared) -> Html {
+    let found = efficiency(&shared.typed, shared.marks());
+    let number = |field: Field| number_field(shared, &found.outcome, field, None);
+    let says = |share: VolumeFraction| {
+        let told = shared.argument(Value::new(share, Kind::Percent));
+        let text = write(share.percent(), 3, Marks { group: '\u{0}', ..shared.marks() });
+        let take = move || Action::Write(Field::Efficiency, text.clone());
+        html! {
+            <p class="hint">
+                { shared.tell("efficiency-says", &[("share", told)]) }{ " " }
+                { button(shared, "efficiency-take", shared.say("efficiency-take"), take) }
+            </p>
+        }
+    };
+    html! {
+        <fieldset class="settings">
+            <legend>{ shared.say("efficiency") }</legend>
+            <p class="hint">{ shared.say("efficiency-hint") }</p>
+            <div class="fields">{ number(Field::TimedArea) }{ number(Field::TimedTime) }</div>
+            { for found.measured.map(says) }
+        </fieldset>
+    }
 }
 
 fn at_a_glance(shared: &Shared, shift: &Shift) -> String {
