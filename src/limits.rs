@@ -185,6 +185,16 @@ limits! {
     FREQUENCY: Frequency, "frequency", 1.0 / 31_556_952.0 / 10.0, 48.0 / 86_400.0, "once in ten years to every half hour";
     /// Floor area that a person dry-mops a time.
     DRY_MOP: Productivity, "dry-mop", 10.0 / 3_600.0, 20_000.0 / 3_600.0, "a cloth on a stick to a wide mop in a hall";
+    /// What is dissolved in a concentrate and stays when it dries.
+    SOLIDS: MassConcentration, "solids", 0.0, 1_500.0, "nothing to a syrup";
+    /// How often a floor was cleaned.
+    CLEANINGS: Plain, "cleanings", 1.0, 10_000.0, "once to every day of thirty years";
+    /// The foam in a bottle.
+    FOAM: Length, "foam", 0.0, 0.5, "none to a large bottle full";
+    /// The alkalinity of tap water.
+    ALKALINITY: MassConcentration, "alkalinity", 0.0, 1.0, "rain water to a hard well, as calcium carbonate";
+    /// The pH of tap water.
+    TAP_PH: Plain, "tap-ph", 4.0, 11.0, "no tap water is more acid or more alkaline";
     /// What concentrate is bought in.
     CONTAINER: Volume, "container", 10.0 * MILLILITRE, 1_100.0 * LITRE, "a sachet to a tank on a pallet";
     /// What one container costs.

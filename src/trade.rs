@@ -18,6 +18,7 @@ pub mod powder;
 pub mod reading;
 pub mod recovery;
 pub mod rescue;
+pub mod residue;
 pub mod setting;
 pub mod shift;
 pub mod soil;

@@ -15,9 +15,9 @@ pub mod table;
 pub mod unit;
 
 pub use quantity::{
-    ApplicationRate, Area, AreaPrice, Density, Duration, Flow, Frequency, Length, Mass, MassConcentration,
-    MassFraction, Money, Plain, Pressure, Productivity, Quantity, SpecificEnergy, Speed, Temperature, Volume,
-    VolumeFraction, VolumePrice, Wage,
+    ApplicationRate, Area, AreaPrice, ArealMass, Density, Duration, Flow, Frequency, Length, Mass,
+    MassConcentration, MassFraction, Money, Plain, Pressure, Productivity, Quantity, SpecificEnergy, Speed,
+    Temperature, Volume, VolumeFraction, VolumePrice, Wage,
 };
 pub use system::{Kind, System};
 pub use table::{UNITS, unit};

@@ -4,6 +4,7 @@
 use crate::coded::coded;
 
 use crate::source::Source;
+use crate::units::Length;
 
 coded! {
     /// How a product's use solution foams.
@@ -79,6 +80,38 @@ pub const fn verdict(foam: Foam, vacuum: bool) -> FoamVerdict {
         (Foam::NonFoaming | Foam::Low, _) | (_, false) => FoamVerdict::Fits,
         (Foam::Foaming, true) => FoamVerdict::Refuse,
         (Foam::Unknown, true) => FoamVerdict::TestFirst,
+    }
+}
+
+/// Foam below this is none.
+const NONE: Length = Length::new(0.002);
+/// The most that a low-foam product makes at once, and may leave after a minute.
+const LITTLE: Length = Length::new(0.0127);
+
+/// The class that a shake test points to.
+///
+/// * `first`: the foam in a bottle half full of use solution after ten shakes, m, 0 or above.
+/// * `later`: the same after one minute, m, `first` at most.
+///
+/// Non-foaming: half an inch at most, none a minute later. Low: half an inch at most a minute later, and no
+/// more than half of what there was. Foaming otherwise: foam that stays. A guide and no standard test.
+/// Source: common practice.
+///
+/// ```
+/// use brimline::chemistry::foam::{Foam, shaken};
+/// use brimline::units::Length;
+/// let mm = |height: f64| Length::new(height / 1000.0);
+/// assert_eq!(shaken(mm(8.0), mm(0.0)), Foam::NonFoaming);
+/// assert_eq!(shaken(mm(30.0), mm(10.0)), Foam::Low);
+/// assert_eq!(shaken(mm(30.0), mm(25.0)), Foam::Foaming);
+/// ```
+pub fn shaken(first: Length, later: Length) -> Foam {
+    if first <= LITTLE && later <= NONE {
+        Foam::NonFoaming
+    } else if later <= LITTLE && later <= first * 0.5 {
+        Foam::Low
+    } else {
+        Foam::Foaming
     }
 }
 

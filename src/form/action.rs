@@ -63,6 +63,8 @@ pub enum Line {
     Needs,
     /// What the site's money is called.
     Currency,
+    /// Whom to call for first aid.
+    Emergency,
     /// The name of an area, from 0.
     AreaName(usize),
 }
@@ -83,6 +85,7 @@ impl Line {
             Self::Ratios => &mut typed.machine_mut()?.ratios,
             Self::Standard => &mut typed.product_mut()?.standard,
             Self::Needs => &mut typed.machine_mut()?.needs,
+            Self::Emergency => &mut typed.site.emergency,
             Self::Currency => &mut typed.site.currency,
             Self::Blocks => &mut typed.ask.station.blocks,
             Self::AreaName(index) => &mut typed.site.areas.get_mut(index)?.name,
@@ -171,6 +174,8 @@ pub enum Action {
     Unattended(bool),
     /// Said that a machine sweeps, or does not.
     Sweeps(bool),
+    /// Chose the product that was in the tank before, by its id; none for an empty, rinsed tank.
+    Before(String),
     /// Chose the product to compare with, by its id; none for no other.
     OtherProduct(String),
     /// Said where an area must stand.
@@ -207,6 +212,7 @@ pub fn reduce(mut typed: Typed, action: Action) -> Typed {
             | Action::Surface(_)
             | Action::AreaProduct(..)
             | Action::AreaMachine(..)
+            | Action::Before(_)
             | Action::Text(Line::Codes | Line::Ph | Line::Label | Line::Standard | Line::Ratios, _)
             | Action::Dispenser(_)
             | Action::Write(Field::Minimum | Field::MeasureTotal | Field::Tip(_), _)
@@ -293,6 +299,7 @@ fn change(typed: &mut Typed, action: Action) -> Option<()> {
         Action::AreaAround(index, around) => typed.site.areas.get_mut(index)?.around = around,
         Action::Unattended(unattended) => typed.machine_mut()?.unattended = unattended,
         Action::Sweeps(sweeps) => typed.machine_mut()?.sweeps = sweeps,
+        Action::Before(id) => typed.ask.before = id,
         Action::OtherProduct(id) => typed.ask.other_product = id,
         Action::AreaPlace(index, place) => typed.site.areas.get_mut(index)?.place = place,
         Action::Order(turns) => {

@@ -1,5 +1,9 @@
 //! What must be known about a product on a floor and in a machine before any amount is used.
 
+pub mod mixing;
+pub mod residue;
+pub mod shake;
+
 use super::Typed;
 use crate::answer::{Fact, Remark, Value, Weight};
 use crate::chemistry::advice::{Advice, advise};
@@ -70,6 +74,7 @@ pub fn remarks(typed: &Typed, marks: Marks) -> Vec<Remark> {
     {
         out.push(Remark::new("remark-flammable", stop));
     }
+    out.extend(mixing::before(typed, stop));
     if let Some(floor) = typed.floor() {
         out.extend(floor_remarks(product, floor, stop, marks));
     }

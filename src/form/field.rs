@@ -38,6 +38,7 @@ const MONEY: Units = &["money"];
 const WAGES: Units = &["money_per_h"];
 const WATER_PRICES: Units =
     &["money_per_1000gal_us", "money_per_m3", "money_per_gal_us", "money_per_l", "money_per_gal_imp"];
+const SOLIDS_IN: Units = &["percent_wv", "g_per_l"];
 const DAYS: Units = &["d"];
 const DOSE_ERRORS: Units = &["percent", "floz_us", "ml", "floz_imp"];
 
@@ -234,6 +235,18 @@ fields! {
     TimedTime: "efficiency-time", WORK_TIME, TIMES, ask.timed;
     /// How far a day's use may differ.
     Spread: "stock-spread", SPREAD, SHARE, ask.spread;
+    /// What is dissolved in the concentrate and stays when it dries.
+    Solids: "product-solids", SOLIDS, SOLIDS_IN, product.solids;
+    /// How often the floor is cleaned until somebody rinses it.
+    Cleanings: "residue-cleanings", CLEANINGS, NUMBER, ask.cleanings;
+    /// Foam in the shake test at once.
+    FoamFirst: "foam-first", FOAM, WIDTHS, ask.foam_first;
+    /// Foam after one minute.
+    FoamLater: "foam-later", FOAM, WIDTHS, ask.foam_later;
+    /// The tap water's alkalinity, as calcium carbonate.
+    Alkalinity: "water-alkalinity", ALKALINITY, PPM, ask.alkalinity;
+    /// The tap water's pH.
+    TapPh: "water-ph", TAP_PH, NUMBER, ask.tap_ph;
     /// A flow setting to compare with.
     OtherSetting: "compare-setting", SETTING, NUMBER, ask.other_setting;
     --

@@ -183,6 +183,10 @@ names! {
     YEAR_LABOUR = "year.labour";
     /// What it costs.
     YEAR_COST = "year.cost";
+    /// Dissolved solids that one cleaning leaves, kg/m².
+    RESIDUE_ONE = "cautions.residue";
+    /// The most that many cleanings leave, kg/m².
+    RESIDUE_SUM = "cautions.residue_sum";
     /// Product changes, each a dump and a rinse.
     SHIFT_CHANGES = "shift.changes";
     /// Fills of the tank.

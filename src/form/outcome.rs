@@ -58,6 +58,8 @@ pub enum What {
     FloorTarget,
     /// The product of an area was removed.
     NoProduct,
+    /// More foam after a minute than at once.
+    FoamGrows,
     /// An area was cleaned faster, or far slower, than the machine can.
     Efficiency,
     /// The machine of an area was removed.

@@ -70,6 +70,18 @@ document! {
         other_product: String,
         /// A flow setting to compare with, on every floor; may be empty.
         other_setting: Entry = Entry::new("", "one"),
+        /// The id of the product that was in the tank before; empty for none.
+        before: String,
+        /// How often the floor is cleaned until somebody rinses it.
+        cleanings: Entry = Entry::new("30", "one"),
+        /// Foam in the shake test at once.
+        foam_first: Entry = Entry::new("", "in"),
+        /// Foam after one minute.
+        foam_later: Entry = Entry::new("", "in"),
+        /// The tap water's alkalinity: 100 ppm as calcium carbonate is common practice, no source.
+        alkalinity: Entry = Entry::new("100", "mg_per_l"),
+        /// The tap water's pH: 7.5 is common practice, no source.
+        tap_ph: Entry = Entry::new("7.5", "one"),
         /// What else is asked at the fill station.
         station: Station,
     }
@@ -121,9 +133,10 @@ fn pick_mut<'a, T: Record>(all: &'a mut [T], id: &str) -> Option<&'a mut T> {
 impl Typed {
     /// The same question and site, without the areas: to ask about one record after the other.
     pub(super) fn without_areas(&self) -> Self {
-        let Site { name, currency, machines, products, floors, measures, areas: _ } = &self.site;
+        let Site { name, emergency, currency, machines, products, floors, measures, areas: _ } = &self.site;
         let site = Site {
             name: name.clone(),
+            emergency: emergency.clone(),
             currency: currency.clone(),
             machines: machines.clone(),
             products: products.clone(),

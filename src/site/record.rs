@@ -139,6 +139,8 @@ document! {
         price: Entry = Entry::new("", "money"),
         /// How long it takes from ordering to delivery; may be empty.
         lead: Entry = Entry::new("", "d"),
+        /// What is dissolved in it and stays when it dries; may be empty.
+        solids: Entry = Entry::new("", "percent_wv"),
         /// What it is made of, as far as its safety data sheet says; may be empty.
         parts: Vec<Ingredient>,
         /// What its safety data sheet adds: first aid, spill, storage, disposal, in the user's words.
@@ -290,6 +292,8 @@ document! {
     Site {
         /// What people call it.
         name: String,
+        /// Whom to call for first aid, in the user's words; may be empty.
+        emergency: String,
         /// What its money is called, as it stands before an amount.
         currency: String = "$".to_owned(),
         /// Machines.

@@ -47,6 +47,8 @@ formulas! {
     SOLUTION: "formula-solution", "S" = "Σ n × a × A × (1 − u)", BY_DEFINITION;
     RECOVERY: "formula-recovery", "T" = "0.9 × R / d", BY_DEFINITION;
     WASTE: "formula-waste", "D" = "S × d", BY_DEFINITION;
+    RESIDUE: "formula-residue", "m" = "f × r × s", BY_DEFINITION;
+    RESIDUE_SUM: "formula-residue-sum", "M" = "n × m", BY_DEFINITION;
     COST: "formula-cost", "K" = "Σ C × k + W × w + L × l", BY_DEFINITION;
     COST_EACH: "formula-cost-each", "k" = "K / Σ A", BY_DEFINITION;
     A_MONTH: "formula-a-month", "S" = "Σ f × S / 12", BY_DEFINITION;

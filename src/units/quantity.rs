@@ -96,6 +96,8 @@ quantities! {
     Temperature;
     /// Mass of a substance in the mass of a product, 0 to 1: the "% w/w" of a safety data sheet.
     MassFraction;
+    /// Mass on a floor area, kg/m²: what a use solution leaves when it dries.
+    ArealMass;
     /// What something costs, in the site's own money.
     Money;
     /// Money a volume, one/m³: what concentrate and water are bought at.
@@ -130,6 +132,7 @@ relations! {
     ApplicationRate * Productivity = Flow;
     Density * Volume = Mass;
     MassFraction * Density = MassConcentration;
+    MassConcentration * ApplicationRate = ArealMass;
     VolumePrice * Volume = Money;
     Wage * Duration = Money;
     AreaPrice * Area = Money;

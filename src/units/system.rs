@@ -58,6 +58,8 @@ pub enum Kind {
     Density,
     /// A temperature.
     Temperature,
+    /// Mass on a floor area.
+    Residue,
     /// A cost.
     Money,
     /// Money a volume.
@@ -117,6 +119,8 @@ impl Kind {
             (Self::Density, _) => "g_per_ml",
             (Self::Temperature, Us) => "deg_f",
             (Self::Temperature, _) => "deg_c",
+            (Self::Residue, Metric) => "mg_per_m2",
+            (Self::Residue, _) => "oz_per_1000ft2",
             (Self::Money, _) => "money",
             (Self::VolumePrice, Us) => "money_per_gal_us",
             (Self::VolumePrice, Metric) => "money_per_l",

@@ -22,6 +22,7 @@ pub enum Dimension {
     MassConcentration,
     MassFraction,
     Temperature,
+    ArealMass,
     Money,
     VolumePrice,
     Wage,

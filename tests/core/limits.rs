@@ -4,7 +4,7 @@ use brimline::limits::{ALL, Limit, OutOfRange};
 use brimline::number::Marks;
 use brimline::site::Entry;
 use brimline::units::{
-    ApplicationRate, Area, AreaPrice, Density, Dimension, Duration, Flow, Frequency, Length, Mass,
+    ApplicationRate, Area, AreaPrice, ArealMass, Density, Dimension, Duration, Flow, Frequency, Length, Mass,
     MassConcentration, MassFraction, Money, Plain, Pressure, Productivity, Quantity, SpecificEnergy, Speed,
     Temperature, UNITS, Unit, Volume, VolumeFraction, VolumePrice, Wage,
 };
@@ -22,7 +22,7 @@ fn check(limit: &'static Limit, si: f64) -> Result<f64, OutOfRange> {
     by_dimension!(
         Volume Flow Area Length Speed Duration ApplicationRate Productivity VolumeFraction
         Mass Density MassConcentration MassFraction Plain Temperature
-        Money VolumePrice Wage AreaPrice Frequency Pressure SpecificEnergy
+        ArealMass Money VolumePrice Wage AreaPrice Frequency Pressure SpecificEnergy
     )
 }
 

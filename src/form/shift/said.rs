@@ -5,7 +5,8 @@ use super::fleet::Fitted;
 use super::{Amounts, Round, Row};
 use crate::answer::{Fact, Remark, Value, Weight};
 use crate::chemistry::floor::FloorVerdict;
-use crate::form::{Outcome, Typed, cautions};
+use crate::form::cautions::{self, mixing};
+use crate::form::{Outcome, Typed};
 use crate::number::Marks;
 use crate::trade::alone::Misfit;
 use crate::trade::setting::Fit;
@@ -53,6 +54,14 @@ pub(super) fn remarks(
             about_machine(out, typed, rows, round, fitted);
         }
     }
+    for pair in changes(rows, rounds) {
+        let (before, next) = (&typed.site.products[pair.0], &typed.site.products[pair.1]);
+        let remark = mixing::after(before, next, Weight::Warn);
+        // Every change is a dump and a rinse; what may not meet at all is named.
+        if remark.code != "remark-before-other" {
+            out.answer.remark(remark);
+        }
+    }
     let loose = areas(&|row| row.task.mopping > Duration::ZERO);
     if !loose.is_empty() {
         let time = rows.iter().map(|row| row.task.mopping).sum::<Duration>();
@@ -62,6 +71,18 @@ pub(super) fn remarks(
     if rows.len() > rounds.len() {
         out.answer.remark(Remark::new("remark-moves", Weight::Assumed));
     }
+}
+
+/// Which product follows which in a tank, each pair once.
+fn changes(rows: &[Row], rounds: &[Round]) -> Vec<(usize, usize)> {
+    let mut found = Vec::new();
+    for pair in rounds.iter().flat_map(|round| round.rows.windows(2)) {
+        let pair = (rows[pair[0]].product, rows[pair[1]].product);
+        if pair.0 != pair.1 && !found.contains(&pair) {
+            found.push(pair);
+        }
+    }
+    found
 }
 
 /// What each product does in the machines that take it.
@@ -74,7 +95,13 @@ fn about_products(out: &mut Outcome, typed: &Typed, rows: &[Row], marks: Marks) 
         }
     }
     let mut own = typed.without_areas();
-    for (machine, product) in pairs {
+    for (index, (machine, product)) in pairs.iter().copied().enumerate() {
+        // What was in the tank before the shift meets the first product only.
+        if pairs[..index].iter().any(|(before, _)| *before == machine) {
+            own.ask.before.clear();
+        } else {
+            own.ask.before.clone_from(&typed.ask.before);
+        }
         own.ask.machine.clone_from(&typed.site.machines[machine].id);
         own.ask.product.clone_from(&typed.site.products[product].id);
         for remark in cautions::remarks(&own, marks).into_iter().filter(|remark| !about_floor(remark)) {

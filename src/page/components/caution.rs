@@ -116,6 +116,11 @@ pub fn caution_panel(shared: &Shared) -> Html {
                 { for panel.advice.first_aid().map(|measure| html! { <li>{ shared.say(measure.key) }</li> }) }
             </ul>
             { always("caution-first-aid-always") }
+            if !shared.typed.site.emergency.trim().is_empty() {
+                <p class="emergency">
+                    { shared.tell("caution-call", &[("number", Argument::text(shared.typed.site.emergency.clone()))]) }
+                </p>
+            }
             { never(shared, &product, &panel, true) }
             <h3>{ shared.say("caution-handle") }</h3>
             { always("caution-order") }

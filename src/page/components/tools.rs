@@ -6,6 +6,7 @@ use crate::page::focus;
 use crate::page::keep::download;
 use crate::page::rest;
 use crate::page::shared::Shared;
+use crate::words::Argument;
 use yew::prelude::*;
 
 /// What to mend before there is an answer; each line leads to its field.
@@ -18,6 +19,9 @@ pub fn troubles_beside(shared: &Shared, outcome: &Outcome) -> Html {
     listed(shared, outcome, "troubles-beside")
 }
 
+/// More mistakes than these are counted: nobody mends a thousand at once.
+const TOLD: usize = 30;
+
 fn listed(shared: &Shared, outcome: &Outcome, heading: &str) -> Html {
     if outcome.troubles.is_empty() {
         return Html::default();
@@ -26,12 +30,15 @@ fn listed(shared: &Shared, outcome: &Outcome, heading: &str) -> Html {
         <section class="troubles">
             <h2>{ shared.say(heading) }</h2>
             <ul>
-                { for outcome.troubles.iter().map(|trouble| {
+                { for outcome.troubles.iter().take(TOLD).map(|trouble| {
                     let target = trouble.name.clone();
                     let onclick = move |_| focus::on(&target);
                     html! { <li><button type="button" class="link" {onclick}>{ message(shared, trouble) }</button></li> }
                 }) }
             </ul>
+            if let Some(more) = outcome.troubles.len().checked_sub(TOLD).filter(|more| *more > 0) {
+                <p>{ shared.tell("troubles-more", &[("n", Argument::number(more as f64, shared.words.number(more as f64)))]) }</p>
+            }
         </section>
     }
 }

@@ -7,7 +7,7 @@ use crate::form::cautions::ph_is_wrong;
 use crate::form::fill::{LABEL, STANDARD};
 use crate::form::{Action, Field, Outcome};
 use crate::page::components::{
-    Choice, Text, button, choice, fold, number_field, pick, shelf_buttons, switch, text_field,
+    Choice, Text, button, choice, fold, named, number_field, pick, shelf_buttons, switch, text_field,
 };
 use crate::page::shared::Shared;
 use crate::site::Product;
@@ -140,4 +140,18 @@ pub fn product_cautions(shared: &Shared) -> Html {
             </fieldset>
         </>
     }
+}
+
+/// What was in the tank before: its residue counts as meeting.
+pub fn tank_before(shared: &Shared) -> Html {
+    let mut options = named(shared, Shelf::Product);
+    options.insert(0, (String::new(), shared.say("tank-before-none")));
+    let list = Choice {
+        name: "tank-before".into(),
+        label: shared.say("tank-before"),
+        options,
+        chosen: shared.typed.ask.before.clone(),
+        hint: None,
+    };
+    choice(shared, list, Action::Before)
 }

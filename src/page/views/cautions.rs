@@ -1,14 +1,21 @@
 //! Cautions: what a product does to people, floors and the machine.
 
+mod container;
+mod foam;
+mod residue;
+mod site_wide;
+
 use super::frame;
 use crate::answer::Weight;
 use crate::chemistry::floor::FloorVerdict;
-use crate::chemistry::foam::{self, FoamVerdict};
-use crate::form::action::Shelf;
+use crate::chemistry::foam::{FoamVerdict, verdict};
+use crate::form::action::{Line, Shelf};
 use crate::form::cautions::{on_floor, remarks};
 use crate::form::fill::work;
-use crate::page::components::{caution_panel, picker, print_button, shelf_buttons, warnings};
-use crate::page::editors::{label_field, product_cautions};
+use crate::page::components::{
+    Text, caution_panel, picker, print_button, shelf_buttons, text_field, warnings,
+};
+use crate::page::editors::{label_field, product_cautions, tank_before};
 use crate::page::shared::Shared;
 use yew::prelude::*;
 
@@ -21,6 +28,8 @@ pub fn cautions_view(shared: &Shared) -> Html {
                 { picker(shared, Shelf::Product) }
                 { picker(shared, Shelf::Floor) }
                 { picker(shared, Shelf::Machine) }
+                { tank_before(shared) }
+                { text_field(shared, emergency(shared)) }
             </div>
             <details class="more">
                 <summary>{ shared.say("product-edit") }</summary>
@@ -34,8 +43,35 @@ pub fn cautions_view(shared: &Shared) -> Html {
         shared,
         "cautions",
         question,
-        html! { <>{ fits(shared) }{ caution_panel(shared) }<div class="buttons">{ print_button(shared) }</div></> },
+        html! {
+            <>
+                { fits(shared) }
+                { caution_panel(shared) }
+                { part(shared, "cautions-foam", foam::foam_help(shared)) }
+                { part(shared, "cautions-residue", residue::residue(shared)) }
+                { part(shared, "cautions-mixing", site_wide::mixing_table(shared)) }
+                { part(shared, "cautions-floors", site_wide::floor_table(shared)) }
+                { part(shared, "cautions-container", container::container(shared)) }
+                <div class="buttons">{ print_button(shared) }</div>
+            </>
+        },
     )
+}
+
+/// A part of the answer that unfolds on demand.
+fn part(shared: &Shared, key: &str, content: Html) -> Html {
+    html! { <details class="more"><summary>{ shared.say(key) }</summary>{ content }</details> }
+}
+
+fn emergency(shared: &Shared) -> Text {
+    Text {
+        line: Line::Emergency,
+        name: "site-emergency".to_owned(),
+        key: "site-emergency",
+        value: shared.typed.site.emergency.clone(),
+        tall: false,
+        mistake: None,
+    }
 }
 
 /// Whether the product fits the machine and the floor.
@@ -50,14 +86,14 @@ fn fits(shared: &Shared) -> Html {
     for remark in &mut remarks {
         remark.weight = remark.weight.max(Weight::Warn);
     }
-    let verdict = on_floor(product, floor, shared.marks());
-    let machine_key = match foam::verdict(product.foam, machine.vacuum) {
+    let on_floor = on_floor(product, floor, shared.marks());
+    let machine_key = match verdict(product.foam, machine.vacuum) {
         FoamVerdict::Fits if remarks.iter().any(|remark| remark.code == "remark-flammable") => {
             "fits-machine-not"
         }
         foam => foam.key(),
     };
-    let missing = match &verdict {
+    let missing = match &on_floor {
         FloorVerdict::Unknown { missing } => missing.as_slice(),
         _ => &[],
     };
@@ -69,8 +105,8 @@ fn fits(shared: &Shared) -> Html {
                 <dt>{ &machine.name }</dt>
                 <dd data-foam={machine_key}>{ shared.say(machine_key) }</dd>
                 <dt>{ &floor.name }</dt>
-                <dd data-verdict={verdict.key()}>
-                    { shared.say(verdict.key()) }
+                <dd data-verdict={on_floor.key()}>
+                    { shared.say(on_floor.key()) }
                     { for missing.iter().map(|missing| format!(" {}", shared.say(missing.key()))) }
                 </dd>
             </dl>

@@ -18,6 +18,7 @@ use crate::page::components::{
 };
 use crate::page::editors::{
     active_fields, by_mass, label_field, machine_basics, measure_editor, product_basics, product_rules,
+    tank_before,
 };
 use crate::page::shared::Shared;
 use crate::site::Dispenser;
@@ -67,6 +68,7 @@ fn question(shared: &Shared, fill: &Fill) -> Html {
             { product_rules(shared, outcome, !needs_active(shared, fill)) }
             { fold(shared, outcome, "fill-more", MEASURE, html! {
                 <>
+                    { tank_before(shared) }
                     { pick(shared, "fill-filling", "filling", shared.typed.ask.filling, Action::Filling) }
                     { measure_editor(shared, outcome) }
                 </>
