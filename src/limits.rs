@@ -187,6 +187,10 @@ limits! {
     DRY_MOP: Productivity, "dry-mop", 10.0 / 3_600.0, 20_000.0 / 3_600.0, "a cloth on a stick to a wide mop in a hall";
     /// What is dissolved in a concentrate and stays when it dries.
     SOLIDS: MassConcentration, "solids", 0.0, 1_500.0, "nothing to a syrup";
+    /// A part in a product, by mass.
+    PART: MassFraction, "part", 0.0, 1.0, "a trace to the pure substance";
+    /// An acute toxicity estimate, mass for each body mass.
+    TOXICITY: MassFraction, "toxicity", 1e-9, 0.1, "a thousandth of a milligram to 100 g for a kilogram";
     /// How often a floor was cleaned.
     CLEANINGS: Plain, "cleanings", 1.0, 10_000.0, "once to every day of thirty years";
     /// The foam in a bottle.

@@ -9,7 +9,7 @@ use crate::chemistry::floor::Surface;
 use crate::chemistry::floor::thirst::{Joints, Texture};
 use crate::chemistry::foam::Foam;
 use crate::chemistry::ghs::SignalWord;
-use crate::site::{Area, Catch, Dispenser, Entry};
+use crate::site::{Area, Catch, Dispenser, Entry, Ingredient};
 use crate::trade::alone::Around;
 use crate::trade::governing::Aim;
 use crate::trade::order::Place;
@@ -65,6 +65,12 @@ pub enum Line {
     Currency,
     /// Whom to call for first aid.
     Emergency,
+    /// The name of a part of the product asked about, from 0.
+    PartName(usize),
+    /// Its CAS number.
+    PartCas(usize),
+    /// Its H codes.
+    PartCodes(usize),
     /// The name of an area, from 0.
     AreaName(usize),
 }
@@ -88,6 +94,9 @@ impl Line {
             Self::Emergency => &mut typed.site.emergency,
             Self::Currency => &mut typed.site.currency,
             Self::Blocks => &mut typed.ask.station.blocks,
+            Self::PartName(index) => &mut typed.product_mut()?.parts.get_mut(index)?.name,
+            Self::PartCas(index) => &mut typed.product_mut()?.parts.get_mut(index)?.cas,
+            Self::PartCodes(index) => &mut typed.product_mut()?.parts.get_mut(index)?.codes,
             Self::AreaName(index) => &mut typed.site.areas.get_mut(index)?.name,
         })
     }
@@ -138,6 +147,10 @@ pub enum Action {
     AddSetting,
     /// Removed the last flow setting.
     DropSetting,
+    /// Added a part to the product asked about.
+    AddPart,
+    /// Removed a part, from 0.
+    DropPart(usize),
     /// Added a catch test.
     AddCatch,
     /// Removed a catch test, from 0.
@@ -261,6 +274,13 @@ fn change(typed: &mut Typed, action: Action) -> Option<()> {
             settings.push(Entry::new("", &unit));
         }
         Action::DropSetting => drop(typed.machine_mut()?.settings.pop()),
+        Action::AddPart => typed.product_mut()?.parts.push(Ingredient::default()),
+        Action::DropPart(index) => {
+            let parts = &mut typed.product_mut()?.parts;
+            if index < parts.len() {
+                parts.remove(index);
+            }
+        }
         Action::AddCatch => {
             let tests = &mut typed.machine_mut()?.tests;
             let last = tests.last().cloned().unwrap_or_default();

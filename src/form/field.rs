@@ -39,6 +39,8 @@ const WAGES: Units = &["money_per_h"];
 const WATER_PRICES: Units =
     &["money_per_1000gal_us", "money_per_m3", "money_per_gal_us", "money_per_l", "money_per_gal_imp"];
 const SOLIDS_IN: Units = &["percent_wv", "g_per_l"];
+const SHARES_MASS: Units = &["percent_ww"];
+const BODY_DOSES: Units = &["mg_per_kg"];
 const DAYS: Units = &["d"];
 const DOSE_ERRORS: Units = &["percent", "floz_us", "ml", "floz_imp"];
 
@@ -297,6 +299,14 @@ fields! {
     TestCaught(index): "catch-volume", CAUGHT, CATCHES, machine.tests.caught;
     /// What a metering tip of a wall unit draws, from 0.
     Tip(index): "measure-tip", TIP, TRICKLES, measure.tips;
+    /// The least of a part in the product, from 0.
+    PartLow(index): "part-low", PART, SHARES_MASS, product.parts.low;
+    /// The most of it.
+    PartHigh(index): "part-high", PART, SHARES_MASS, product.parts.high;
+    /// Its acute toxicity estimate by mouth.
+    PartOral(index): "part-oral", TOXICITY, BODY_DOSES, product.parts.oral;
+    /// By skin.
+    PartDermal(index): "part-dermal", TOXICITY, BODY_DOSES, product.parts.dermal;
     /// How wide an area's lanes are, from 0.
     AreaLane(index): "area-lane", LANE, LANES, site.areas.lane;
     /// How often an area is cleaned.
@@ -319,6 +329,8 @@ impl Field {
         let tests: [fn(usize) -> Self; 3] = [Self::TestSetting, Self::TestTime, Self::TestCaught];
         out.extend(of(machine.map_or(0, |machine| machine.tests.len()), &tests));
         out.extend(of(measure.map_or(0, |measure| measure.tips.len()), &[Self::Tip]));
+        let parts: [fn(usize) -> Self; 4] = [Self::PartLow, Self::PartHigh, Self::PartOral, Self::PartDermal];
+        out.extend(of(typed.product().map_or(0, |product| product.parts.len()), &parts));
         let areas: [fn(usize) -> Self; 6] = [
             Self::AreaSize,
             Self::AreaOpens,
@@ -339,6 +351,10 @@ impl Field {
             | Self::TestTime(index)
             | Self::TestCaught(index)
             | Self::Tip(index)
+            | Self::PartLow(index)
+            | Self::PartHigh(index)
+            | Self::PartOral(index)
+            | Self::PartDermal(index)
             | Self::AreaLane(index)
             | Self::AreaFrequency(index)
             | Self::AreaWay(index)
@@ -359,6 +375,10 @@ impl Field {
             Self::Tip(index) => format!("measure-tip-{}", index + 1),
             Self::AreaOpens(index) => format!("area-{}-opens", index + 1),
             Self::AreaCloses(index) => format!("area-{}-closes", index + 1),
+            Self::PartLow(index) => format!("part-{}-low", index + 1),
+            Self::PartHigh(index) => format!("part-{}-high", index + 1),
+            Self::PartOral(index) => format!("part-{}-oral", index + 1),
+            Self::PartDermal(index) => format!("part-{}-dermal", index + 1),
             Self::AreaLane(index) => format!("area-{}-lane", index + 1),
             Self::AreaFrequency(index) => format!("area-{}-frequency", index + 1),
             Self::AreaWay(index) => format!("area-{}-way", index + 1),

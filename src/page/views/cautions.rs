@@ -15,7 +15,7 @@ use crate::form::fill::work;
 use crate::page::components::{
     Text, caution_panel, picker, print_button, shelf_buttons, text_field, warnings,
 };
-use crate::page::editors::{label_field, product_cautions, tank_before};
+use crate::page::editors::{label_field, product_cautions, product_parts, tank_before};
 use crate::page::shared::Shared;
 use yew::prelude::*;
 
@@ -35,6 +35,7 @@ pub fn cautions_view(shared: &Shared) -> Html {
                 <summary>{ shared.say("product-edit") }</summary>
                 { label_field(shared, &outcome) }
                 { product_cautions(shared) }
+                { product_parts(shared, &outcome) }
                 { shelf_buttons(shared, Shelf::Product) }
             </details>
         </>

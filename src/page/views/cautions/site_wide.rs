@@ -80,7 +80,7 @@ pub fn floor_table(shared: &Shared) -> Html {
             html! {
                 <tr>
                     <th scope="row">{ &product.name }</th>
-                    <td data-verdict={verdict.key()}>{ shared.say(verdict.key()) }</td>
+                    <td data-verdict={verdict.key()}>{ shared.say(verdict.short()) }</td>
                     <td>{ why.join(" ") }</td>
                 </tr>
             }

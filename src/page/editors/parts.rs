@@ -1,0 +1,70 @@
+//! What a product is made of, as section 3 of its safety data sheet lists it.
+
+use crate::form::action::Line;
+use crate::form::{Action, Field, Outcome};
+use crate::page::components::{Text, number_field, text_field};
+use crate::page::focus;
+use crate::page::shared::Shared;
+use crate::site::Ingredient;
+use crate::words::Argument;
+use yew::prelude::*;
+
+/// The parts of the product asked about.
+pub fn product_parts(shared: &Shared, outcome: &Outcome) -> Html {
+    let Some(product) = shared.typed.product() else { return Html::default() };
+    let added = {
+        let (act, number) = (shared.act.clone(), product.parts.len() + 1);
+        move |_: MouseEvent| {
+            act.emit(Action::AddPart);
+            focus::soon(format!("part-{number}-name"));
+        }
+    };
+    let parts = product.parts.iter().enumerate().map(|(index, part)| line(shared, outcome, index, part));
+    html! {
+        <fieldset class="settings">
+            <legend>{ shared.say("parts") }</legend>
+            <p class="hint">{ shared.say("parts-hint") }</p>
+            { for parts }
+            <div class="buttons">
+                <button type="button" id="part-add" name="part-add" onclick={added}>{ shared.say("part-add") }</button>
+            </div>
+        </fieldset>
+    }
+}
+
+fn line(shared: &Shared, outcome: &Outcome, index: usize, part: &Ingredient) -> Html {
+    let number = index + 1;
+    let text = |line: Line, what: &str, key: &'static str, value: &str| Text {
+        line,
+        name: format!("part-{number}-{what}"),
+        key,
+        value: value.to_owned(),
+        tall: false,
+        mistake: None,
+    };
+    let field = |field: Field| number_field(shared, outcome, field, None);
+    let removed = {
+        let act = shared.act.clone();
+        move |_: MouseEvent| {
+            act.emit(Action::DropPart(index));
+            focus::soon("part-add".to_owned());
+        }
+    };
+    let named = if part.name.trim().is_empty() { number.to_string() } else { part.name.clone() };
+    html! {
+        <div class="fields caught" role="group" aria-label={named.clone()}>
+            { text_field(shared, text(Line::PartName(index), "name", "part-name", &part.name)) }
+            { text_field(shared, text(Line::PartCas(index), "cas", "part-cas", &part.cas)) }
+            { field(Field::PartLow(index)) }
+            { field(Field::PartHigh(index)) }
+            { text_field(shared, text(Line::PartCodes(index), "codes", "part-codes", &part.codes)) }
+            { field(Field::PartOral(index)) }
+            { field(Field::PartDermal(index)) }
+            <div class="buttons">
+                <button type="button" name={format!("part-{number}-remove")} onclick={removed}>
+                    { shared.tell("part-remove", &[("part", Argument::text(named))]) }
+                </button>
+            </div>
+        </div>
+    }
+}
