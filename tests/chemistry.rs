@@ -15,6 +15,8 @@ mod floors;
 mod labels;
 #[path = "chemistry/mixing.rs"]
 mod mixing;
+#[path = "chemistry/site_wide.rs"]
+mod site_wide;
 
 #[test]
 fn tables_hold_together() {

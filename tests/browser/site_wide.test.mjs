@@ -1,0 +1,110 @@
+// Cautions over the whole site: what may never meet, what fits which floor, foam, residue, container labels.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { choose, countOf, field, figures, go, near, plain, press, reach, remarks, settled, stageOfThisFile, tick, write } from "./walk.mjs";
+
+const { open } = await stageOfThisFile();
+const atCautions = (look = {}) => open({ view: "cautions", ...look });
+const unfold = (page, key) => page.locator("summary", { hasText: key }).click();
+
+test("bleach beside vinegar is found among all products of the site", async () => {
+  const page = await atCautions();
+  await unfold(page, "What may never meet");
+  assert.equal(await page.locator('[data-meet="meet-gas"]').count(), 0);
+  await tick(page, "product-family-hypochlorite-bleach", true);
+  assert.equal(await page.locator('[data-meet="meet-gas"]').count(), 2, "each way round");
+  assert.match(await page.locator("details", { has: page.locator("[data-meet]") }).innerText(), /Bleach[^]*[Cc]hlorine/);
+});
+
+test("what was in the tank before stands where the amount would stand, until it was read", async () => {
+  const page = await atCautions();
+  await tick(page, "product-family-hypochlorite-bleach", true);
+  await choose(page, "product", "vinegar");
+  await go(page, "fill");
+  await choose(page, "floor", "wood");
+  await choose(page, "tank-before", "neutral");
+  assert.equal(await countOf(page, "fill.rounded"), 0);
+  assert.match(await page.locator(".stop").innerText(), /must never meet[^]*Drain both tanks/);
+  await press(page, "stop-read");
+  assert.ok(await countOf(page, "fill.rounded"));
+  assert.ok((await remarks(page)).includes("remark-before-never"), "it stays beside the amount");
+  await choose(page, "tank-before", "");
+  assert.ok(!(await remarks(page)).includes("remark-before-never"));
+});
+
+test("every product on every floor has a verdict, and vinegar on marble is refused", async () => {
+  const page = await atCautions();
+  await unfold(page, "Which product fits which floor");
+  const marble = page.locator("table", { hasText: "Foyer marble" });
+  const row = marble.locator("tr", { hasText: "Vinegar" });
+  assert.equal(await row.locator("[data-verdict]").getAttribute("data-verdict"), "floor-verdict-does-not-fit");
+  assert.match(await row.innerText(), /Acid eats/);
+  assert.equal(await page.locator("[data-verdict]").count(), 7 * 6 + 1, "seven products, six floors, and the one above");
+});
+
+test("a shake test is typed and its class taken", async () => {
+  const page = await atCautions();
+  await choose(page, "product", "quat");
+  await unfold(page, "Foam: the shake test");
+  await write(page, "foam-first", "1");
+  await write(page, "foam-later", "0.2");
+  await press(page, "foam-take");
+  assert.equal(await field(page, "product-foam").inputValue(), "low");
+  await write(page, "foam-later", "2");
+  assert.match(await page.locator("#foam-later-mistake").innerText(), /Foam does not grow/);
+});
+
+test("residue is not known until what is dissolved is, and then told for one and for many cleanings", async () => {
+  const page = await atCautions();
+  await unfold(page, "What stays on the floor");
+  assert.match(await page.locator(".unknown", { hasText: "Not known" }).innerText(), /expect a film/);
+  await write(page, "product-solids", "12");
+  const shown = await figures(page);
+  near(shown["cautions.residue_sum"] / shown["cautions.residue"], 30);
+  await write(page, "residue-cleanings", "0");
+  assert.ok(await page.locator("#residue-cleanings-mistake").isVisible());
+});
+
+test("a container label says what it must, and prints alone at its size", async () => {
+  const page = await atCautions();
+  await choose(page, "product", "degreaser");
+  await unfold(page, "Label for a bottle");
+  const label = page.locator(".container-label");
+  const text = plain(await label.innerText());
+  for (const part of ["Alkaline degreaser", "Danger", "severe skin burns", "Wear:", "1 to"]) assert.ok(text.includes(part), part);
+  await page.evaluate(() => document.documentElement.setAttribute("data-print", "container"));
+  await page.emulateMedia({ media: "print" });
+  const seen = await page.locator("h1:visible, h2:visible, .fits:visible, header:visible, footer:visible").count();
+  assert.equal(seen, 0, "nothing but the label");
+  const { width, height } = await label.boundingBox();
+  assert.ok(Math.abs(width - 105 / 25.4 * 96) < 2, `${width}`);
+  assert.ok(height >= 74 / 25.4 * 96 - 2, `${height}`);
+  const [sheet] = [(await page.pdf({ format: "A4" })).toString("latin1").match(/\/Type \/Page\b/g).length];
+  assert.equal(sheet, 1);
+});
+
+test("the emergency number of the site stands with first aid", async () => {
+  const page = await atCautions();
+  assert.equal(await page.locator(".emergency").count(), 0);
+  await write(page, "site-emergency", "555 0100, invented");
+  assert.match(await page.locator(".emergency").innerText(), /call: 555 0100/);
+});
+
+test("the parts of a product are added, kept and removed", async () => {
+  const page = await atCautions();
+  await press(page, "part-add");
+  assert.equal(await page.evaluate(() => document.activeElement.name), "part-1-name");
+  await write(page, "part-1-name", "Sodium hydroxide");
+  await write(page, "part-1-cas", "1310-73-2");
+  await write(page, "part-1-low", "2");
+  await write(page, "part-1-high", "200");
+  assert.ok(await (await reach(page, "part-1-high")).isVisible());
+  await page.reload();
+  await page.locator(".view.cautions").waitFor();
+  await settled(page);
+  assert.equal(await field(page, "part-1-cas").inputValue(), "1310-73-2");
+  await press(page, "part-1-remove");
+  assert.equal(await page.evaluate(() => document.activeElement.name), "part-add");
+  assert.equal(await field(page, "part-1-name").count(), 0);
+});

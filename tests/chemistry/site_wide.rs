@@ -1,0 +1,119 @@
+//! All products of a site with each other, what was in the tank before, residue, the shake test.
+
+use brimline::answer::Weight;
+use brimline::chemistry::family::Family;
+use brimline::chemistry::foam::{Foam, shaken};
+use brimline::chemistry::pairs::{Meeting, Severity};
+use brimline::form::action::{Shelf, reduce};
+use brimline::form::cautions::{mixing, remarks, residue, shake};
+use brimline::form::{Action, Field, Typed, What, fill, names, shift};
+use brimline::number::Marks;
+use brimline::trade::residue::{left_at_most, left_by_one};
+use brimline::units::{ApplicationRate, ArealMass, Length, MassConcentration, VolumeFraction};
+use proptest::prelude::*;
+
+fn after(actions: impl IntoIterator<Item = Action>) -> Typed {
+    actions.into_iter().fold(Typed::default(), reduce)
+}
+
+fn pick(id: &str) -> Action {
+    Action::Pick(Shelf::Product, id.into())
+}
+
+/// CDC, MMWR 40(36):619, 1991: bleach and an acid cleaner, chlorine.
+#[test]
+fn bleach_and_vinegar_on_one_site_are_found() {
+    let typed = after([pick("neutral"), Action::Family(Family::HypochloriteBleach, true)]);
+    let matrix = mixing::matrix(&typed);
+    let Meeting::Never(pairs) = &matrix[0][2] else { panic!("{:?}", matrix[0][2]) };
+    assert_eq!(pairs[0].severity, Severity::Gas);
+    assert_eq!(matrix[0][2], matrix[2][0], "it does not matter which was there first");
+    assert!(mixing::pairs_on_site(&typed).iter().any(|pair| pair.severity == Severity::Gas));
+    let worst = mixing::pairs_on_site(&typed)[0].severity;
+    assert_eq!(worst, Severity::Gas, "the most serious first");
+}
+
+#[test]
+fn what_was_in_the_tank_before_stands_in_the_way() {
+    let bleach = |id: &str| vec![pick(id), Action::Family(Family::HypochloriteBleach, true)];
+    let typed =
+        after(bleach("neutral").into_iter().chain([pick("vinegar"), Action::Before("neutral".into())]));
+    let never = remarks(&typed, Marks::POINT).into_iter().find(|one| one.code == "remark-before-never");
+    assert_eq!(never.expect("bleach was in it").weight, Weight::Stop);
+    assert!(fill::work(&typed, Marks::POINT).outcome.answer.stopped());
+    let read = reduce(typed.clone(), Action::StopRead);
+    assert!(!fill::work(&read, Marks::POINT).outcome.answer.stopped());
+    let again = reduce(read, Action::Before("hand-soap".into()));
+    assert!(!again.ask.stop_read, "another product was in it: that was not read");
+
+    let codes =
+        |typed: &Typed| -> Vec<&str> { remarks(typed, Marks::POINT).iter().map(|one| one.code).collect() };
+    assert!(codes(&after([Action::Before("degreaser".into())])).contains(&"remark-before-other"));
+    assert!(
+        !codes(&after([Action::Before("neutral".into())]))
+            .iter()
+            .any(|code| code.starts_with("remark-before"))
+    );
+    let unknown = after([Action::Add(Shelf::Product), Action::Before("neutral".into())]);
+    assert!(codes(&unknown).contains(&"remark-before-unknown"), "nothing is known of a new product");
+}
+
+/// A shift that changes from one to the other says so, though a change is a dump and a rinse.
+#[test]
+fn a_change_between_two_that_may_never_meet_is_named() {
+    let typed = after([
+        pick("neutral"),
+        Action::Family(Family::HypochloriteBleach, true),
+        Action::AreaProduct(3, "vinegar".into()),
+    ]);
+    let answer = shift::work(&typed, Marks::POINT).outcome.answer;
+    assert_eq!(answer.remarks.iter().filter(|one| one.code == "remark-before-never").count(), 1);
+}
+
+/// Worked by hand: setting 1 of the walk-behind lays down 0.545455 gal/1000 ft² = 22.2250 mL/m²; a tenth
+/// stays, 2.22250 mL/m². At 1 to 64 with 12 % w/v (120 g/L) of solids in the concentrate: 2.22250 × 120 / 65
+/// = 4.10308 mg/m², in 30 cleanings 123.092 mg/m². 1 gal/1000 ft² = 40.7458333 mL/m² (pint).
+#[test]
+fn residue_by_hand() {
+    let answer = residue::work(&after([Action::Write(Field::Solids, "12".into())]), Marks::POINT).answer;
+    let milligrams = |name| answer.get(name).expect(name).si * 1e6;
+    assert!((milligrams(names::RESIDUE_ONE) - 4.103_08).abs() < 1e-5, "{}", milligrams(names::RESIDUE_ONE));
+    assert!((milligrams(names::RESIDUE_SUM) - 123.092).abs() < 1e-3);
+    let unknown = residue::work(&Typed::default(), Marks::POINT);
+    assert!(unknown.answer.figures.is_empty() && unknown.troubles.is_empty(), "nothing known, nothing told");
+}
+
+/// "Half full, ten shakes, height and fall after one minute": common practice, no source.
+#[test]
+fn a_shake_test_points_to_a_class() {
+    let class = |first: &str, later: &str| {
+        let heights = [(Field::FoamFirst, first), (Field::FoamLater, later)];
+        let typed = after(heights.map(|(field, text)| Action::Write(field, text.into())));
+        shake::work(&typed, Marks::POINT)
+    };
+    assert_eq!(class("0.3", "0").class, Some(Foam::NonFoaming));
+    assert_eq!(class("1", "0.2").class, Some(Foam::Low));
+    assert_eq!(class("1", "0.9").class, Some(Foam::Foaming));
+    assert_eq!(class("1", "").class, None);
+    assert_eq!(class("1", "2").outcome.at("foam-later"), Some(&What::FoamGrows));
+}
+
+proptest! {
+    /// More foam, or foam that stays longer, never points to a milder class.
+    #[test]
+    fn more_foam_is_never_milder(first in 0.0..0.3_f64, share in 0.0..1.0_f64, more in 0.0..0.2_f64) {
+        let order = |foam: Foam| Foam::ALL.iter().position(|one| *one == foam);
+        let later = first * share;
+        let stays = shaken(Length::new(first), Length::new(first.min(later + more)));
+        prop_assert!(order(stays) >= order(shaken(Length::new(first), Length::new(later))));
+    }
+
+    #[test]
+    fn residue_is_proportional(film in 1e-7..1e-3_f64, strength in 1e-5..1.0_f64, solids in 0.1..500.0_f64, n in 1.0..1e4_f64) {
+        let one = left_by_one(ApplicationRate::new(film), VolumeFraction::new(strength), MassConcentration::new(solids));
+        let double = left_by_one(ApplicationRate::new(2.0 * film), VolumeFraction::new(strength), MassConcentration::new(solids));
+        prop_assert!((double / one - 2.0).abs() < 1e-12);
+        prop_assert!((left_at_most(one, n) / one / n - 1.0).abs() < 1e-12);
+        prop_assert_eq!(left_at_most(ArealMass::ZERO, n), ArealMass::ZERO);
+    }
+}
