@@ -4,7 +4,10 @@ pub mod calibrate;
 mod change;
 mod drying;
 mod gravity;
+
 pub mod thirst;
+
+pub(super) use gravity::Fading;
 
 use super::{Field, Outcome, Typed, What, cautions, names};
 use crate::answer::{Answer, Remark, Value, Weight};
@@ -22,8 +25,10 @@ use crate::units::{
 /// One flow setting on this floor.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Row {
-    /// What it delivers.
+    /// What it delivers, with a full tank where gravity feeds the machine.
     pub flow: FlowRate,
+    /// What it delivers on the mean of a tank.
+    pub mean: FlowRate,
     /// What that lays down.
     pub rate: ApplicationRate,
     /// How long a full tank lasts.
@@ -125,12 +130,14 @@ pub fn work(typed: &Typed, marks: Marks) -> Flow {
     let (Some(tank), Some(motion), Some(flows), Some(target)) = (tank, motion, flows, view.target) else {
         return view;
     };
+    let fading = Fading::read(out, typed, marks);
     view.rows = flows
         .iter()
         .map(|flow| {
             let rate = application_rate(*flow, motion.passing);
-            let (time, area) = (tank / (*flow * motion.spent), tank / (rate * motion.spent));
-            Row { flow: *flow, rate, time, area, fit: fit(rate, target) }
+            let mean = fading.map_or(*flow, |fading| fading.mean(*flow));
+            let (time, area) = tank_lasts(tank, mean, motion);
+            Row { flow: *flow, mean, rate, time, area, fit: fit(rate, target) }
         })
         .collect();
     view.choice = choose(&flows, target, motion.speed, motion.width);
@@ -138,11 +145,18 @@ pub fn work(typed: &Typed, marks: Marks) -> Flow {
         let row = &view.rows[choice.index];
         figures(&mut out.answer, tank, motion, choice, row);
         change::Situation { rows: &view.rows, motion, target, choice }.note(&mut out.answer);
-        gravity::note(out, typed, row, motion.passing, target, marks);
+        if let Some(fading) = fading {
+            gravity::note(out, fading, row, motion.passing, target);
+        }
         drying::note(out, typed, row.rate, marks);
         out.answer.remarks.extend(cautions::remarks(typed, marks));
     }
     view
+}
+
+/// How long a full tank lasts, and how much floor it cleans.
+fn tank_lasts(tank: Volume, mean: FlowRate, motion: Motion) -> (Duration, Area) {
+    (tank / (mean * motion.spent), tank / (application_rate(mean, motion.passing) * motion.spent))
 }
 
 fn figures(answer: &mut Answer, tank: Volume, motion: Motion, choice: Choice, row: &Row) {
@@ -163,8 +177,10 @@ fn figures(answer: &mut Answer, tank: Volume, motion: Motion, choice: Choice, ro
     answer.figure(names::FLOW_TANK_AREA, area);
     answer.step(&formula::PASSING, &[("v", speed), ("w − o", width)], passing);
     answer.step(&formula::RATE, &[("Q", flow), ("P", passing)], rate);
-    answer.step(&formula::TANK_TIME, &[("T", tank), ("Q", flow), ("u", spent)], time);
-    answer.step(&formula::TANK_AREA, &[("T", tank), ("a", rate), ("u", spent)], area);
+    let mean = Value::new(row.mean, Kind::Flow);
+    let laid = Value::new(application_rate(row.mean, motion.passing), Kind::Rate);
+    answer.step(&formula::TANK_TIME, &[("T", tank), ("Q", mean), ("u", spent)], time);
+    answer.step(&formula::TANK_AREA, &[("T", tank), ("a", laid), ("u", spent)], area);
     if motion.spent < 1.0 {
         answer.remark(Remark::new("remark-reuse", Weight::Assumed).value("share", spent));
     }

@@ -58,6 +58,8 @@ pub enum What {
     FloorTarget,
     /// The product of an area was removed.
     NoProduct,
+    /// A machine of the shift has no such setting.
+    NoSetting,
     /// More foam after a minute than at once.
     FoamGrows,
     /// An area was cleaned faster, or far slower, than the machine can.

@@ -37,10 +37,17 @@ pub struct Round {
     pub rounded: Vec<Option<Rounded>>,
     /// What its tank is filled to.
     pub tank: Volume,
-    /// The time that a person is with it.
-    pub labour: Duration,
+    /// The time that a person is with it, for each of its areas.
+    pub labours: Vec<Duration>,
     /// What is drained out of its recovery tank.
     pub waste: Volume,
+}
+
+impl Round {
+    /// The time that a person is with it.
+    pub fn labour(&self) -> Duration {
+        self.labours.iter().copied().sum()
+    }
 }
 
 /// What Shift shows.
@@ -92,7 +99,15 @@ fn work_with(typed: &Typed, marks: Marks, forced: Option<usize>) -> Shift {
     let refill = out.may::<Duration>(typed, Field::Refill, marks);
     let change = out.may::<Duration>(typed, Field::Change, marks);
     let mop = out.may::<Productivity>(typed, Field::DryMop, marks).flatten();
-    other_setting(out, typed, marks);
+    if let Some(number) = other_setting(out, typed, marks) {
+        // Of the machines that clean, the one with the fewest settings.
+        let cleans = wanted(typed, |area| area.included);
+        let taken = fleet.iter().zip(cleans).filter(|(_, wanted)| wanted.taken);
+        let fewest = taken.filter_map(|(fitted, _)| Some(fitted.as_ref()?.flows.len())).min();
+        if fewest.is_some_and(|fewest| number > fewest) {
+            out.trouble(Field::OtherSetting.name(), What::NoSetting);
+        }
+    }
     let prices = costs::Prices::read(out, &bare, marks);
 
     let reader = Reader::new(typed, marks, &fleet, mop, forced);
@@ -124,14 +139,17 @@ fn work_with(typed: &Typed, marks: Marks, forced: Option<usize>) -> Shift {
 
     let mut aside = Outcome::default();
     let others = areas().filter(|(_, area)| !area.included && counts(area));
-    let (mut all, mut left_out) = (view.rows.clone(), Vec::new());
+    let (mut other_rows, mut left_out) = (Vec::new(), Vec::new());
     for (index, area) in others {
         match reader.row(&mut aside, index) {
-            Some(row) => all.push(row),
+            Some(row) => other_rows.push(row),
             None => left_out.push(area.name.as_str()),
         }
     }
-    let year = totals::of_year(&all, &fleet, times, typed.site.products.len());
+    let mut labours = totals::labours(&view.rows, &rounds);
+    labours.extend(other_rows.iter().map(|row| totals::labour_alone(row, &fleet, times)));
+    let all: Vec<Row> = view.rows.iter().copied().chain(other_rows).collect();
+    let year = totals::of_year(&all, &labours, &fleet, typed.site.products.len());
     view.year = year.map(|amounts| {
         let cost = prices.cost(&amounts);
         let stocks = prices.stocks(&amounts);
@@ -141,7 +159,7 @@ fn work_with(typed: &Typed, marks: Marks, forced: Option<usize>) -> Shift {
         totals::year_figures(out, amounts);
         costs::year_figures(out, *cost);
     }
-    said::remarks(out, typed, &view.rows, &rounds, &fleet, marks);
+    said::remarks(out, typed, &view.rows, &rounds, &fleet, forced, marks);
     said::about_prices(out, typed, &view.amounts, &prices, &left_out);
     view.rounds = rounds;
     view
@@ -184,19 +202,25 @@ fn rounds(
         };
         let rounded = plan.fills.iter().map(rounded).collect();
         let waste = plan.spent.iter().copied().sum::<Volume>() * fitted.dumped;
-        let labour = labour(&plan, &own, rows, fitted);
-        rounds.push(Round { machine, rows: own, plan, rounded, tank: fitted.filled_to, labour, waste });
+        let labours = labours(&plan, &own, rows, fitted);
+        rounds.push(Round { machine, rows: own, plan, rounded, tank: fitted.filled_to, labours, waste });
     }
     Some(rounds)
 }
 
-/// The time that a person is with a machine: all but waiting and charging, and with one that works on its
-/// own only what it cannot do.
-fn labour(plan: &Plan, own: &[usize], rows: &[Row], fitted: &Fitted) -> Duration {
-    let with = |event: &&crate::trade::shift::Event| match event.act {
-        Act::Wait | Act::Charge => false,
-        Act::Clean => fitted.alone.is_none() || rows[own[event.task]].misfit.is_some(),
-        Act::Mop | Act::Go | Act::Refill(_) | Act::Change(_) => true,
-    };
-    plan.events.iter().filter(with).map(|event| event.lasts).sum()
+/// The time that a person is with a machine, area by area: all but waiting and charging, and with one that
+/// works on its own only what it cannot do.
+fn labours(plan: &Plan, own: &[usize], rows: &[Row], fitted: &Fitted) -> Vec<Duration> {
+    let mut labours = vec![Duration::ZERO; own.len()];
+    for event in &plan.events {
+        let with = match event.act {
+            Act::Wait | Act::Charge => false,
+            Act::Clean => fitted.alone.is_none() || rows[own[event.task]].misfit.is_some(),
+            Act::Mop | Act::Go | Act::Refill(_) | Act::Change(_) => true,
+        };
+        if with {
+            labours[event.task] += event.lasts;
+        }
+    }
+    labours
 }

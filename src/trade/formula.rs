@@ -46,6 +46,9 @@ formulas! {
     RUN_TIME: "formula-run-time", "t" = "Σ n × A / P", BY_DEFINITION;
     SOLUTION: "formula-solution", "S" = "Σ n × a × A × (1 − u)", BY_DEFINITION;
     RECOVERY: "formula-recovery", "T" = "0.9 × R / d", BY_DEFINITION;
+    SHIFT_TOTAL: "formula-shift-total", "E" = "t + refills + changes + ways + mopping + charges + waits", BY_DEFINITION;
+    LABOUR: "formula-labour", "L" = "E − alone", BY_DEFINITION;
+    FADE_MEAN: "formula-fade-mean", "Q" = "(Q₀ + Qₑ) / 2", BY_DEFINITION;
     WASTE: "formula-waste", "D" = "S × d", BY_DEFINITION;
     RESIDUE: "formula-residue", "m" = "f × r × s", BY_DEFINITION;
     RESIDUE_SUM: "formula-residue-sum", "M" = "n × m", BY_DEFINITION;

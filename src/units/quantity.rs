@@ -184,6 +184,13 @@ impl Frequency {
     }
 }
 
+impl Flow {
+    /// This flow as a share of another.
+    pub fn fraction_of(self, whole: Self) -> VolumeFraction {
+        VolumeFraction(self.0 / whole.0)
+    }
+}
+
 impl Volume {
     /// The volume fraction that this much concentrate makes in `total` of use solution.
     pub fn fraction_of(self, total: Self) -> VolumeFraction {

@@ -82,7 +82,7 @@ fn whole_answers_of_the_demo() {
             "area run_time total_time labour solution water concentrate waste fills \
              concentrate water labour total each \
              area area solution solution water water concentrate concentrate waste waste labour labour cost cost",
-            "productivity run-time solution fills waste concentrate cost cost-each a-month",
+            "productivity run-time solution fills waste concentrate shift-total labour cost cost-each a-month",
         ),
     ] {
         let got: Vec<&str> = answer.figures.iter().filter_map(|one| one.name.split('.').nth(1)).collect();

@@ -47,7 +47,7 @@ fn areas_that_do_not_suit_are_named_and_cost_a_person() {
     let [round] = &shift.rounds[..] else { panic!("one machine") };
     let by_hand = shift.rows[2].run();
     let trips = round.plan.time_of(|act| matches!(act, Act::Refill(_)));
-    assert!(near(round.labour / (by_hand + trips), 1.0));
+    assert!(near(round.labour() / (by_hand + trips), 1.0));
 
     let lane = write(Field::AreaLane(2), "25");
     let lacking = after([machine.clone(), lane.clone()]);
@@ -55,7 +55,7 @@ fn areas_that_do_not_suit_are_named_and_cost_a_person() {
     let fits = after([machine.clone(), lane, Action::AreaAround(2, Around::There)]);
     let fits = work(&fits, Marks::POINT);
     assert!(codes(&fits.outcome.answer).iter().all(|code| !code.starts_with("remark-alone")));
-    assert!(fits.rounds[0].labour < round.labour);
+    assert!(fits.rounds[0].labour() < round.labour());
 
     let unknown = after([machine, Action::AreaAround(0, Around::Unknown), write(Field::AreaLane(1), "")]);
     let answer = work(&unknown, Marks::POINT).outcome.answer;

@@ -69,7 +69,8 @@ fn composed() -> Vec<String> {
     all("area", &["-add", "-up-of", "-remove-of"]);
     let shown = |name: &&&str| {
         // The month and the year stand beside the shift, under its words.
-        let over_time = name.starts_with("month.") || name.starts_with("year.");
+        let over_time = name.starts_with("month.")
+            || name.starts_with("year.") && !["year.concentrate", "year.cost"].contains(*name);
         !over_time && !["flow.setting", "fill.dose", "fill.rounded"].contains(*name)
     };
     out.extend(

@@ -1,7 +1,7 @@
 //! The same shift with another product, another flow setting, or both, side by side.
 
-use super::{Shift, other_setting, work_with};
-use crate::form::{Outcome, Typed};
+use super::{Shift, other_setting, work, work_with};
+use crate::form::{Field, Outcome, Typed};
 use crate::number::Marks;
 
 /// The shift with what is compared; none where nothing is chosen to compare with.
@@ -22,6 +22,10 @@ pub fn compare(typed: &Typed, marks: Marks) -> Option<Shift> {
     let asked = typed.product().map(|product| product.id.clone())?;
     let other = typed.site.products.iter().find(|product| product.id == typed.ask.other_product);
     let setting = other_setting(&mut Outcome::default(), typed, marks);
+    // A setting that a machine lacks is a mistake at its field, and nothing to compare with.
+    if setting.is_some() && work(typed, marks).outcome.at(&Field::OtherSetting.name()).is_some() {
+        return None;
+    }
     if other.is_none() && setting.is_none() {
         return None;
     }

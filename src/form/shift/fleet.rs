@@ -1,7 +1,7 @@
 //! The machines of a shift, each read with the products that it takes there.
 
 use super::strengths::{Strength, strength};
-use crate::form::flow::{Motion, flows, motion};
+use crate::form::flow::{Fading, Motion, flows, motion};
 use crate::form::{Field, Outcome, Typed};
 use crate::number::Marks;
 use crate::trade::alone::Asks;
@@ -23,7 +23,10 @@ pub(super) struct Fitted {
     pub efficiency: VolumeFraction,
     /// Floor cleaned a time in one pass.
     pub pace: Productivity,
+    /// The flow of each setting, with a full tank where gravity feeds the machine.
     pub flows: Vec<Flow>,
+    /// How it fades, where no pump feeds it.
+    pub fading: Option<Fading>,
     pub battery: Option<Battery>,
     /// What it asks of a place before it works alone there; none where somebody walks with it.
     pub alone: Option<Asks>,
@@ -98,7 +101,14 @@ fn machine_of(out: &mut Outcome, typed: &Typed, marks: Marks) -> Option<Fitted> 
     let recovery = out.may::<Volume>(typed, Field::Recovery, marks);
     let pick_up = out.may::<VolumeFraction>(typed, Field::PickUp, marks);
     let lasts = out.may::<Duration>(typed, Field::Battery, marks);
-    let charge = out.may::<Duration>(typed, Field::Charge, marks);
+    // A battery that is charged in no time would be no limit.
+    let charges = matches!(lasts, Some(Some(_)));
+    let charge = if charges {
+        out.need::<Duration>(typed, Field::Charge, marks).map(Some)
+    } else {
+        out.may::<Duration>(typed, Field::Charge, marks)
+    };
+    let fading = Fading::read(out, typed, marks);
     let least = out.may::<Length>(typed, Field::LaneLeast, marks);
     let most = out.may::<Length>(typed, Field::LaneMost, marks);
     let machine = typed.machine()?;
@@ -116,6 +126,7 @@ fn machine_of(out: &mut Outcome, typed: &Typed, marks: Marks) -> Option<Fitted> 
         efficiency,
         pace: productivity(motion.passing, efficiency),
         flows: flows?,
+        fading,
         battery: lasts?.map(|lasts| Battery { lasts, charge }),
         alone: machine.unattended.then_some(asks),
         sweeps: machine.sweeps,

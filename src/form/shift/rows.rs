@@ -23,7 +23,7 @@ pub struct Row {
     pub product: usize,
     /// The number of the flow setting.
     pub setting: usize,
-    /// What that lays down in one pass.
+    /// What that lays down in one pass, on the mean of a tank.
     pub rate: ApplicationRate,
     /// How it meets the floor's target.
     pub fit: Fit,
@@ -142,7 +142,9 @@ impl<'a> Reader<'a> {
             return None;
         };
         let Choice { index: setting, fit, .. } = self.choice(fitted, target)?;
-        let rate = application_rate(fitted.flows[setting], fitted.motion.passing);
+        let flow = fitted.flows[setting];
+        let mean = fitted.fading.map_or(flow, |fading| fading.mean(flow));
+        let rate = application_rate(mean, fitted.motion.passing);
         let passes = area.soil.passes();
         let mopping = if area.loose && !fitted.sweeps { self.mop.map(|mop| size / mop) } else { None };
         let task = Task {
@@ -163,11 +165,12 @@ impl<'a> Reader<'a> {
     fn choice(&self, fitted: &Fitted, target: Window<ApplicationRate>) -> Option<Choice> {
         let motion = fitted.motion;
         match self.forced {
-            Some(index) => {
-                let rate = application_rate(*fitted.flows.get(index)?, motion.passing);
+            // A machine without that setting keeps to what the floor needs; it is said at the field.
+            Some(index) if index < fitted.flows.len() => {
+                let rate = application_rate(fitted.flows[index], motion.passing);
                 Some(Choice { index, fit: fit(rate, target), speed: None })
             }
-            None => choose(&fitted.flows, target, motion.speed, motion.width),
+            _ => choose(&fitted.flows, target, motion.speed, motion.width),
         }
     }
 }

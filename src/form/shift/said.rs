@@ -2,6 +2,7 @@
 
 use super::costs::Prices;
 use super::fleet::Fitted;
+use super::strengths::step;
 use super::{Amounts, Round, Row};
 use crate::answer::{Fact, Remark, Value, Weight};
 use crate::chemistry::floor::FloorVerdict;
@@ -11,7 +12,7 @@ use crate::number::Marks;
 use crate::trade::alone::Misfit;
 use crate::trade::setting::Fit;
 use crate::trade::shift::Act;
-use crate::units::{Duration, Kind, Volume, VolumeFraction};
+use crate::units::{Duration, Flow, Kind, Volume, VolumeFraction};
 
 /// More names than these are counted.
 const NAMED: usize = 8;
@@ -32,6 +33,7 @@ pub(super) fn remarks(
     rows: &[Row],
     rounds: &[Round],
     fleet: &[Option<Fitted>],
+    forced: Option<usize>,
     marks: Marks,
 ) {
     about_products(out, typed, rows, marks);
@@ -39,10 +41,17 @@ pub(super) fn remarks(
     let areas = |of: &dyn Fn(&Row) -> bool| -> Vec<&str> {
         rows.iter().filter(|row| of(row)).map(|row| typed.site.areas[row.area].name.as_str()).collect()
     };
-    for (code, fit) in [("remark-shift-short", Fit::Short), ("remark-shift-too-wet", Fit::TooWet)] {
+    let (short, wet) = if forced.is_some() {
+        ("remark-forced-short", "remark-forced-too-wet")
+    } else {
+        ("remark-shift-short", "remark-shift-too-wet")
+    };
+    for (code, fit) in [(short, Fit::Short), (wet, Fit::TooWet)] {
         let named = areas(&|row| row.fit == fit);
         if !named.is_empty() {
-            out.answer.remark(Remark::new(code, Weight::Warn).with("area", listed(&named)));
+            let remark = Remark::new(code, Weight::Warn).with("area", listed(&named));
+            let number = forced.map_or(0, |index| index + 1);
+            out.answer.remark(remark.value("n", Value::plain(number as f64, Kind::Count)));
         }
     }
     let heavy = areas(&|row| row.passes > 1.0);
@@ -51,7 +60,7 @@ pub(super) fn remarks(
     }
     for round in rounds {
         if let Some(fitted) = &fleet[round.machine] {
-            about_machine(out, typed, rows, round, fitted);
+            about_machine(out, typed, rows, round, fitted, marks);
         }
     }
     for pair in changes(rows, rounds) {
@@ -67,6 +76,11 @@ pub(super) fn remarks(
         let time = rows.iter().map(|row| row.task.mopping).sum::<Duration>();
         let remark = Remark::new("remark-dry-mop", Weight::Warn).with("area", listed(&loose));
         out.answer.remark(remark.value("time", Value::new(time, Kind::Time)));
+    }
+    let walked = rounds.iter().filter(|round| round.labour() >= round.plan.run_time()).count();
+    if walked > 1 {
+        let people = Value::plain(walked as f64, Kind::Count);
+        out.answer.remark(Remark::new("remark-people", Weight::Assumed).value("n", people));
     }
     if rows.len() > rounds.len() {
         out.answer.remark(Remark::new("remark-moves", Weight::Assumed));
@@ -147,7 +161,14 @@ fn about_floors(out: &mut Outcome, typed: &Typed, rows: &[Row], marks: Marks) {
 }
 
 /// Where a machine does not work on its own, and what its tanks and its battery ask for.
-fn about_machine(out: &mut Outcome, typed: &Typed, rows: &[Row], round: &Round, fitted: &Fitted) {
+fn about_machine(
+    out: &mut Outcome,
+    typed: &Typed,
+    rows: &[Row],
+    round: &Round,
+    fitted: &Fitted,
+    marks: Marks,
+) {
     let machine = &typed.site.machines[round.machine];
     let named = |code, weight| Remark::new(code, weight).with("machine", Fact::Text(machine.name.clone()));
     let answer = &mut out.answer;
@@ -193,6 +214,17 @@ fn about_machine(out: &mut Outcome, typed: &Typed, rows: &[Row], round: &Round, 
             let time = |time: Duration| Value::new(time, Kind::Time);
             answer.remark(remark.value("done", time(done)).value("closes", time(closes)));
         }
+    }
+    if let Some(fading) = fitted.fading {
+        let share = |flow: Flow| fading.last(flow).fraction_of(flow);
+        let last = fitted.flows.first().map_or(VolumeFraction::new(1.0), |flow| share(*flow));
+        answer
+            .remark(named("remark-shift-fades", Weight::Warn).value("last", Value::new(last, Kind::Percent)));
+    }
+    let own_coarse = round.rounded.iter().filter(|rounded| rounded.is_none()).count();
+    if own_coarse > 0 && step(typed, marks).is_some() {
+        let remark = named("remark-shift-coarse", Weight::Warn);
+        answer.remark(remark.value("n", Value::plain(own_coarse as f64, Kind::Count)));
     }
     if fitted.motion.spent < 1.0 {
         let share = Value::new(VolumeFraction::new(1.0 - fitted.motion.spent), Kind::Percent);

@@ -2,7 +2,7 @@
 
 use super::fleet::Fitted;
 use super::{Round, Row, Times};
-use crate::answer::Value;
+use crate::answer::{Answer, Value};
 use crate::form::{Outcome, Typed, names};
 use crate::trade::formula;
 use crate::trade::shift::Act;
@@ -50,24 +50,45 @@ pub(super) fn of_shift(rows: &[Row], rounds: &[Round], products: usize) -> Amoun
             all.concentrate[rows[round.rows[fill.task]].product] += fill.concentrate;
         }
         all.waste += round.waste;
-        all.labour += round.labour;
+        all.labour += round.labour();
     }
     all
 }
 
-/// What a mean year takes of the areas that say how often; none where no area does.
+/// The time that people spend on each area of the shift: with it, and on the trips and changes before it.
+pub(super) fn labours(rows: &[Row], rounds: &[Round]) -> Vec<Duration> {
+    let mut labours = vec![Duration::ZERO; rows.len()];
+    for round in rounds {
+        for (row, labour) in round.rows.iter().zip(&round.labours) {
+            labours[*row] = *labour;
+        }
+    }
+    labours
+}
+
+/// The same of an area that is not in this shift: which others it shares a fill with is not known, so that
+/// its part of a tank counts as its part of a trip.
+pub(super) fn labour_alone(row: &Row, fleet: &[Option<Fitted>], times: Times) -> Duration {
+    let Some(fitted) = &fleet[row.machine] else { return Duration::ZERO };
+    let with = fitted.alone.is_none() || row.misfit.is_some();
+    let at_floor = if with { row.run() } else { Duration::ZERO };
+    let trips = row.solution() / fitted.filled_to;
+    at_floor + row.task.mopping + (times.refill + row.task.way * 2.0) * trips
+}
+
+/// What a mean year takes of the areas that say how often; none where no area does. Each time an area takes
+/// what it takes in this shift.
 ///
-/// A fill is counted as the part of a tank that an area needs: which areas share one is not known for other
-/// days than this one.
+/// * `labours`: a time a row.
 pub(super) fn of_year(
     rows: &[Row],
+    labours: &[Duration],
     fleet: &[Option<Fitted>],
-    times: Times,
     products: usize,
 ) -> Option<Amounts> {
     let mut all = Amounts::none(products);
     let mut any = false;
-    for row in rows {
+    for (row, labour) in rows.iter().zip(labours) {
         let (Some(often), Some(fitted)) = (row.often, &fleet[row.machine]) else { continue };
         any = true;
         let n = often.times_in(YEAR);
@@ -76,10 +97,7 @@ pub(super) fn of_year(
         all.solution += solution;
         all.concentrate[row.product] += row.task.strength * solution;
         all.waste += solution * fitted.dumped;
-        let with = fitted.alone.is_none() || row.misfit.is_some();
-        let at_floor = if with { row.run() } else { Duration::ZERO };
-        let trips = solution / fitted.filled_to;
-        all.labour += (at_floor + row.task.mopping) * n + (times.refill + row.task.way * 2.0) * trips;
+        all.labour += *labour * n;
     }
     any.then_some(all)
 }
@@ -131,9 +149,14 @@ fn steps_of(out: &mut Outcome, rows: &[Row], round: &Round, fitted: &Fitted) {
         ];
         answer.step(&formula::RECOVERY, &given, Value::new(fitted.filled_to, Kind::Fill));
     }
-    let fills = Value::plain(round.plan.fills.len() as f64, Kind::Count);
-    let tank = Value::new(fitted.filled_to, Kind::Fill);
-    answer.step(&formula::FILLS, &[("S", solution), ("T", tank)], fills);
+    // Each product has fills of its own.
+    for part in round.rows.chunk_by(|a, b| rows[*a].product == rows[*b].product) {
+        let needs: Volume = part.iter().map(|row| rows[*row].solution()).sum();
+        let of = |row: &usize| part.contains(row);
+        let count = round.plan.fills.iter().filter(|fill| of(&round.rows[fill.task])).count();
+        let given = [("S", Value::new(needs, Kind::Fill)), ("T", Value::new(fitted.filled_to, Kind::Fill))];
+        answer.step(&formula::FILLS, &given, Value::plain(count as f64, Kind::Count));
+    }
     let given = [("S", solution), ("d", Value::new(VolumeFraction::new(fitted.dumped), Kind::Percent))];
     answer.step(&formula::WASTE, &given, Value::new(round.waste, Kind::Fill));
     // Of several products each has its own strength.
@@ -142,6 +165,28 @@ fn steps_of(out: &mut Outcome, rows: &[Row], round: &Round, fitted: &Fitted) {
         let given = [("r", Value::new(strength, Kind::Percent)), ("S", solution)];
         answer.step(&formula::CONCENTRATE, &given, Value::new(round.plan.concentrate(), Kind::Dose));
     }
+    time_steps(answer, round);
+}
+
+/// What the whole time and the labour of a machine are made of.
+fn time_steps(answer: &mut Answer, round: &Round) {
+    let plan = &round.plan;
+    let time = |of: fn(Act) -> bool| Value::new(plan.time_of(of), Kind::Time);
+    let mut given = vec![("t", Value::new(plan.run_time(), Kind::Time))];
+    let parts: [(&str, fn(Act) -> bool); 6] = [
+        ("refills", |act| matches!(act, Act::Refill(_))),
+        ("changes", |act| matches!(act, Act::Change(_))),
+        ("ways", |act| act == Act::Go),
+        ("mopping", |act| act == Act::Mop),
+        ("charges", |act| act == Act::Charge),
+        ("waits", |act| act == Act::Wait),
+    ];
+    given.extend(parts.map(|(name, of)| (name, time(of))).into_iter().filter(|(_, time)| time.si > 0.0));
+    let total = Value::new(plan.total, Kind::Time);
+    answer.step(&formula::SHIFT_TOTAL, &given, total);
+    let away = plan.total - round.labour();
+    let given = [("E", total), ("alone", Value::new(away.max(Duration::ZERO), Kind::Time))];
+    answer.step(&formula::LABOUR, &given, Value::new(round.labour(), Kind::Time));
 }
 
 /// The figures of the shift.

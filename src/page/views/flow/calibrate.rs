@@ -18,12 +18,19 @@ use yew::prelude::*;
 pub fn calibrate(shared: &Shared) -> Html {
     let calibration = work(&shared.typed, shared.marks());
     let count = shared.typed.machine().map_or(0, |machine| machine.tests.len());
+    let added = {
+        let act = shared.act.clone();
+        move |_: MouseEvent| {
+            act.emit(Action::AddCatch);
+            focus::soon(Field::TestSetting(count).name());
+        }
+    };
     let content = html! {
         <>
             <p class="hint">{ shared.say("calibrate-hint") }</p>
             { for (0..count).map(|row| test(shared, &calibration, row)) }
             <div class="buttons">
-                <button type="button" id="catch-add" name="catch-add" onclick={shared.on(|_: MouseEvent| Action::AddCatch)}>
+                <button type="button" id="catch-add" name="catch-add" onclick={added}>
                     { shared.say("catch-add") }
                 </button>
             </div>
@@ -87,6 +94,8 @@ fn result(shared: &Shared, calibration: &Calibration) -> Html {
         html! { <p class="mistake">{ shared.tell("calibrate-outlier", &[("n", n)]) }</p> }
     };
     let take = entries(shared, calibration);
+    let now = shared.typed.machine().map_or(0, |machine| machine.settings.len());
+    let count = |number: usize| Argument::number(number as f64, number.to_string());
     html! {
         <>
             <p>{ verdict }</p>
@@ -94,6 +103,9 @@ fn result(shared: &Shared, calibration: &Calibration) -> Html {
             { calibration::plot(shared, calibration) }
             { settings(shared, calibration) }
             if calibration.rises || calibration.fits {
+                if take.len() != now {
+                    <p class="hint">{ shared.tell("calibrate-count", &[("n", count(take.len())), ("now", count(now))]) }</p>
+                }
                 <div class="buttons">
                     { button(shared, "calibrate-take", shared.say("calibrate-take"), move || Action::TakeFlows(take.clone())) }
                 </div>

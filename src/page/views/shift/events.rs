@@ -183,7 +183,7 @@ pub fn machines(shared: &Shared, shift: &Shift) -> Html {
                 { cell("fills", Value::plain(round.plan.fills.len() as f64, Kind::Count)) }
                 { cell("run_time", Value::new(round.plan.run_time(), Kind::Time)) }
                 { cell("total_time", Value::new(round.plan.total, Kind::Time)) }
-                { cell("labour", Value::new(round.labour, Kind::Time)) }
+                { cell("labour", Value::new(round.labour(), Kind::Time)) }
             </tr>
         }
     });
