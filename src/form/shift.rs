@@ -14,7 +14,7 @@ pub use costs::{Cost, Stock};
 pub use efficiency::{Efficiency, efficiency};
 pub use rows::Row;
 pub use totals::Amounts;
-pub use turns::best_order;
+pub use turns::{Better, Turns, best_order};
 
 use super::{Field, Outcome, Typed, What};
 use crate::number::Marks;

@@ -126,6 +126,31 @@ pub fn order(stops: &[Stop], change: Duration) -> Result<Order, OrderMistake> {
     Ok(Order { stops: stops_in_turn, changes: walked.changes, ends: walked.ends, least, exact })
 }
 
+/// What an order comes to: its changes, and when its last area is done; none where an area would be done too
+/// late or out of its place.
+///
+/// * `turns`: the index of each area, in turn.
+/// * `change`: as for [`order`].
+///
+/// ```
+/// use brimline::trade::order::{Stop, comes_to};
+/// use brimline::units::Duration;
+/// let hour = Duration::new(3_600.0);
+/// let stops = [Stop::free(0, hour), Stop::free(1, hour)];
+/// let ends = Duration::new(7_200.0 + 600.0);
+/// assert_eq!(comes_to(&stops, &[0, 1], Duration::new(600.0)), Some((1, ends)));
+/// ```
+pub fn comes_to(stops: &[Stop], turns: &[usize], change: Duration) -> Option<(usize, Duration)> {
+    let last = turns.len().checked_sub(1);
+    let stands = |(turn, index): (usize, &usize)| match stops[*index].place {
+        Place::Free => true,
+        Place::First => turn == 0,
+        Place::Last => Some(turn) == last,
+    };
+    let walked = walk(stops, turns, change)?;
+    turns.iter().enumerate().all(stands).then_some((walked.changes, walked.ends))
+}
+
 /// Changes that no order can avoid: one less than there are products; one more where the first and the
 /// last share one and others lie between.
 fn least_changes(stops: &[Stop]) -> usize {

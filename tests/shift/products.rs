@@ -3,15 +3,15 @@
 
 use crate::{after, write};
 use brimline::form::action::{Line, Shelf, reduce};
-use brimline::form::shift::{best_order, work};
+use brimline::form::shift::{Better, Turns, best_order, work};
 use brimline::form::{Action, Field, Typed, What, names};
 use brimline::number::Marks;
-use brimline::trade::order::{Order, OrderMistake, Place};
+use brimline::trade::order::{OrderMistake, Place};
 
 const FLUID_OUNCE: f64 = 29.573_529_562_5e-6;
 
 /// The best order of what was typed.
-fn ordered(typed: &Typed) -> Option<Result<(Vec<usize>, Order), OrderMistake>> {
+fn ordered(typed: &Typed) -> Option<Result<Turns, OrderMistake>> {
     best_order(typed, &work(typed, Marks::POINT), Marks::POINT)
 }
 
@@ -80,15 +80,20 @@ fn areas_are_ordered_and_none_is_lost() {
         Action::AreaPlace(2, Place::First),
         Action::StopRead,
     ]);
-    let (turns, order) = ordered(&mixed).expect("a shift").expect("an order");
+    let Turns { areas: turns, order, better } = ordered(&mixed).expect("a shift").expect("an order");
+    assert_eq!(better, Better::Keeps, "the third is to come first");
     assert_eq!((order.changes, order.least, order.exact), (1, 1, true));
     assert_eq!(turns[0], 2, "first is first");
     assert_eq!(turns[4], 4, "the area that is not cleaned stays behind");
     let before: Vec<String> = mixed.site.areas.iter().map(|area| area.name.clone()).collect();
     let taken = reduce(mixed.clone(), Action::Order(turns));
     let mut after_names: Vec<String> = taken.site.areas.iter().map(|area| area.name.clone()).collect();
-    let (again, _) = ordered(&taken).expect("a shift").expect("an order");
-    assert_eq!(again, [0, 1, 2, 3, 4], "an order that was taken is the best");
+    let again = ordered(&taken).expect("a shift").expect("an order");
+    assert_eq!(
+        (again.areas.as_slice(), again.better),
+        (&[0, 1, 2, 3, 4][..], Better::Not),
+        "an order that was taken is the best"
+    );
     let mut expected = before;
     expected.sort();
     after_names.sort();
@@ -102,10 +107,10 @@ fn areas_are_ordered_and_none_is_lost() {
 fn times_that_cannot_be_kept_are_said() {
     let late = after(two_areas().into_iter().chain([write(Field::AreaCloses(1), "0.5")]));
     let order = ordered(&late).expect("a shift");
-    assert_eq!(order.map(|(turns, _)| turns), Err(OrderMistake::Late(1)));
+    assert_eq!(order.map(|turns| turns.areas), Err(OrderMistake::Late(1)));
     let first = after(two_areas().into_iter().chain([write(Field::AreaCloses(1), "1.5")]));
-    let (turns, _) = ordered(&first).expect("a shift").expect("an order");
-    assert_eq!(turns, [1, 0]);
+    let turns = ordered(&first).expect("a shift").expect("an order");
+    assert_eq!((turns.areas.as_slice(), turns.better), (&[1, 0][..], Better::Keeps));
 }
 
 #[test]

@@ -3,7 +3,7 @@
 use crate::{after, assert_figure, assert_printed, codes, in_unit, near, write};
 use brimline::form::action::Shelf;
 use brimline::form::shift::{compare::compare, work};
-use brimline::form::{Action, Field, names};
+use brimline::form::{Action, Field, What, names};
 use brimline::number::Marks;
 use brimline::trade::stock::{
     DAY, MONTH, Supply, USUAL_SAFETY, YEAR, containers, daily, reorder_at, safety_stock,
@@ -127,9 +127,10 @@ fn another_product_and_another_setting_side_by_side() {
         figure(&wetter.outcome.answer, names::SHIFT_SOLUTION) / figure(&own, names::SHIFT_SOLUTION),
         0.2 / 0.12
     ));
-    assert!(codes(&wetter.outcome.answer).contains(&"remark-shift-too-wet"));
-    let missing = other(write(Field::OtherSetting, "7"));
-    assert!(missing.rounds.is_empty(), "there are three settings");
+    assert!(codes(&wetter.outcome.answer).contains(&"remark-forced-too-wet"));
+    let missing = after(vinyl.clone().into_iter().chain([write(Field::OtherSetting, "7")]));
+    assert!(compare(&missing, Marks::POINT).is_none(), "there are three settings");
+    assert_eq!(work(&missing, Marks::POINT).outcome.at("compare-setting"), Some(&What::NoSetting));
     let half = after(vinyl.into_iter().chain([write(Field::OtherSetting, "1.5")]));
     assert!(compare(&half, Marks::POINT).is_none());
     assert!(work(&half, Marks::POINT).outcome.at("compare-setting").is_some());

@@ -173,15 +173,15 @@ fn time_steps(answer: &mut Answer, round: &Round) {
     let plan = &round.plan;
     let time = |of: fn(Act) -> bool| Value::new(plan.time_of(of), Kind::Time);
     let mut given = vec![("t", Value::new(plan.run_time(), Kind::Time))];
-    let parts: [(&str, fn(Act) -> bool); 6] = [
-        ("refills", |act| matches!(act, Act::Refill(_))),
-        ("changes", |act| matches!(act, Act::Change(_))),
-        ("ways", |act| act == Act::Go),
-        ("mopping", |act| act == Act::Mop),
-        ("charges", |act| act == Act::Charge),
-        ("waits", |act| act == Act::Wait),
+    let parts = [
+        ("refills", time(|act| matches!(act, Act::Refill(_)))),
+        ("changes", time(|act| matches!(act, Act::Change(_)))),
+        ("ways", time(|act| act == Act::Go)),
+        ("mopping", time(|act| act == Act::Mop)),
+        ("charges", time(|act| act == Act::Charge)),
+        ("waits", time(|act| act == Act::Wait)),
     ];
-    given.extend(parts.map(|(name, of)| (name, time(of))).into_iter().filter(|(_, time)| time.si > 0.0));
+    given.extend(parts.into_iter().filter(|(_, time)| time.si > 0.0));
     let total = Value::new(plan.total, Kind::Time);
     answer.step(&formula::SHIFT_TOTAL, &given, total);
     let away = plan.total - round.labour();

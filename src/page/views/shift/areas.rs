@@ -3,7 +3,7 @@
 use super::list::AreaList;
 use super::shown::Shown;
 use crate::form::action::{Line, Shelf};
-use crate::form::shift::{Shift, best_order};
+use crate::form::shift::{Better, Shift, Turns, best_order};
 use crate::form::{Action, Field, Outcome};
 use crate::page::components::{Choice, Text, button, choice, fold, named, number_field, switch, text_field};
 use crate::page::focus;
@@ -100,13 +100,16 @@ fn line(shared: &Shared, outcome: &Outcome, index: usize, area: &Area) -> Html {
         let act = shared.act.clone();
         let onclick = move |_: MouseEvent| {
             act.emit(action.clone());
-            // A removed area takes its button along.
-            if what == "remove" {
-                focus::soon("area-add".to_owned());
+            match what {
+                // A removed area takes its button along.
+                "remove" => focus::soon("area-add".to_owned()),
+                // A moved one takes it one place up, where the first has none.
+                _ if index > 1 => focus::soon(format!("area-{index}-up")),
+                _ => focus::soon("area-1-name".to_owned()),
             }
         };
         html! {
-            <button type="button" name={format!("area-{number}-{what}")} aria-label={of(&format!("{key}-of"))} {onclick}>
+            <button type="button" id={format!("area-{number}-{what}")} name={format!("area-{number}-{what}")} aria-label={of(&format!("{key}-of"))} {onclick}>
                 { shared.say(key) }
             </button>
         }
@@ -178,15 +181,16 @@ fn order(shared: &Shared, shift: &Shift) -> Html {
             };
             return html! { <p class="mistake">{ shared.say(key) }</p> };
         }
-        Some(Ok((turns, order))) => {
-            let key = match (turns.iter().copied().eq(0..turns.len()), order.exact) {
-                (true, true) => "order-best",
-                (true, false) => "order-good",
-                (false, _) => "order-better",
+        Some(Ok(Turns { areas, order, better })) => {
+            let key = match (better, order.exact) {
+                (Better::Not, true) => "order-best",
+                (Better::Not, false) => "order-good",
+                (Better::Fewer, _) => "order-better",
+                (Better::Sooner, _) => "order-sooner",
+                (Better::Keeps, _) => "order-keeps",
             };
-            let told =
-                shared.tell(key, &[("changes", number(order.changes)), ("least", number(order.least))]);
-            (told, (key == "order-better").then_some(turns))
+            let numbers = [("changes", number(order.changes)), ("least", number(order.least))];
+            (shared.tell(key, &numbers), (better != Better::Not).then_some(areas))
         }
     };
     let (told, turns) = said;
