@@ -68,7 +68,8 @@ pub fn remarks(typed: &Typed, marks: Marks) -> Vec<Remark> {
     // beside it after.
     let stop = if typed.ask.stop_read { Weight::Warn } else { Weight::Stop };
     let mut out = Vec::new();
-    out.extend(foam_code(typed, product).map(|code| Remark::new(code, stop)));
+    let named = |code| Remark::new(code, stop).with("product", Fact::Text(product.name.clone()));
+    out.extend(foam_code(typed, product).map(named));
     if typed.machine().is_none_or(|machine| machine.vacuum)
         && panel.codes.hazards.iter().any(|one| burns(one))
     {

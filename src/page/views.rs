@@ -34,11 +34,14 @@ fn table(shared: &Shared, caption: &str, columns: &[&str], rows: Vec<Html>) -> H
     captioned(shared, shared.say(caption), columns, rows)
 }
 
+/// A table of so many rows stays whole on paper.
+const SHORT: usize = 12;
+
 /// The same with a caption in words.
 fn captioned(shared: &Shared, caption: String, columns: &[&str], rows: Vec<Html>) -> Html {
     html! {
         <div class="scroll" tabindex="0" role="region" aria-label={caption.clone()}>
-            <table>
+            <table class={(rows.len() <= SHORT).then_some("short")}>
                 <caption><span>{ caption }</span></caption>
                 <thead><tr>{ for columns.iter().map(|key| html! { <th scope="col">{ shared.say(key) }</th> }) }</tr></thead>
                 <tbody>{ for rows }</tbody>

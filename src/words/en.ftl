@@ -290,7 +290,8 @@ area = Area
 areas-before = Areas before
 areas-after = More areas
 areas-page = Areas { $from } to { $to } of { $n }
-rows-all = Show all { $n } rows, not only { $shown }
+rows-all = Show all { $n } rows
+rows-cut = The first { $shown } of { $n } rows.
 area-included = Clean { $area } this shift
 area-name = Name of the area
 area-size = Size
@@ -459,6 +460,11 @@ shift-sentence = { $fills ->
     [one] { $fills } fill: { $water } of water and { $concentrate } of concentrate. { $run } at the floor, { $total } in all.
    *[other] { $fills } fills: { $water } of water and { $concentrate } of concentrate. { $run } at the floor, { $total } in all.
 }
+shift-sentence-machines = { $fills } fills: { $water } of water and { $concentrate } of concentrate. { $machines } machines side by side: the last is done after { $total }. People are needed for { $labour } in all.
+shift-glance = { $fills ->
+    [one] { $fills } fill, { $total }
+   *[other] { $fills } fills, { $total }
+}
 shift-fill-table = Fills, in order
 shift-area-table = Areas, in order
 column-fill = Fill
@@ -468,6 +474,8 @@ column-after = After
 column-water = Water
 column-concentrate = Concentrate
 column-run = Time
+column-makes = Makes
+one-to = 1 to { $n }
 column-machine = Machine
 column-areas = Areas
 column-fills = Fills
@@ -503,6 +511,7 @@ drawing-timeline = { $n ->
     [one] The shift over time, { $time } in all: blocks with a number are areas, the others are what lies between, an upright line is a fill. The table of steps tells the same.
    *[other] The shift of { $n } machines over time, { $time } in all: blocks with a number are areas, the others are what lies between, an upright line is a fill. The table of steps tells the same.
 }
+timeline-legend = Numbers are areas, by the table below; an upright line is a fill; letters stand for what comes between: { $others }.
 drawing-costs = Cost bars: { $parts }.
 cost-heading = What it costs
 cost-none = Open “Prices and stock” and put in what things cost: the cost shows here.
@@ -510,6 +519,7 @@ cost-table = Cost of this shift
 year-heading = Month and year
 year-none = Say under “More about this area” how often it is cleaned: the month and the year show here.
 year-table = This shift, a month, a year
+year-hint = Each area takes each time what it takes in this shift. Areas that are not ticked count in the month and the year, if they say how often.
 stock-table = Stock
 stock-formula = Order at d × L + z × s × √L: d is a mean day’s use, L the days from order to delivery, s how far a day differs, z = 1.645, which runs out in 5 of 100 deliveries. Source: { $source }
 compare = Compare with another product or setting
@@ -849,9 +859,9 @@ remark-rounded-below-minimum = The law asks for { $dose }, the nearest mark give
 remark-bottle-short-title = The bottle runs dry
 remark-bottle-short = This tank takes { $needs } of concentrate; the full bottle holds { $bottle }. Refill it on the way, or the rest is plain water.
 remark-foam-refuse-title = It foams. Do not put it in this machine
-remark-foam-refuse = Use a low-foam or non-foaming product made for scrubbers.
+remark-foam-refuse = { $product }: use a low-foam or non-foaming product made for scrubbers.
 remark-foam-test-first-title = Nobody knows yet whether it foams
-remark-foam-test-first = Treat it as foaming until the shake test is done.
+remark-foam-test-first = { $product }: treat it as foaming until the shake test is done.
 remark-shake-recipe = Mix a small pail and fill the bottle from it: { $water } of water and { $dose } of product.
 remark-flammable-title = It can catch fire. Do not put it in this machine
 remark-flammable = Vapor of a flammable product meets the sparks of the motors. Ask its maker and a qualified person before you use it anywhere near a machine.
@@ -888,7 +898,7 @@ remark-fades-short = Gravity feeds this machine: it lays down { $first } with a 
 remark-fades = Gravity feeds this machine: it lays down { $first } with a full tank and { $last } at the end.
 remark-reuse = The machine filters and uses { $share } of its solution again; the rest leaves the tank for good. Check it by what is left after a run.
 remark-shift-clash-title = Label and machine do not agree
-remark-shift-clash = For a full tank the label asks for { $label }. The smaller amount governs: { $dose }. See Fill.
+remark-shift-clash = { $machine } with { $product }: for a full tank the label asks for { $label }. The smaller amount governs: { $dose }. See Fill.
 remark-shift-floor-unknown-title = Not known to be right for this floor
 remark-shift-floor-unknown = { $area }: do not use this product there yet. See Cautions for what is missing.
 remark-shift-floor-title = Not on this floor

@@ -1,6 +1,6 @@
 //! How strong each product of a shift is used, and its fills on the measure at hand.
 
-use crate::answer::{Remark, Value, Weight};
+use crate::answer::{Fact, Remark, Value, Weight};
 use crate::form::rules::{Extent, Rules, read_label};
 use crate::form::station::near;
 use crate::form::{Field, Outcome, Typed, What};
@@ -36,6 +36,8 @@ pub(super) fn strength(out: &mut Outcome, typed: &Typed, tank: Volume, marks: Ma
     if governed.clash {
         out.answer.remark(
             Remark::new("remark-shift-clash", Weight::Warn)
+                .with("machine", Fact::Text(typed.machine().map(|one| one.name.clone()).unwrap_or_default()))
+                .with("product", Fact::Text(typed.product().map(|one| one.name.clone()).unwrap_or_default()))
                 .window("label", asked.low, asked.high, Kind::Dose)
                 .value("dose", Value::new(governed.dose, Kind::Dose)),
         );

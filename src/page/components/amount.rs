@@ -26,7 +26,7 @@ pub fn amount(amount: Amount) -> Html {
     html! {
         <div class="amount">
             <p class="amount-title">{ title }</p>
-            <p class="amount-figure">{ computed_as(name, value, text) }</p>
+            <p class={classes!("amount-figure", (text.chars().count() > 8).then_some("long"))}>{ computed_as(name, value, text) }</p>
             <p class="amount-other">{ others }</p>
             <p class="amount-sentence">{ &sentence }</p>
             <Announcer text={sentence} />

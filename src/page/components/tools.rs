@@ -55,7 +55,19 @@ fn message(shared: &Shared, trouble: &Trouble) -> String {
         },
         None => shared.words.find(&trouble.name).unwrap_or_else(|| shared.say("area-floor")),
     };
-    shared.words.trouble(&trouble.what, &label, field, (text, unit))
+    let told = shared.words.trouble(&trouble.what, &label, field, (text, unit));
+    // Of a hundred areas the message names the one it is about.
+    match area_name(shared, &trouble.name) {
+        Some(area) => format!("{area}: {told}"),
+        None => told,
+    }
+}
+
+/// The name of the area that an input belongs to.
+fn area_name<'a>(shared: &'a Shared, input: &str) -> Option<&'a str> {
+    let number: usize = input.strip_prefix("area-")?.split('-').next()?.parse().ok()?;
+    let area = shared.typed.site.areas.get(number.checked_sub(1)?)?;
+    Some(area.name.as_str()).filter(|name| !name.is_empty())
 }
 
 /// Saves the answer as a file, and prints the view.

@@ -27,6 +27,7 @@ pub fn timeline(shared: &Shared, rounds: &[Round]) -> Html {
     let title = shared.tell("drawing-timeline", &[("n", machines), ("time", whole)]);
     let strip = |(index, round): (usize, &Round)| strip(shared, round, ROW * index as f64, end);
     html! {
+        <>
         <svg class="drawing wide" role="img" aria-label={title} viewBox={format!("0 0 280 {height}")}>
             { for rounds.iter().enumerate().map(strip) }
             <text x={LEFT.to_string()} y={(height - 6.0).to_string()}>{ "0" }</text>
@@ -34,7 +35,21 @@ pub fn timeline(shared: &Shared, rounds: &[Round]) -> Html {
                 { shared.show(Value::new(end, Kind::Time)) }
             </text>
         </svg>
+        { legend(shared, rounds) }
+        </>
     }
+}
+
+/// What the numbers and the letters stand for, of what is drawn.
+fn legend(shared: &Shared, rounds: &[Round]) -> Html {
+    let mut words: Vec<String> = Vec::new();
+    for event in rounds.iter().flat_map(|round| &round.plan.events).filter(|event| event.act != Act::Clean) {
+        let word = shared.say(act_key(event.act));
+        if !words.contains(&word) {
+            words.push(word);
+        }
+    }
+    html! { <p class="legend">{ shared.tell("timeline-legend", &[("others", Argument::text(words.join("; ")))]) }</p> }
 }
 
 fn strip(shared: &Shared, round: &Round, top: f64, end: Duration) -> Html {

@@ -114,7 +114,11 @@ fn at_a_glance(shared: &Shared, shift: &Shift) -> String {
     let answer = &shift.outcome.answer;
     match answer.get(names::SHIFT_SOLUTION) {
         _ if answer.stopped() => shared.say("glance-stop"),
-        Some(solution) => shared.show(solution),
+        Some(_) => {
+            let value = |name| answer.get(name).map_or(Argument::text(""), |value| shared.argument(value));
+            let facts = [("fills", value(names::SHIFT_FILLS)), ("total", value(names::SHIFT_TOTAL_TIME))];
+            shared.tell("shift-glance", &facts)
+        }
         None => shared.say("glance-trouble"),
     }
 }
@@ -131,12 +135,14 @@ fn answer(drawn: &events::Drawn) -> Html {
     };
     let value = |name| answer.get(name).map_or(Argument::text(""), |value| shared.argument(value));
     let sentence = shared.tell(
-        "shift-sentence",
+        if shift.rounds.len() > 1 { "shift-sentence-machines" } else { "shift-sentence" },
         &[
             ("fills", value(names::SHIFT_FILLS)),
             ("water", value(names::SHIFT_WATER)),
             ("concentrate", value(names::SHIFT_CONCENTRATE)),
             ("run", value(names::SHIFT_RUN_TIME)),
+            ("labour", value(names::SHIFT_LABOUR)),
+            ("machines", Argument::number(shift.rounds.len() as f64, shift.rounds.len().to_string())),
             ("total", value(names::SHIFT_TOTAL_TIME)),
         ],
     );

@@ -71,16 +71,19 @@ pub fn fills(drawn: &Drawn) -> Html {
     let several = shift.rows.iter().any(|row| row.product != shift.rows[0].product);
     let by_hand = shared.typed.measure().is_none_or(|measure| measure.dispenser.steps());
     let dispenser = shared.typed.measure().map(|measure| measure.dispenser).unwrap_or_default();
-    let mut columns =
-        vec!["column-fill", "column-water", "column-concentrate", "column-exact", "column-at", "column-area"];
+    // What is read in a hurry stands first: a phone shows the rest when it is pushed aside.
+    let mut columns = vec!["column-fill", "column-at", "column-water", "column-concentrate", "column-area"];
     columns.extend(several.then_some("column-product"));
-    columns.push("column-after");
+    columns.extend(["column-exact", "column-makes", "column-after"]);
     let tables = counted(shift, |round| round.plan.fills.len()).map(|(round, before)| {
         let line = |index: usize| {
             let fill = &round.plan.fills[index];
             let row = &shift.rows[round.rows[fill.task]];
             let name = |what: &str| format!("shift.fill.{}.{what}", before + index + 1);
             let cell = |what: &str, value: Value| html! { <td>{ computed(shared, name(what), value) }</td> };
+            let makes = round.rounded[index].map(|rounded| {
+                Value::plain((fill.solution - rounded.dose) / rounded.dose, Kind::Ratio)
+            });
             let out = round.rounded[index].map(|rounded| {
                 let dose = Value::new(rounded.dose, Kind::Dose);
                 let count = Value::plain(rounded.count, Kind::Count);
@@ -89,12 +92,13 @@ pub fn fills(drawn: &Drawn) -> Html {
             html! {
                 <tr>
                     <th scope="row">{ index + 1 }</th>
+                    { cell("at", Value::new(fill.at, Kind::Time)) }
                     { cell("water", Value::new(fill.solution - fill.concentrate, Kind::Fill)) }
                     <td>{ out.or_else(|| by_hand.then(|| shared.say("level-coarse").into())) }</td>
-                    { cell("concentrate", Value::new(fill.concentrate, Kind::Dose)) }
-                    { cell("at", Value::new(fill.at, Kind::Time)) }
                     <td>{ area_name(shared, row) }</td>
                     if several { <td>{ product_name(shared, row) }</td> }
+                    { cell("concentrate", Value::new(fill.concentrate, Kind::Dose)) }
+                    <td>{ for makes.map(|ratio| computed_as(name("makes"), ratio, ratio_text(shared, ratio))) }</td>
                     { cell("after", Value::new(fill.after, Kind::Area)) }
                 </tr>
             }
@@ -103,6 +107,10 @@ pub fn fills(drawn: &Drawn) -> Html {
     });
     let told = (!by_hand).then(|| html! { <p class="hint">{ shared.say("shift-measure-none") }</p> });
     html! { <>{ for told }{ for tables }</> }
+}
+
+fn ratio_text(shared: &Shared, ratio: Value) -> String {
+    shared.tell("one-to", &[("n", shared.argument(ratio))])
 }
 
 /// Every step of the shift, as the timeline draws it.

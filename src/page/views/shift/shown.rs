@@ -95,9 +95,10 @@ impl Shown {
         }
         let whole = self.whole.clone();
         let number = |number: usize| Argument::number(number as f64, shared.words.number(number as f64));
-        let told = shared.tell("rows-all", &[("shown", number(ROWS)), ("n", number(count))]);
+        let told = shared.tell("rows-all", &[("n", number(count))]);
         html! {
-            <div class="buttons">
+            <div class="cut">
+                <p>{ shared.tell("rows-cut", &[("shown", number(ROWS)), ("n", number(count))]) }</p>
                 <button type="button" name="rows-all" onclick={move |_: MouseEvent| whole.set(true)}>{ told }</button>
             </div>
         }

@@ -49,7 +49,8 @@ pub fn over_time(shared: &Shared, shift: &Shift) -> Html {
         })
     };
     let columns = ["column-what", "column-shift", "column-month", "column-year"];
-    table(shared, "year-table", &columns, OVER_TIME.iter().filter_map(row).collect())
+    let shown = table(shared, "year-table", &columns, OVER_TIME.iter().filter_map(row).collect());
+    html! { <><p class="hint">{ shared.say("year-hint") }</p>{ shown }</> }
 }
 
 /// What the shift costs, part by part.
@@ -175,10 +176,11 @@ fn side_by_side(shared: &Shared, own: &Answer, other: &Shift) -> Html {
     let row = |name: &&'static str| {
         let (own, other) = (own.get(name)?, theirs.get(name)?);
         let change = Value { si: other.si - own.si, ..own };
-        // A difference of a billionth is rounding.
-        let same = change.si.abs() <= 1e-9 * own.si.abs();
         let sign = if change.si > 0.0 { "+" } else { "−" };
         let size = Value { si: change.si.abs(), ..change };
+        // A difference of a billionth is rounding, and one that reads as nothing is none.
+        let nothing = shared.show(Value { si: 0.0, ..change });
+        let same = change.si.abs() <= 1e-9 * own.si.abs() || shared.show(size) == nothing;
         let change = if same { shared.say("compare-equal") } else { format!("{sign}{}", shared.show(size)) };
         Some(html! {
             <tr>
