@@ -144,9 +144,10 @@ test("another product and another setting stand beside the plan", async () => {
   await write(page, "compare-setting", "3");
   const wet = await beside();
   assert.ok(wet["compare.shift.solution"] > (await figures(page))["shift.solution"]);
-  assert.match(await page.locator('[data-compare="remark-shift-too-wet"]').innerText(), /Reading room/);
+  assert.match(await page.locator('[data-compare="remark-forced-too-wet"]').innerText(), /Reading room/);
   await write(page, "compare-setting", "9");
-  assert.match(await page.locator("details", { has: field(page, "compare-setting") }).innerText(), /does not work out/);
+  assert.match(await page.locator("#compare-setting-mistake").innerText(), /no such setting/);
+  assert.equal(await countOf(page, "compare."), 0);
   await write(page, "compare-setting", "");
   assert.equal(await countOf(page, "compare."), 0);
 });
@@ -197,6 +198,19 @@ test("a thousand areas: typed page by page, told in part, and quick", async () =
   await press(page, "area-add");
   await write(page, "area-1001-size", "800");
   assert.ok(await countOf(page, "shift.solution"));
+});
+
+test("an area that is moved up keeps the focus, and can be moved on", async () => {
+  const page = await atShift();
+  await field(page, "area-3-up").focus();
+  await page.keyboard.press("Enter");
+  await settled(page);
+  assert.equal(await page.evaluate(() => document.activeElement.name), "area-2-up");
+  assert.equal(await field(page, "area-2-name").inputValue(), "Sports hall");
+  await page.keyboard.press("Enter");
+  await settled(page);
+  assert.equal(await field(page, "area-1-name").inputValue(), "Sports hall");
+  assert.equal(await page.evaluate(() => document.activeElement.name), "area-1-name");
 });
 
 test("by keyboard: an area's machine, its lanes and a price", async () => {

@@ -183,3 +183,56 @@ fn a_site_measures_its_own_efficiency() {
     assert!(timed("8580", "").measured.is_none() && timed("8580", "").outcome.troubles.is_empty());
     assert!(matches!(timed("8580", "soon").outcome.at("efficiency-time"), Some(What::Number(_))));
 }
+
+/// The changing rooms with another product: a change of 20 min each time, seven times a week. A month has
+/// 365.2425 / 7 / 12 = 4.348125 weeks: 30.436875 changes, 608.7375 min; the refill of 10 min that the change
+/// spares (9.490909 gal and 1.636364 gal are a fill each) was in the shift before, as often.
+#[test]
+fn a_month_counts_the_changes_of_its_shifts() {
+    let month = |actions: Vec<Action>| {
+        let answer = work(&after(actions), Marks::POINT).outcome.answer;
+        answer.get(names::MONTH_LABOUR).expect("a month").si / 60.0
+    };
+    let change = vec![Action::AreaProduct(3, "vinegar".into())];
+    let often = 365.2425 / 7.0 / 12.0 * 7.0;
+    let more = month(change) - month(Vec::new());
+    assert!((more - often * (20.0 - 10.0)).abs() < 1e-6, "{more}");
+    // A way of 5 min out to the first area, five times a week; back from the last one is its own.
+    let way = month(vec![write(Field::AreaWay(0), "5")]) - month(Vec::new());
+    assert!((way - 365.2425 / 7.0 / 12.0 * 5.0 * 5.0).abs() < 1e-6, "{way}");
+}
+
+/// A quarter of the water above the valve leaves half of the flow; the mean of a tank is three quarters of
+/// the first: √(3 in / 12 in) = 1/2, (1 + 1/2) / 2 = 3/4. Three quarters of the solution, in the same time.
+#[test]
+fn a_tank_that_gravity_drains_is_counted_at_its_mean() {
+    let heads = [write(Field::HeadFull, "12"), write(Field::HeadLow, "3")];
+    let (pumped, drained) = (work(&after([]), Marks::POINT), work(&after(heads), Marks::POINT));
+    let share = drained.rows[0].solution() / pumped.rows[0].solution();
+    assert!(near(share, 0.75), "{share}");
+    assert_eq!(drained.rows[0].setting, pumped.rows[0].setting, "the setting is Flow's");
+    assert!(near(drained.rows[0].run() / pumped.rows[0].run(), 1.0));
+    assert!(codes(&drained.outcome.answer).contains(&"remark-shift-fades"));
+}
+
+/// A battery that is charged in no time would be no limit.
+#[test]
+fn a_battery_asks_how_long_its_charge_takes() {
+    let outcome = work(&after([write(Field::Battery, "1"), write(Field::Charge, "")]), Marks::POINT).outcome;
+    assert!(matches!(outcome.at("machine-charge"), Some(What::Number(_))));
+    assert_eq!(outcome.answer.get(names::SHIFT_TOTAL_TIME), None);
+}
+
+/// Each product has fills of its own: 9.49 gal and 1.64 gal are one fill each, and the workings say so.
+#[test]
+fn the_workings_count_the_fills_of_each_product() {
+    let answer = work(&after([Action::AreaProduct(3, "vinegar".into())]), Marks::POINT).outcome.answer;
+    let fills = |step: &&brimline::answer::Step| step.formula.code == "formula-fills";
+    for step in answer.steps.iter().filter(fills) {
+        let si = |symbol| step.given.iter().find(|(name, _)| *name == symbol).expect(symbol).1.si;
+        assert_printed(step.result.si, &format!("{}", (si("S") / si("T") - 1e-9).ceil()));
+    }
+    assert_eq!(answer.steps.iter().filter(fills).count(), 2);
+    let total = answer.steps.iter().find(|step| step.formula.code == "formula-shift-total").expect("a sum");
+    assert!(near(total.given.iter().map(|(_, value)| value.si).sum(), total.result.si));
+}
