@@ -14,6 +14,9 @@ macro_rules! formulas {
 
 const BY_DEFINITION: Source = Source::DEFINITION;
 const CUSTOM: Source = Source::COMMON_PRACTICE;
+const LEAST_SQUARES: Source = Source::unverified(
+    "NIST/SEMATECH e-Handbook of Statistical Methods, 4.1.4.3; from memory, held against NIST's Norris data",
+);
 /// The same as of [`crate::chemistry::drying`], which computes it.
 const EVAPORATION: Source = Source::published("ASHRAE Transactions 104, part 1A (1998), abstract 4146");
 
@@ -46,6 +49,9 @@ formulas! {
     RUN_TIME: "formula-run-time", "t" = "Σ n × A / P", BY_DEFINITION;
     SOLUTION: "formula-solution", "S" = "Σ n × a × A × (1 − u)", BY_DEFINITION;
     RECOVERY: "formula-recovery", "T" = "0.9 × R / d", BY_DEFINITION;
+    CATCH_FLOW: "formula-catch-flow", "Q" = "V / t", BY_DEFINITION;
+    CATCH_ERROR: "formula-catch-error", "s" = "Q × √(j² + (h / t)²)", CUSTOM;
+    CATCH_LINE: "formula-catch-line", "Q" = "a + b × n", LEAST_SQUARES;
     SHIFT_TOTAL: "formula-shift-total", "E" = "t + refills + changes + ways + mopping + charges + waits", BY_DEFINITION;
     LABOUR: "formula-labour", "L" = "E − alone", BY_DEFINITION;
     FADE_MEAN: "formula-fade-mean", "Q" = "(Q₀ + Qₑ) / 2", BY_DEFINITION;

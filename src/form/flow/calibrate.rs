@@ -1,10 +1,12 @@
 //! A machine's settings from its catch tests.
 
+use crate::answer::{Answer, Value};
 use crate::form::{Field, Outcome, Typed, What};
 use crate::number::Marks;
-use crate::trade::calibration::{CatchTest, Line, Point, fit_line, rising};
+use crate::trade::calibration::{CatchTest, HAND, Line, Point, fit_line, rising};
 use crate::trade::certainty::JUG_SHARE;
-use crate::units::{Duration, Flow, Plain, Quantity, Volume};
+use crate::trade::formula;
+use crate::units::{Duration, Flow, Kind, Plain, Quantity, Volume, VolumeFraction};
 
 /// A line is taken where no setting's mean lies further from it. Common practice, no source.
 const LINE_FITS: f64 = 0.1;
@@ -72,10 +74,10 @@ pub struct Calibration {
 pub fn work(typed: &Typed, marks: Marks) -> Calibration {
     let mut out = Calibration::default();
     let count = typed.machine().map_or(0, |machine| machine.tests.len());
-    let read: Vec<(usize, Point)> = (0..count)
-        .filter_map(|row| test(&mut out.outcome, typed, row, marks))
-        .map(|(row, test)| (row, test.point(jug())))
-        .collect();
+    let read: Vec<(usize, CatchTest)> =
+        (0..count).filter_map(|row| test(&mut out.outcome, typed, row, marks)).collect();
+    let tests: Vec<CatchTest> = read.iter().map(|(_, test)| *test).collect();
+    let read: Vec<(usize, Point)> = read.iter().map(|(row, test)| (*row, test.point(jug()))).collect();
     let points: Vec<Point> = read.iter().map(|(_, point)| *point).collect();
     let line = line(&points);
     let outliers = line.as_ref().map(Line::outliers).unwrap_or_default();
@@ -114,8 +116,31 @@ pub fn work(typed: &Typed, marks: Marks) -> Calibration {
             .map(|step| Setting { number: step.x, flow: Flow::new(step.y), error: None })
             .collect(),
     };
+    workings(&mut out.outcome.answer, &tests, line.as_ref().filter(|_| out.fits), out.settings.last());
     out.line = line;
     out
+}
+
+/// How the first test comes to its flow and its error, and the line through all of them.
+fn workings(answer: &mut Answer, tests: &[CatchTest], line: Option<&Line>, last: Option<&Setting>) {
+    let flow = |si: f64| Value::new(Flow::new(si), Kind::Flow);
+    if let Some(test) = tests.first() {
+        let (point, time) = (test.point(jug()), Value::new(test.time, Kind::Time));
+        let caught = Value::new(test.caught, Kind::Dose);
+        answer.step(&formula::CATCH_FLOW, &[("V", caught), ("t", time)], flow(point.y));
+        let given = [
+            ("Q", flow(point.y)),
+            ("j", Value::new(VolumeFraction::new(jug()), Kind::Percent)),
+            ("h", Value::new(HAND, Kind::Time)),
+            ("t", time),
+        ];
+        answer.step(&formula::CATCH_ERROR, &given, flow(point.error));
+    }
+    if let (Some(line), Some(last)) = (line, last) {
+        let n = Value::plain(last.number, Kind::Count);
+        let given = [("a", flow(line.intercept)), ("b", flow(line.slope)), ("n", n)];
+        answer.step(&formula::CATCH_LINE, &given, Value::new(last.flow, Kind::Flow));
+    }
 }
 
 /// The line, with the error of each test taken at the line and not at what was caught: a test that caught too

@@ -5,7 +5,7 @@ use crate::answer::Value;
 use crate::form::flow::calibrate::{Calibration, Setting, Tested, work};
 use crate::form::{Action, Field};
 use crate::number;
-use crate::page::components::{button, fold, number_field};
+use crate::page::components::{button, fold, number_field, workings};
 use crate::page::drawing::calibration;
 use crate::page::focus;
 use crate::page::shared::Shared;
@@ -102,6 +102,7 @@ fn result(shared: &Shared, calibration: &Calibration) -> Html {
             { for calibration.tests.iter().filter(|tested| tested.outlier).map(outlier) }
             { calibration::plot(shared, calibration) }
             { settings(shared, calibration) }
+            { workings(shared, &calibration.outcome.answer.steps) }
             if calibration.rises || calibration.fits {
                 if take.len() != now {
                     <p class="hint">{ shared.tell("calibrate-count", &[("n", count(take.len())), ("now", count(now))]) }</p>
