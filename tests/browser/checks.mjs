@@ -5,9 +5,19 @@ import { axe } from "./harness.mjs";
 // Off by default: contrast of 7 to 1 (WCAG 2.2, 1.4.6) and the size of targets (2.5.8).
 const RULES = { "color-contrast-enhanced": { enabled: true }, "target-size": { enabled: true } };
 
-/** What axe finds. */
-export const accessible = async (page) =>
-  (await axe(page, { rules: RULES })).map(({ id, targets }) => `${id}: ${targets.slice(0, 3).join(" | ")}`);
+/**
+ * What axe finds. The bar at the foot of a phone lies over whatever is scrolled under it, which would count as too
+ * small to press: it lies still meanwhile. That what has the focus comes to rest above it is held in size.test.mjs.
+ */
+export const accessible = async (page) => {
+  const bar = (position) => page.evaluate((position) => {
+    for (const one of document.querySelectorAll(".glance")) one.style.position = position;
+  }, position);
+  await bar("static");
+  const found = await axe(page, { rules: RULES });
+  await bar("");
+  return found.map(({ id, targets }) => `${id}: ${targets.slice(0, 3).join(" | ")}`);
+};
 
 /** Inputs without a name or a label, descriptions and ids that lead astray. */
 export const named = (page) => page.evaluate(() => {

@@ -11,9 +11,10 @@ pub fn glance(shared: &Shared, text: String) -> Html {
         event.prevent_default();
         focus::on("answer");
     };
+    let long = (text.chars().count() > 12).then_some("long");
     html! {
         <a class="glance" href="#answer" {onclick}>
-            <span>{ shared.say("glance") }</span>{ " " }<span>{ text }</span>
+            <span>{ shared.say("glance") }</span>{ " " }<span class={long}>{ text }</span>
         </a>
     }
 }

@@ -34,9 +34,12 @@ pub fn mixing_table(shared: &Shared) -> Html {
             let grave = matches!(meeting, Meeting::Never(_));
             html! { <td data-meet={key}>if grave { <strong>{ shared.say(key) }</strong> } else { { shared.say(key) } }</td> }
         };
-        html! { <tr><th scope="row">{ &products[index].name }</th>{ for row.iter().enumerate().map(cell) }</tr> }
+        html! { <tr><th scope="row"><span class="number">{ index + 1 }</span>{ &products[index].name }</th>{ for row.iter().enumerate().map(cell) }</tr> }
     });
-    let heads = products.iter().map(|product| html! { <th scope="col">{ &product.name }</th> });
+    // Numbers keep the columns narrow; each is told by its name as well.
+    let heads = products.iter().enumerate().map(|(index, product)| {
+        html! { <th scope="col" aria-label={product.name.clone()}>{ index + 1 }</th> }
+    });
     let caption = shared.say("meet-table");
     let line = |pair: &&Pair| {
         html! {

@@ -9,7 +9,7 @@ use crate::page::shared::Shared;
 use crate::page::views::fill::amount::measured;
 use crate::page::views::{captioned, fit_key, table};
 use crate::trade::shift::{Act, Event};
-use crate::units::Kind;
+use crate::units::{Area, Kind};
 use crate::words::Argument;
 use yew::prelude::*;
 
@@ -74,13 +74,18 @@ pub fn fills(drawn: &Drawn) -> Html {
     // What is read in a hurry stands first: a phone shows the rest when it is pushed aside.
     let mut columns = vec!["column-fill", "column-at", "column-water", "column-concentrate", "column-area"];
     columns.extend(several.then_some("column-product"));
-    columns.extend(["column-exact", "column-makes", "column-after"]);
+    columns.extend(["column-exact", "column-makes"]);
     let tables = counted(shift, |round| round.plan.fills.len()).map(|(round, before)| {
         let line = |index: usize| {
             let fill = &round.plan.fills[index];
             let row = &shift.rows[round.rows[fill.task]];
             let name = |what: &str| format!("shift.fill.{}.{what}", before + index + 1);
             let cell = |what: &str, value: Value| html! { <td>{ computed(shared, name(what), value) }</td> };
+            // In the middle of an area it says how far.
+            let after = (fill.after > Area::ZERO).then(|| {
+                let done = computed(shared, name("after"), Value::new(fill.after, Kind::Area));
+                html! { <>{ shared.say("fill-after") }{ " " }{ done }</> }
+            });
             let makes = round.rounded[index].map(|rounded| {
                 Value::plain((fill.solution - rounded.dose) / rounded.dose, Kind::Ratio)
             });
@@ -95,11 +100,10 @@ pub fn fills(drawn: &Drawn) -> Html {
                     { cell("at", Value::new(fill.at, Kind::Time)) }
                     { cell("water", Value::new(fill.solution - fill.concentrate, Kind::Fill)) }
                     <td>{ out.or_else(|| by_hand.then(|| shared.say("level-coarse").into())) }</td>
-                    <td>{ area_name(shared, row) }</td>
+                    <td>{ area_name(shared, row) }{ for after }</td>
                     if several { <td>{ product_name(shared, row) }</td> }
                     { cell("concentrate", Value::new(fill.concentrate, Kind::Dose)) }
                     <td>{ for makes.map(|ratio| computed_as(name("makes"), ratio, ratio_text(shared, ratio))) }</td>
-                    { cell("after", Value::new(fill.after, Kind::Area)) }
                 </tr>
             }
         };
