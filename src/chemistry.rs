@@ -1,11 +1,13 @@
 //! What can hurt people, floors or the machine: label elements, advice, products that must never
-//! meet, foam, and what each floor bears.
+//! meet, foam, what each floor bears, and how acid or alkaline a use solution is.
 //!
 //! Everything here is a table row with its source, or a pure function over such rows. No rule here
 //! replaces the product label, its safety data sheet or local codes, and nothing unknown is ever
 //! answered with "safe".
 
+pub mod acid_base;
 pub mod advice;
+pub mod cas;
 pub mod drying;
 pub mod family;
 pub mod floor;
