@@ -1,6 +1,7 @@
 //! What must be known about a product on a floor and in a machine before any amount is used.
 
 pub mod mixing;
+pub mod ph;
 pub mod residue;
 pub mod shake;
 
@@ -45,18 +46,31 @@ pub fn panel(product: &Product) -> Panel {
 
 /// Whether the product may be used on the floor.
 pub fn on_floor(product: &Product, floor: &Floor, marks: Marks) -> FloorVerdict {
-    floor::verdict(floor.surface, &product.families, ph(product, marks))
+    floor::verdict(floor.surface, &product.families, printed_ph(product, marks))
+}
+
+/// What the pH of a product's use solution is: as its maker prints it, or estimated from what it is made of.
+///
+/// * `typed`: the question about that product, at the strength that Fill works out for it.
+pub fn use_ph(typed: &Typed, marks: Marks) -> Option<PhRange> {
+    printed_ph(typed.product()?, marks).or_else(|| ph::work(typed, marks).band)
+}
+
+/// Whether the product asked about may be used on a floor, by a printed pH or an estimated one.
+pub fn fits_floor(typed: &Typed, floor: &Floor, marks: Marks) -> Option<FloorVerdict> {
+    let product = typed.product()?;
+    Some(floor::verdict(floor.surface, &product.families, use_ph(typed, marks)))
 }
 
 /// The maker's pH of the use solution, where it is a pH.
-pub fn ph(product: &Product, marks: Marks) -> Option<PhRange> {
+pub fn printed_ph(product: &Product, marks: Marks) -> Option<PhRange> {
     let ph = number::read(&product.ph, marks).ok().filter(|ph| (0.0..=14.0).contains(ph))?;
     Some(PhRange { low: ph, high: ph })
 }
 
 /// Whether a pH was typed that is none.
 pub fn ph_is_wrong(product: &Product, marks: Marks) -> bool {
-    !product.ph.trim().is_empty() && ph(product, marks).is_none()
+    !product.ph.trim().is_empty() && printed_ph(product, marks).is_none()
 }
 
 /// The remarks that belong beside every amount: foam or fire in this machine, harm to this floor, a

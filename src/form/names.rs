@@ -183,6 +183,10 @@ names! {
     YEAR_LABOUR = "year.labour";
     /// What it costs.
     YEAR_COST = "year.cost";
+    /// The lowest pH that the use solution may have, by what it is made of.
+    PH_LOW = "cautions.ph_low";
+    /// The highest.
+    PH_HIGH = "cautions.ph_high";
     /// Dissolved solids that one cleaning leaves, kg/m².
     RESIDUE_ONE = "cautions.residue";
     /// The most that many cleanings leave, kg/m².

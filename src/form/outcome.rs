@@ -58,6 +58,8 @@ pub enum What {
     FloorTarget,
     /// The product of an area was removed.
     NoProduct,
+    /// A CAS number whose check digit does not belong to it.
+    Cas,
     /// A machine of the shift has no such setting.
     NoSetting,
     /// More foam after a minute than at once.

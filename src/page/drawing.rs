@@ -3,6 +3,7 @@
 pub mod calibration;
 mod cost_bars;
 mod jug;
+mod ph_curve;
 mod rates;
 mod tank_level;
 mod timeline;
@@ -10,6 +11,7 @@ mod windows;
 
 pub use cost_bars::cost_bars;
 pub use jug::{JugAndTank, jug_and_tank};
+pub use ph_curve::ph_curve;
 pub use rates::{RateBars, rate_bars};
 pub use tank_level::tank_level;
 pub use timeline::{act_key, timeline};

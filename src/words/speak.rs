@@ -149,6 +149,7 @@ impl Words {
             What::NoFloor => self.say("mistake-no-floor"),
             What::FloorTarget => self.say("mistake-floor-target"),
             What::NoProduct => self.say("mistake-no-product"),
+            What::Cas => self.say("mistake-cas"),
             What::NoSetting => self.say("mistake-no-setting"),
             What::FoamGrows => self.say("mistake-foam-grows"),
             What::Efficiency => self.say("mistake-efficiency"),

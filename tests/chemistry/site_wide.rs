@@ -2,10 +2,11 @@
 
 use brimline::answer::Weight;
 use brimline::chemistry::family::Family;
+use brimline::chemistry::floor::{FloorVerdict, Reason};
 use brimline::chemistry::foam::{Foam, shaken};
 use brimline::chemistry::pairs::{Meeting, Severity};
-use brimline::form::action::{Shelf, reduce};
-use brimline::form::cautions::{mixing, remarks, residue, shake};
+use brimline::form::action::{Line, Shelf, reduce};
+use brimline::form::cautions::{self, mixing, remarks, residue, shake};
 use brimline::form::{Action, Field, Typed, What, fill, names, shift};
 use brimline::number::Marks;
 use brimline::trade::residue::{left_at_most, left_by_one};
@@ -116,4 +117,49 @@ proptest! {
         prop_assert!((left_at_most(one, n) / one / n - 1.0).abs() < 1e-12);
         prop_assert_eq!(left_at_most(ArealMass::ZERO, n), ArealMass::ZERO);
     }
+}
+
+/// Vinegar of the demo, 5 % acetic acid (CAS 64-19-7), 6 fl oz to 10 gal of tap water with 100 mg/L alkalinity
+/// at pH 7.5: by scipy's root of the charge balance, and PHREEQC, 4.761 (ideal) and 4.741 (Davies) for 5 % w/v.
+/// By mass, as the sheet has it, the vinegar is 0.6 % lighter in acid: the band is within 0.01 of that.
+#[test]
+fn vinegar_on_marble_does_not_fit_by_its_estimated_ph() {
+    let typed = after([pick("vinegar"), Action::Pick(Shelf::Floor, "marble".into())]);
+    let found = cautions::ph::work(&typed, Marks::POINT);
+    let band = found.band.expect("acetic acid is known");
+    assert!((band.low - 4.741).abs() < 0.02 && (band.high - 4.741).abs() < 0.04, "{band:?}");
+    let marble = typed.floor().expect("a floor");
+    let verdict = cautions::fits_floor(&typed, marble, Marks::POINT).expect("a product");
+    let FloorVerdict::DoesNotFit { reasons } = verdict else { panic!("{verdict:?}") };
+    assert!(reasons.iter().any(|reason| matches!(reason, Reason::TooAcid(_) | Reason::Family(_))));
+}
+
+#[test]
+fn a_printed_ph_beats_the_estimate_and_an_unknown_part_leaves_none() {
+    let typed = after([pick("vinegar"), Action::Text(Line::Ph, "6.9".into())]);
+    let printed = cautions::use_ph(&typed, Marks::POINT).expect("it is printed");
+    assert!((printed.low - 6.9).abs() < 1e-12 && (printed.high - 6.9).abs() < 1e-12);
+    let unknown = after([
+        pick("vinegar"),
+        Action::AddPart,
+        Action::Text(Line::PartName(1), "A secret".into()),
+        Action::Write(Field::PartHigh(1), "10".into()),
+    ]);
+    let found = cautions::ph::work(&unknown, Marks::POINT);
+    assert_eq!((found.band, found.unknown.as_slice()), (None, &["A secret".to_owned()][..]));
+    assert_eq!(cautions::use_ph(&unknown, Marks::POINT), None, "never a reassuring number");
+    let wrong = after([pick("vinegar"), Action::Text(Line::PartCas(0), "64-19-8".into())]);
+    assert_eq!(cautions::ph::work(&wrong, Marks::POINT).outcome.at("part-1-cas"), Some(&What::Cas));
+}
+
+/// Caustic soda and metasilicate at 1 to 25: strongly alkaline, whatever the ends of the ranges.
+#[test]
+fn a_degreaser_is_alkaline_at_its_dilution() {
+    let found = cautions::ph::work(&after([pick("degreaser")]), Marks::POINT);
+    let band = found.band.expect("both parts are known");
+    assert!(band.low > 11.5 && band.high < 13.5 && band.low < band.high, "{band:?}");
+    assert!(
+        found.curve.windows(2).all(|pair| pair[0].low <= pair[1].low + 1e-9),
+        "more of it, more alkaline"
+    );
 }

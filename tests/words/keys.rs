@@ -71,7 +71,9 @@ fn composed() -> Vec<String> {
         // The month and the year stand beside the shift, under its words.
         let over_time = name.starts_with("month.")
             || name.starts_with("year.") && !["year.concentrate", "year.cost"].contains(*name);
-        !over_time && !["flow.setting", "fill.dose", "fill.rounded"].contains(*name)
+        !over_time
+            && !["flow.setting", "cautions.ph_low", "cautions.ph_high", "fill.dose", "fill.rounded"]
+                .contains(*name)
     };
     out.extend(
         names::ALL.iter().filter(shown).map(|name| format!("figure-{}", name.replace(['.', '_'], "-"))),

@@ -2,6 +2,7 @@
 
 mod container;
 mod foam;
+mod ph;
 mod residue;
 mod site_wide;
 
@@ -10,7 +11,7 @@ use crate::answer::Weight;
 use crate::chemistry::floor::FloorVerdict;
 use crate::chemistry::foam::{FoamVerdict, verdict};
 use crate::form::action::{Line, Shelf};
-use crate::form::cautions::{on_floor, remarks};
+use crate::form::cautions::{fits_floor, remarks};
 use crate::form::fill::work;
 use crate::page::components::{
     Text, caution_panel, picker, print_button, shelf_buttons, text_field, warnings,
@@ -48,6 +49,7 @@ pub fn cautions_view(shared: &Shared) -> Html {
             <>
                 { fits(shared) }
                 { caution_panel(shared) }
+                { part(shared, "cautions-ph", ph::ph(shared)) }
                 { part(shared, "cautions-foam", foam::foam_help(shared)) }
                 { part(shared, "cautions-residue", residue::residue(shared)) }
                 { part(shared, "cautions-mixing", site_wide::mixing_table(shared)) }
@@ -87,7 +89,7 @@ fn fits(shared: &Shared) -> Html {
     for remark in &mut remarks {
         remark.weight = remark.weight.max(Weight::Warn);
     }
-    let on_floor = on_floor(product, floor, shared.marks());
+    let Some(on_floor) = fits_floor(typed, floor, shared.marks()) else { return Html::default() };
     let machine_key = match verdict(product.foam, machine.vacuum) {
         FoamVerdict::Fits if remarks.iter().any(|remark| remark.code == "remark-flammable") => {
             "fits-machine-not"

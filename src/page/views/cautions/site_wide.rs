@@ -1,8 +1,8 @@
 //! Everything on the site held against everything: which products must never meet, and which fit which floor.
 
-use crate::chemistry::floor::{FloorVerdict, Reason};
+use crate::chemistry::floor::{FloorVerdict, PhRange, Reason, verdict};
 use crate::chemistry::pairs::{Meeting, Pair, Severity};
-use crate::form::cautions::{mixing, on_floor};
+use crate::form::cautions::{mixing, use_ph};
 use crate::page::shared::Shared;
 use crate::page::views::captioned;
 use crate::site::Product;
@@ -68,9 +68,16 @@ pub fn mixing_table(shared: &Shared) -> Html {
 /// Each product of the site on each of its floors.
 pub fn floor_table(shared: &Shared) -> Html {
     let site = &shared.typed.site;
+    // The pH of each is worked out once, at its own dilution.
+    let mut own = (*shared.typed).clone();
+    let mut ph_of = |product: &Product| {
+        own.ask.product.clone_from(&product.id);
+        use_ph(&own, shared.marks())
+    };
+    let phs: Vec<Option<PhRange>> = site.products.iter().map(&mut ph_of).collect();
     let tables = site.floors.iter().map(|floor| {
-        let row = |product: &Product| {
-            let verdict = on_floor(product, floor, shared.marks());
+        let row = |(product, ph): (&Product, &Option<PhRange>)| {
+            let verdict = verdict(floor.surface, &product.families, *ph);
             let why: Vec<String> = match &verdict {
                 FloorVerdict::Fits => Vec::new(),
                 FloorVerdict::DoesNotFit { reasons } => {
@@ -92,7 +99,7 @@ pub fn floor_table(shared: &Shared) -> Html {
             shared,
             floor.name.clone(),
             &["column-product", "column-fits", "column-why"],
-            site.products.iter().map(row).collect(),
+            site.products.iter().zip(&phs).map(row).collect(),
         )
     });
     html! { <><p class="hint">{ shared.say("fits-hint") }</p>{ for tables }</> }

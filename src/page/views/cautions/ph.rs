@@ -1,0 +1,53 @@
+//! The estimate of the use solution's pH.
+
+use crate::chemistry::floor::FloorVerdict;
+use crate::form::cautions::ph::{Ph, work};
+use crate::form::{Field, names};
+use crate::page::components::{assumptions, computed, number_field};
+use crate::page::drawing::ph_curve;
+use crate::page::shared::Shared;
+use crate::words::Argument;
+use yew::prelude::*;
+
+/// The tap water, the band, what it means for the floor, and the picture.
+pub fn ph(shared: &Shared) -> Html {
+    let found = work(&shared.typed, shared.marks());
+    let number = |field: Field| number_field(shared, &found.outcome, field, None);
+    html! {
+        <>
+            <div class="fields">{ for [Field::Alkalinity, Field::TapPh, Field::Density].map(number) }</div>
+            { told(shared, &found) }
+            { assumptions(shared, &found.outcome.answer.remarks) }
+            <p class="source">{ shared.tell("ph-source", &[("source", Argument::text(shared.words.source(crate::chemistry::acid_base::SOURCE)))]) }</p>
+        </>
+    }
+}
+
+fn told(shared: &Shared, found: &Ph) -> Html {
+    let product = shared.typed.product();
+    if product.is_none_or(|product| product.parts.is_empty()) {
+        return html! { <p class="unknown">{ shared.say("ph-no-parts") }</p> };
+    }
+    if !found.unknown.is_empty() {
+        let parts = Argument::text(found.unknown.join(", "));
+        return html! { <p class="unknown">{ shared.tell("ph-unknown-parts", &[("parts", parts)]) }</p> };
+    }
+    let answer = &found.outcome.answer;
+    let (Some(low), Some(high)) = (answer.get(names::PH_LOW), answer.get(names::PH_HIGH)) else {
+        return html! { <p class="unknown">{ shared.say("ph-not-yet") }</p> };
+    };
+    let maker = product.is_some_and(|product| !product.ph.trim().is_empty());
+    let only_here = matches!(found.neat, Some(FloorVerdict::DoesNotFit { .. }));
+    let window = shared.typed.floor().and_then(|floor| floor.surface.window().copied());
+    html! {
+        <>
+            <p>
+                { shared.say("ph-band") }{ " " }
+                { computed(shared, names::PH_LOW, low) }{ " – " }{ computed(shared, names::PH_HIGH, high) }
+            </p>
+            if maker { <p>{ shared.say("ph-maker") }</p> }
+            if only_here { <p data-neat="does-not-fit">{ shared.say("ph-neat") }</p> }
+            if let Some(strength) = found.strength { { ph_curve(shared, &found.curve, strength, window) } }
+        </>
+    }
+}
