@@ -9,7 +9,7 @@ use brimline::source::Standing;
 fn every_number_keeps_its_check_digit_and_stands_once() {
     let mut seen = Vec::new();
     for row in substance::all() {
-        assert!(cas::check(row.cas), "{} {}", row.cas, row.name);
+        assert!(cas::check(row.cas).is_some(), "{} {}", row.cas, row.name);
         assert!(!seen.contains(&row.cas), "{} stands twice", row.cas);
         seen.push(row.cas);
         assert_eq!(substance::find(row.cas), Some(row));
@@ -30,7 +30,7 @@ fn mistyped_numbers_are_told() {
                 let place = row.cas[place + 1..].bytes().filter(u8::is_ascii_digit).count();
                 let off = place * (wrong as usize).abs_diff(right as usize);
                 let unseen = place > 0 && off.is_multiple_of(10);
-                assert_eq!(cas::check(&typed), unseen, "{typed} for {}", row.cas);
+                assert_eq!(cas::check(&typed).is_some(), unseen, "{typed} for {}", row.cas);
             }
         }
     }
@@ -46,7 +46,7 @@ fn mistyped_numbers_are_told() {
         "a732-18-5",
         "٧732-18-5",
     ] {
-        assert!(!cas::check(wrong), "{wrong}");
+        assert!(cas::check(wrong).is_none(), "{wrong}");
     }
 }
 

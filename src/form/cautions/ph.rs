@@ -95,7 +95,7 @@ fn parts(
     let mut all = Vec::new();
     for index in 0..count {
         let part = &typed.product()?.parts[index];
-        if !part.cas.trim().is_empty() && !cas::check(&part.cas) {
+        if !part.cas.trim().is_empty() && cas::check(&part.cas).is_none() {
             out.trouble(format!("part-{}-cas", index + 1), What::Cas);
             sound = false;
         }
