@@ -17,6 +17,14 @@ mod labels;
 mod mixing;
 #[path = "chemistry/site_wide.rs"]
 mod site_wide;
+#[path = "chemistry/mixture_gaps.rs"]
+mod mixture_gaps;
+#[path = "chemistry/mixture_laws.rs"]
+mod mixture_laws;
+#[path = "chemistry/mixtures.rs"]
+mod mixtures;
+#[path = "chemistry/numbers.rs"]
+mod numbers;
 
 #[test]
 fn tables_hold_together() {

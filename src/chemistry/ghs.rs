@@ -6,6 +6,7 @@ pub mod elements;
 mod environment;
 pub mod hazard;
 mod health;
+pub mod mixture;
 mod physical;
 pub mod pictogram;
 pub mod precaution;

@@ -170,7 +170,7 @@ impl PhRange {
     }
 
     /// Two real numbers in order; anything else says nothing.
-    fn is_sound(&self) -> bool {
+    pub(in crate::chemistry) fn is_sound(&self) -> bool {
         self.low.is_finite() && self.high.is_finite() && self.low <= self.high
     }
 }
