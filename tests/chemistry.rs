@@ -15,8 +15,6 @@ mod floors;
 mod labels;
 #[path = "chemistry/mixing.rs"]
 mod mixing;
-#[path = "chemistry/site_wide.rs"]
-mod site_wide;
 #[path = "chemistry/mixture_gaps.rs"]
 mod mixture_gaps;
 #[path = "chemistry/mixture_laws.rs"]
@@ -25,6 +23,8 @@ mod mixture_laws;
 mod mixtures;
 #[path = "chemistry/numbers.rs"]
 mod numbers;
+#[path = "chemistry/site_wide.rs"]
+mod site_wide;
 
 #[test]
 fn tables_hold_together() {

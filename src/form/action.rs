@@ -147,6 +147,8 @@ pub enum Action {
     AddSetting,
     /// Removed the last flow setting.
     DropSetting,
+    /// Said whether the sheet of the product lists every part with a hazard.
+    Listed(bool),
     /// Added a part to the product asked about.
     AddPart,
     /// Removed a part, from 0.
@@ -274,6 +276,7 @@ fn change(typed: &mut Typed, action: Action) -> Option<()> {
             settings.push(Entry::new("", &unit));
         }
         Action::DropSetting => drop(typed.machine_mut()?.settings.pop()),
+        Action::Listed(listed) => typed.product_mut()?.listed = listed,
         Action::AddPart => typed.product_mut()?.parts.push(Ingredient::default()),
         Action::DropPart(index) => {
             let parts = &mut typed.product_mut()?.parts;

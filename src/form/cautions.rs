@@ -3,6 +3,7 @@
 pub mod mixing;
 pub mod ph;
 pub mod residue;
+pub mod screening;
 pub mod shake;
 
 use super::Typed;

@@ -143,6 +143,8 @@ document! {
         solids: Entry = Entry::new("", "percent_wv"),
         /// What it is made of, as far as its safety data sheet says; may be empty.
         parts: Vec<Ingredient>,
+        /// Whether somebody has seen that its sheet lists every part with a hazard.
+        listed: bool,
         /// What its safety data sheet adds: first aid, spill, storage, disposal, in the user's words.
         notes: String,
     }

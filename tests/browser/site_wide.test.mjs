@@ -132,3 +132,18 @@ test("the pH of vinegar is estimated from its acid, and marble is refused by it"
   await choose(page, "product", "neutral");
   assert.match(await page.locator(".unknown", { hasText: "what the product is made of" }).innerText(), /Not known/);
 });
+
+test("the use solution is screened, rule by rule, and is not known without its parts", async () => {
+  const page = await atCautions();
+  await unfold(page, "Hazards of the use solution");
+  assert.match(await page.locator(".unknown", { hasText: "counts as the concentrate" }).innerText(), /Not known/);
+  await choose(page, "product", "degreaser");
+  const skin = page.locator('[data-endpoint="mixture-for-skin"]');
+  assert.match(plain(await skin.innerText()), /Category 1[^]*extreme pH[^]*CLP/);
+  assert.equal(await page.locator("[data-endpoint]").count(), 6);
+  const details = page.locator("details", { has: skin });
+  assert.match(await details.innerText(), /Danger[^]*severe skin burns/);
+  await press(page, "part-2-remove");
+  await press(page, "part-1-remove");
+  assert.equal(await page.locator("[data-endpoint]").count(), 0);
+});

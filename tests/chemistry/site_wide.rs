@@ -4,6 +4,7 @@ use brimline::answer::Weight;
 use brimline::chemistry::family::Family;
 use brimline::chemistry::floor::{FloorVerdict, Reason};
 use brimline::chemistry::foam::{Foam, shaken};
+use brimline::chemistry::ghs::mixture::{Endpoint, Verdict};
 use brimline::chemistry::pairs::{Meeting, Severity};
 use brimline::form::action::{Line, Shelf, reduce};
 use brimline::form::cautions::{self, mixing, remarks, residue, shake};
@@ -162,4 +163,26 @@ fn a_degreaser_is_alkaline_at_its_dilution() {
         found.curve.windows(2).all(|pair| pair[0].low <= pair[1].low + 1e-9),
         "more of it, more alkaline"
     );
+}
+
+/// The degreaser of the demo: caustic soda 2 to 5 % and metasilicate at 1 to 25, pH above 11.5. Extreme pH:
+/// CLP, Annex I, 3.2.3.1.2 and Hazardous Products Regulations (Canada), 8.2.5: category 1.
+#[test]
+fn a_use_solution_is_screened_and_never_cleared_by_what_is_missing() {
+    let verdict = |typed: &Typed, endpoint| {
+        cautions::screening::work(typed, Marks::POINT)
+            .expect("parts")
+            .of(endpoint)
+            .expect("a finding")
+            .verdict()
+    };
+    let degreaser = after([pick("degreaser")]);
+    assert!(matches!(verdict(&degreaser, Endpoint::Skin), Verdict::Class(class) if class.category == 1));
+    // Nobody said what the rest is, or what an unnamed part does: never "not classified".
+    let vinegar = after([pick("vinegar"), Action::Signal(brimline::chemistry::ghs::SignalWord::Unknown)]);
+    assert!(!matches!(verdict(&vinegar, Endpoint::Skin), Verdict::NotClassified));
+    let listed =
+        after([pick("vinegar"), Action::Listed(true), Action::Text(Line::PartCodes(0), String::new())]);
+    assert!(!matches!(verdict(&listed, Endpoint::Eye), Verdict::Class(class) if class.category > 2));
+    assert!(cautions::screening::work(&after([pick("neutral")]), Marks::POINT).is_none());
 }

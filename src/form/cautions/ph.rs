@@ -85,7 +85,7 @@ pub fn work(typed: &Typed, marks: Marks) -> Ph {
 }
 
 /// CAS number, least and most of each part; mistakes are noted.
-fn parts(
+pub(super) fn parts(
     out: &mut Outcome,
     typed: &Typed,
     marks: Marks,

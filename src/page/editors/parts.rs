@@ -2,7 +2,7 @@
 
 use crate::form::action::Line;
 use crate::form::{Action, Field, Outcome};
-use crate::page::components::{Text, number_field, text_field};
+use crate::page::components::{Text, number_field, switch, text_field};
 use crate::page::focus;
 use crate::page::shared::Shared;
 use crate::site::Ingredient;
@@ -25,6 +25,7 @@ pub fn product_parts(shared: &Shared, outcome: &Outcome) -> Html {
             <legend>{ shared.say("parts") }</legend>
             <p class="hint">{ shared.say("parts-hint") }</p>
             { for parts }
+            { switch(shared, "parts-listed", shared.say("parts-listed"), product.listed, Action::Listed) }
             <div class="buttons">
                 <button type="button" id="part-add" name="part-add" onclick={added}>{ shared.say("part-add") }</button>
             </div>

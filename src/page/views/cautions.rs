@@ -4,6 +4,7 @@ mod container;
 mod foam;
 mod ph;
 mod residue;
+mod screening;
 mod site_wide;
 
 use super::frame;
@@ -50,6 +51,7 @@ pub fn cautions_view(shared: &Shared) -> Html {
                 { fits(shared) }
                 { caution_panel(shared) }
                 { part(shared, "cautions-ph", ph::ph(shared)) }
+                { part(shared, "cautions-screen", screening::screening(shared)) }
                 { part(shared, "cautions-foam", foam::foam_help(shared)) }
                 { part(shared, "cautions-residue", residue::residue(shared)) }
                 { part(shared, "cautions-mixing", site_wide::mixing_table(shared)) }

@@ -1,0 +1,87 @@
+//! The class of the use solution, from what the product is made of: a screening estimate.
+
+use super::{panel, ph};
+use crate::chemistry::acid_base::{self, Activity, Water};
+use crate::chemistry::cas;
+use crate::chemistry::floor::PhRange;
+use crate::chemistry::ghs::mixture::{Ingredient, Kind, Mixture, Rest, Screening, concentrate_share, screen};
+use crate::chemistry::ghs::{Knowledge, codes};
+use crate::form::{Field, Outcome, Typed};
+use crate::number::Marks;
+use crate::units::{Density, MassConcentration, MassFraction, Plain, Quantity, VolumeFraction};
+
+/// Screens the use solution of the product asked about, at the strength of Fill; none where it lists no part,
+/// or a number in the list is wrong.
+///
+/// What is not known never clears it: a part without codes, a rest that the sheet does not list, a pH.
+///
+/// ```
+/// use brimline::chemistry::ghs::mixture::{Endpoint, Verdict};
+/// use brimline::form::{Action, Typed, action::{Shelf, reduce}, cautions::screening::work};
+/// use brimline::number::Marks;
+/// let degreaser = reduce(Typed::default(), Action::Pick(Shelf::Product, "degreaser".into()));
+/// let found = work(&degreaser, Marks::POINT).unwrap();
+/// // Its pH alone says that it burns.
+/// assert!(matches!(found.of(Endpoint::Skin).unwrap().verdict(), Verdict::Class(class) if class.category == 1));
+/// assert!(work(&Typed::default(), Marks::POINT).is_none());
+/// ```
+pub fn work(typed: &Typed, marks: Marks) -> Option<Screening> {
+    let product = typed.product().filter(|product| !product.parts.is_empty())?;
+    let mut aside = Outcome::default();
+    let parts = ph::parts(&mut aside, typed, marks)?;
+    let found = ph::work(typed, marks);
+    let strength = found.strength?;
+    let density = aside.may::<Density>(typed, Field::Density, marks)?;
+    let panel = panel(product);
+    let mut ingredients = Vec::new();
+    for (index, (part, (_, low, high))) in product.parts.iter().zip(&parts).enumerate() {
+        let number = cas::check(&part.cas);
+        let mut toxicity = |field: Field| aside.may::<MassFraction>(typed, field, marks).flatten();
+        // A part without codes is not cleared by that: only who has read the sheet knows.
+        let read = codes::read(&part.codes);
+        let known = !part.codes.trim().is_empty() && read.unknown.is_empty();
+        ingredients.push(Ingredient {
+            name: part.name.clone(),
+            cas: number,
+            low: *low,
+            high: *high,
+            hazards: known.then_some(read.hazards),
+            kind: number.map_or(Kind::Unknown, Kind::of),
+            oral: toxicity(Field::PartOral(index)),
+            dermal: toxicity(Field::PartDermal(index)),
+            ..Ingredient::default()
+        });
+    }
+    let mixture = Mixture {
+        ingredients,
+        rest: if product.listed { Rest::Harmless } else { Rest::Unknown },
+        share: concentrate_share(strength, density),
+        label: panel.codes.hazards.clone(),
+        label_read: panel.knowledge == Knowledge::Full,
+        covers_water: false,
+        ph: super::printed_ph(product, marks).or(found.band),
+        ph_of_concentrate: neat(typed, &parts, density, marks),
+        reserve_is_small: false,
+    };
+    Some(screen(&mixture))
+}
+
+/// The pH of the concentrate itself, where it can be estimated.
+fn neat(
+    typed: &Typed,
+    parts: &[(String, MassFraction, MassFraction)],
+    density: Option<Density>,
+    marks: Marks,
+) -> Option<PhRange> {
+    let mut aside = Outcome::default();
+    let alkalinity = aside.need::<MassConcentration>(typed, Field::Alkalinity, marks)?;
+    let ph = aside.need::<Plain>(typed, Field::TapPh, marks)?.si();
+    let listed = |(cas, low, high): &'_ (String, MassFraction, MassFraction)| (cas.clone(), *low, *high);
+    let all: Vec<(String, MassFraction, MassFraction)> = parts.iter().map(listed).collect();
+    let ingredients: Vec<acid_base::Ingredient> =
+        all.iter().map(|(cas, low, high)| acid_base::Ingredient { cas, low: *low, high: *high }).collect();
+    let density = density.unwrap_or(Density::new(1_000.0));
+    let product = acid_base::Product { ingredients: &ingredients, density };
+    let water = Water { alkalinity, ph };
+    acid_base::estimate(product, VolumeFraction::new(1.0), water, Activity::Davies).range()
+}
