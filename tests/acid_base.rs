@@ -8,6 +8,8 @@ mod anchors;
 mod cases;
 #[path = "acid_base/laws.rs"]
 mod laws;
+#[path = "acid_base/libraries.rs"]
+mod libraries;
 #[path = "acid_base/sheets.rs"]
 mod sheets;
 #[path = "acid_base/substances.rs"]

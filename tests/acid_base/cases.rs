@@ -3,6 +3,7 @@
 use brimline::chemistry::acid_base::{Solution, weak};
 
 /// What is in a solution.
+#[allow(dead_code, reason = "the benchmark reads its own")]
 pub type Given = &'static [(&'static str, f64)];
 
 /// Moles a litre of each: `Na` and `Cl` for strong ions, a weak acid by the name of its row.

@@ -50,13 +50,15 @@ pub enum Assumption {
     Temperature,
     /// No carbon dioxide comes or goes.
     Closed,
-    /// Hardness pairs up with nothing and nothing falls out.
+    /// Hardness pairs up with nothing and nothing falls out. In hard water, what binds or drops calcium
+    /// (EDTA, NTA, phosphate, carbonate, silicate) gives up protons for it and reads lower.
     NoPairs,
     /// What the sheet does not list is water.
     RestIsWater,
     /// The name of this ingredient leaves open what it brings; the band covers it.
     Between(usize),
-    /// Silicate comes as single molecules; chains, from about 0.002 mol/L on, hold their protons less.
+    /// Silicate comes as single molecules; from about 0.002 mol/L on chains
+    /// form, which hold their protons less; from memory, unverified.
     SingleSilicate,
     /// Stronger than the activity model reaches: at the least as unsure as a few tenths.
     BeyondActivities,

@@ -53,7 +53,9 @@ impl Blend {
     /// activities turn.
     pub fn band(&self, activity: Activity) -> Band {
         let solve = |mixture: &Solution| mixture.balance(activity);
-        let ends = [-1.0, 1.0].map(|direction| self.corner(direction, activity, solve));
+        let ends = [-1.0, 1.0].map(|direction| {
+            self.corner(direction, self.by_charge(direction, &Solution::neutral(activity)), solve)
+        });
         let amounts =
             |picked: &Picked| self.chosen(picked).map(|choice| choice.map_or(0.0, |it| it.1)).collect();
         let [mut low, mut high] = ends.each_ref().map(|(balance, picked)| End {
@@ -70,26 +72,24 @@ impl Blend {
             let greatest = strengths.fold(0.0, f64::max);
             for strength in [least, DAVIES_TURN.min(greatest).max(least), greatest] {
                 let solve = |mixture: &Solution| mixture.balance_at(activity, strength);
-                low.ph = low.ph.min(self.corner(-1.0, activity, solve).0.ph);
-                high.ph = high.ph.max(self.corner(1.0, activity, solve).0.ph);
+                low.ph = low.ph.min(self.corner(-1.0, ends[0].1.clone(), solve).0.ph);
+                high.ph = high.ph.max(self.corner(1.0, ends[1].1.clone(), solve).0.ph);
             }
         }
         Band { low, high }
     }
 
-    /// The corner with the highest pH, or with the lowest where `direction` is −1.
+    /// The corner with the highest pH, or with the lowest where `direction` is −1, from any corner on.
     fn corner(
         &self,
         direction: f64,
-        activity: Activity,
+        mut picked: Picked,
         solve: impl Fn(&Solution) -> Balance,
     ) -> (Balance, Picked) {
-        let neutral = Solution::neutral(activity);
-        let mut picked = self.pick(|choice| direction * choice.1 * Solution::charge_of(&choice.0, &neutral));
         let mut best = solve(&self.mixture(&picked));
         // No part picks a choice twice but where activities change on the way: the bound is for those.
         for _ in 0..=4 * self.parts.len() {
-            let next = self.pick(|choice| direction * choice.1 * Solution::charge_of(&choice.0, &best));
+            let next = self.by_charge(direction, &best);
             if next == picked {
                 break;
             }
@@ -102,18 +102,27 @@ impl Blend {
         (best, picked)
     }
 
-    /// Every part at its least amount, or at its greatest.
-    fn by_amount(&self, direction: f64) -> Picked {
-        self.pick(|choice| direction * choice.1)
-    }
-
-    /// Of each part the choice that pulls hardest.
-    fn pick(&self, pull: impl Fn(&(Makeup, f64)) -> f64) -> Picked {
+    /// Of each part the choice whose charge moves pH furthest up, or down where `direction` is −1.
+    fn by_charge(&self, direction: f64, at: &Balance) -> Picked {
         let hardest = |choices: &Vec<(Makeup, f64)>| {
-            let pulls = choices.iter().map(&pull).enumerate();
-            pulls.max_by(|a, b| a.1.total_cmp(&b.1)).map_or(0, |(place, _)| place)
+            // Both ends of a range have one makeup, and stand next to each other.
+            let mut known: Option<(&Makeup, f64)> = None;
+            let pulls = choices.iter().map(move |(makeup, amount)| {
+                let charge = known.filter(|one| one.0 == makeup).map(|one| one.1);
+                let charge = charge.unwrap_or_else(|| Solution::charge_of(makeup, at));
+                known = Some((makeup, charge));
+                direction * amount * charge
+            });
+            strongest(pulls)
         };
         self.parts.iter().map(hardest).collect()
+    }
+
+    /// Every part at its greatest amount, or at its least where `direction` is −1.
+    fn by_amount(&self, direction: f64) -> Picked {
+        let most =
+            |choices: &Vec<(Makeup, f64)>| strongest(choices.iter().map(|choice| direction * choice.1));
+        self.parts.iter().map(most).collect()
     }
 
     fn chosen<'a>(&'a self, picked: &'a Picked) -> impl Iterator<Item = Option<&'a (Makeup, f64)>> {
@@ -124,4 +133,9 @@ impl Blend {
         let parts = self.chosen(picked).flatten();
         parts.fold(self.water.clone(), |all, (makeup, amount)| all.with(makeup, *amount))
     }
+}
+
+/// Where the greatest number stands; at the front where there is none.
+fn strongest(pulls: impl Iterator<Item = f64>) -> usize {
+    pulls.enumerate().max_by(|a, b| a.1.total_cmp(&b.1)).map_or(0, |(place, _)| place)
 }
