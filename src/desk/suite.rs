@@ -27,7 +27,7 @@ enum Part {
     Wasm,
     /// The finished page in a headless browser.
     Browser,
-    /// The shift plan against the clock and a spreadsheet.
+    /// The shift plan and pH against the clock, a spreadsheet and other libraries.
     Bench,
     /// Only the comparisons with Python libraries, which `Native` runs too.
     Reference,

@@ -1,7 +1,8 @@
-//! `tests/bench`: how long the shift plan takes in the browser, compiled as the page is.
+//! `tests/bench`: how long the shift plan takes in the browser, compiled as the page is, and how long the
+//! pH of a use solution takes beside the libraries that reckon it too.
 
 use super::tally::Tally;
-use super::{apt, node};
+use super::{apt, node, python};
 use crate::desk::child;
 use crate::desk::fault::Fault;
 use crate::desk::places::Places;
@@ -13,11 +14,30 @@ use std::process::Command;
 /// The example of Cargo.toml, and the script of `tests/browser` that measures it.
 const NAME: &str = "bench";
 
-/// Builds the benchmark and holds what it measures against the budgets.
+/// The benchmark of Cargo.toml that needs no browser.
+const NATIVE: &str = "acid_base";
+
+/// Builds the benchmarks and holds what they measure against the budgets.
 ///
 /// # Errors
-/// When it cannot be built, or Node's packages, a tool or the browser cannot be installed.
+/// When one cannot be built, or the packages of Node or Python, a tool or the browser cannot be installed.
 pub fn run(places: &Places) -> Result<Tally, Fault> {
+    let mut sum = native(places)?;
+    sum += shift(places)?;
+    Ok(sum)
+}
+
+/// Optimized as the page is, on this machine's own instructions.
+fn native(places: &Places) -> Result<Tally, Fault> {
+    let mut cargo = Command::new("cargo");
+    cargo
+        .args(["bench", "--bench", NATIVE])
+        .current_dir(places.root())
+        .env("BRIMLINE_PYTHON", python::ready(places)?);
+    Tally::of(&mut cargo)
+}
+
+fn shift(places: &Places) -> Result<Tally, Fault> {
     let browser = apt::browser()?;
     node::recent()?;
     build(places)?;
