@@ -50,17 +50,35 @@ pub fn on_floor(product: &Product, floor: &Floor, marks: Marks) -> FloorVerdict 
     floor::verdict(floor.surface, &product.families, printed_ph(product, marks))
 }
 
-/// What the pH of a product's use solution is: as its maker prints it, or estimated from what it is made of.
-///
-/// * `typed`: the question about that product, at the strength that Fill works out for it.
-pub fn use_ph(typed: &Typed, marks: Marks) -> Option<PhRange> {
-    printed_ph(typed.product()?, marks).or_else(|| ph::work(typed, marks).band)
+/// What is known of the pH of a use solution.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct UsePh {
+    /// As its maker prints it, or estimated from what it is made of.
+    pub range: Option<PhRange>,
+    /// Whether nothing that is not listed can change it: only then it may clear anything.
+    pub sure: bool,
 }
 
-/// Whether the product asked about may be used on a floor, by a printed pH or an estimated one.
-pub fn fits_floor(typed: &Typed, floor: &Floor, marks: Marks) -> Option<FloorVerdict> {
-    let product = typed.product()?;
-    Some(floor::verdict(floor.surface, &product.families, use_ph(typed, marks)))
+impl UsePh {
+    /// The pH of the product asked about, at the strength that Fill works out for it. A printed one beats the
+    /// estimate.
+    pub fn of(typed: &Typed, marks: Marks) -> Self {
+        let Some(product) = typed.product() else { return Self::default() };
+        match printed_ph(product, marks) {
+            Some(printed) => Self { range: Some(printed), sure: true },
+            None => Self { range: ph::work(typed, marks).band, sure: product.listed },
+        }
+    }
+
+    /// Whether a product may be used on a floor: an estimate can refuse it, and clears it only where all that
+    /// matters is listed.
+    pub fn verdict(self, product: &Product, floor: &Floor) -> FloorVerdict {
+        let verdict = floor::verdict(floor.surface, &product.families, self.range);
+        if verdict == FloorVerdict::Fits && !self.sure {
+            return floor::verdict(floor.surface, &product.families, None);
+        }
+        verdict
+    }
 }
 
 /// The maker's pH of the use solution, where it is a pH.

@@ -7,7 +7,7 @@ use brimline::chemistry::foam::{Foam, shaken};
 use brimline::chemistry::ghs::mixture::{Endpoint, Verdict};
 use brimline::chemistry::pairs::{Meeting, Severity};
 use brimline::form::action::{Line, Shelf, reduce};
-use brimline::form::cautions::{self, mixing, remarks, residue, shake};
+use brimline::form::cautions::{self, UsePh, mixing, remarks, residue, shake};
 use brimline::form::{Action, Field, Typed, What, fill, names, shift};
 use brimline::number::Marks;
 use brimline::trade::residue::{left_at_most, left_by_one};
@@ -130,7 +130,8 @@ fn vinegar_on_marble_does_not_fit_by_its_estimated_ph() {
     let band = found.band.expect("acetic acid is known");
     assert!((band.low - 4.741).abs() < 0.02 && (band.high - 4.741).abs() < 0.04, "{band:?}");
     let marble = typed.floor().expect("a floor");
-    let verdict = cautions::fits_floor(&typed, marble, Marks::POINT).expect("a product");
+    let product = typed.product().expect("a product");
+    let verdict = UsePh::of(&typed, Marks::POINT).verdict(product, marble);
     let FloorVerdict::DoesNotFit { reasons } = verdict else { panic!("{verdict:?}") };
     assert!(reasons.iter().any(|reason| matches!(reason, Reason::TooAcid(_) | Reason::Family(_))));
 }
@@ -138,7 +139,7 @@ fn vinegar_on_marble_does_not_fit_by_its_estimated_ph() {
 #[test]
 fn a_printed_ph_beats_the_estimate_and_an_unknown_part_leaves_none() {
     let typed = after([pick("vinegar"), Action::Text(Line::Ph, "6.9".into())]);
-    let printed = cautions::use_ph(&typed, Marks::POINT).expect("it is printed");
+    let printed = UsePh::of(&typed, Marks::POINT).range.expect("it is printed");
     assert!((printed.low - 6.9).abs() < 1e-12 && (printed.high - 6.9).abs() < 1e-12);
     let unknown = after([
         pick("vinegar"),
@@ -148,7 +149,7 @@ fn a_printed_ph_beats_the_estimate_and_an_unknown_part_leaves_none() {
     ]);
     let found = cautions::ph::work(&unknown, Marks::POINT);
     assert_eq!((found.band, found.unknown.as_slice()), (None, &["A secret".to_owned()][..]));
-    assert_eq!(cautions::use_ph(&unknown, Marks::POINT), None, "never a reassuring number");
+    assert_eq!(UsePh::of(&unknown, Marks::POINT).range, None, "never a reassuring number");
     let wrong = after([pick("vinegar"), Action::Text(Line::PartCas(0), "64-19-8".into())]);
     assert_eq!(cautions::ph::work(&wrong, Marks::POINT).outcome.at("part-1-cas"), Some(&What::Cas));
 }
@@ -178,11 +179,35 @@ fn a_use_solution_is_screened_and_never_cleared_by_what_is_missing() {
     };
     let degreaser = after([pick("degreaser")]);
     assert!(matches!(verdict(&degreaser, Endpoint::Skin), Verdict::Class(class) if class.category == 1));
-    // Nobody said what the rest is, or what an unnamed part does: never "not classified".
-    let vinegar = after([pick("vinegar"), Action::Signal(brimline::chemistry::ghs::SignalWord::Unknown)]);
+    // Nobody said what the rest is: it may hold an acid or a lye, and is never "not classified".
+    let unread = Action::Signal(brimline::chemistry::ghs::SignalWord::Unknown);
+    let vinegar = after([pick("vinegar"), unread, Action::Listed(false)]);
     assert!(!matches!(verdict(&vinegar, Endpoint::Skin), Verdict::NotClassified));
     let listed =
         after([pick("vinegar"), Action::Listed(true), Action::Text(Line::PartCodes(0), String::new())]);
     assert!(!matches!(verdict(&listed, Endpoint::Eye), Verdict::Class(class) if class.category > 2));
     assert!(cautions::screening::work(&after([pick("neutral")]), Marks::POINT).is_none());
+}
+
+/// An estimate refuses a floor, and clears one only where the sheet lists all that matters.
+#[test]
+fn an_estimate_clears_a_floor_only_where_all_is_listed() {
+    let on_terrazzo = |listed: bool| {
+        let typed = after([
+            pick("vinegar"),
+            Action::Family(Family::Acid, false),
+            Action::Family(Family::Neutral, true),
+            Action::Text(Line::Label, "1:2000".into()),
+            Action::Write(Field::Alkalinity, "400".into()),
+            Action::Listed(listed),
+            Action::Pick(Shelf::Floor, "terrazzo".into()),
+        ]);
+        let floor = typed.floor().expect("a floor");
+        let ph = UsePh::of(&typed, Marks::POINT);
+        (ph.range.expect("a band"), ph.verdict(typed.product().expect("a product"), floor))
+    };
+    let (band, listed) = on_terrazzo(true);
+    assert!(band.low > 7.0 && band.high < 7.5, "hard water takes so little acid up: {band:?}");
+    assert_eq!(listed, FloorVerdict::Fits);
+    assert!(matches!(on_terrazzo(false).1, FloorVerdict::Unknown { .. }));
 }

@@ -4,7 +4,9 @@ use super::{panel, ph};
 use crate::chemistry::acid_base::{self, Activity, Water};
 use crate::chemistry::cas;
 use crate::chemistry::floor::PhRange;
-use crate::chemistry::ghs::mixture::{Ingredient, Kind, Mixture, Rest, Screening, concentrate_share, screen};
+use crate::chemistry::ghs::mixture::{
+    EXTREME_PH, Ingredient, Kind, Mixture, Rest, Screening, concentrate_share, screen,
+};
 use crate::chemistry::ghs::{Knowledge, codes};
 use crate::form::{Field, Outcome, Typed};
 use crate::number::Marks;
@@ -52,6 +54,9 @@ pub fn work(typed: &Typed, marks: Marks) -> Option<Screening> {
             ..Ingredient::default()
         });
     }
+    // An extreme pH is one whatever else may be in it; a mild one counts where nothing else can be.
+    let extreme = |band: &PhRange| band.low <= EXTREME_PH.low || band.high >= EXTREME_PH.high;
+    let estimated = found.band.filter(|band| product.listed || extreme(band));
     let mixture = Mixture {
         ingredients,
         rest: if product.listed { Rest::Harmless } else { Rest::Unknown },
@@ -59,8 +64,8 @@ pub fn work(typed: &Typed, marks: Marks) -> Option<Screening> {
         label: panel.codes.hazards.clone(),
         label_read: panel.knowledge == Knowledge::Full,
         covers_water: false,
-        ph: super::printed_ph(product, marks).or(found.band),
-        ph_of_concentrate: neat(typed, &parts, density, marks),
+        ph: super::printed_ph(product, marks).or(estimated),
+        ph_of_concentrate: neat(typed, &parts, density, marks).filter(|_| product.listed),
         reserve_is_small: false,
     };
     Some(screen(&mixture))

@@ -12,7 +12,7 @@ use crate::answer::Weight;
 use crate::chemistry::floor::FloorVerdict;
 use crate::chemistry::foam::{FoamVerdict, verdict};
 use crate::form::action::{Line, Shelf};
-use crate::form::cautions::{fits_floor, remarks};
+use crate::form::cautions::{UsePh, remarks};
 use crate::form::fill::work;
 use crate::page::components::{
     Text, caution_panel, picker, print_button, shelf_buttons, text_field, warnings,
@@ -91,7 +91,7 @@ fn fits(shared: &Shared) -> Html {
     for remark in &mut remarks {
         remark.weight = remark.weight.max(Weight::Warn);
     }
-    let Some(on_floor) = fits_floor(typed, floor, shared.marks()) else { return Html::default() };
+    let on_floor = UsePh::of(typed, shared.marks()).verdict(product, floor);
     let machine_key = match verdict(product.foam, machine.vacuum) {
         FoamVerdict::Fits if remarks.iter().any(|remark| remark.code == "remark-flammable") => {
             "fits-machine-not"

@@ -1,8 +1,8 @@
 //! Everything on the site held against everything: which products must never meet, and which fit which floor.
 
-use crate::chemistry::floor::{FloorVerdict, PhRange, Reason, verdict};
+use crate::chemistry::floor::{FloorVerdict, Reason};
 use crate::chemistry::pairs::{Meeting, Pair, Severity};
-use crate::form::cautions::{mixing, use_ph};
+use crate::form::cautions::{UsePh, mixing};
 use crate::page::shared::Shared;
 use crate::page::views::captioned;
 use crate::site::Product;
@@ -72,12 +72,12 @@ pub fn floor_table(shared: &Shared) -> Html {
     let mut own = (*shared.typed).clone();
     let mut ph_of = |product: &Product| {
         own.ask.product.clone_from(&product.id);
-        use_ph(&own, shared.marks())
+        UsePh::of(&own, shared.marks())
     };
-    let phs: Vec<Option<PhRange>> = site.products.iter().map(&mut ph_of).collect();
+    let phs: Vec<UsePh> = site.products.iter().map(&mut ph_of).collect();
     let tables = site.floors.iter().map(|floor| {
-        let row = |(product, ph): (&Product, &Option<PhRange>)| {
-            let verdict = verdict(floor.surface, &product.families, *ph);
+        let row = |(product, ph): (&Product, &UsePh)| {
+            let verdict = ph.verdict(product, floor);
             let why: Vec<String> = match &verdict {
                 FloorVerdict::Fits => Vec::new(),
                 FloorVerdict::DoesNotFit { reasons } => {
