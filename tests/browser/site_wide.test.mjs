@@ -130,7 +130,7 @@ test("the pH of vinegar is estimated from its acid, and marble is refused by it"
   await write(page, "part-2-low", "5");
   await press(page, "part-2-remove");
   await choose(page, "product", "neutral");
-  assert.match(await page.locator(".unknown", { hasText: "what the product is made of" }).innerText(), /Not known/);
+  assert.match(await page.locator(".unknown", { hasText: "its pH is estimated here" }).innerText(), /Not known/);
 });
 
 test("the use solution is screened, rule by rule, and is not known without its parts", async () => {
