@@ -119,6 +119,7 @@ test("the pH of vinegar is estimated from its acid, and marble is refused by it"
   assert.ok(Math.abs(shown["cautions.ph_low"] - 4.74) < 0.03, `${shown["cautions.ph_low"]}`);
   assert.match(await page.locator("svg.drawing", { has: page.locator(".pointer") }).first().getAttribute("aria-label"), /pH against the dose/);
   assert.equal(await page.locator(".fits [data-verdict]").getAttribute("data-verdict"), "floor-verdict-does-not-fit");
+  assert.equal(await page.locator("[data-neat]").count(), 0, "it does not fit at any dilution");
   await write(page, "water-alkalinity", "0");
   assert.ok((await figures(page))["cautions.ph_low"] < 3.7, "soft water takes up no acid");
   await press(page, "part-add");

@@ -1,6 +1,7 @@
 //! The estimate of the use solution's pH.
 
 use crate::chemistry::floor::FloorVerdict;
+use crate::form::cautions::UsePh;
 use crate::form::cautions::ph::{Ph, work};
 use crate::form::{Field, names};
 use crate::page::components::{assumptions, computed, number_field};
@@ -37,13 +38,18 @@ fn told(shared: &Shared, found: &Ph) -> Html {
         return html! { <p class="unknown">{ shared.say("ph-not-yet") }</p> };
     };
     let maker = product.is_some_and(|product| !product.ph.trim().is_empty());
-    let only_here = matches!(found.neat, Some(FloorVerdict::DoesNotFit { .. }));
+    let here = product.zip(shared.typed.floor());
+    let here = here.map(|(product, floor)| UsePh::of(&shared.typed, shared.marks()).verdict(product, floor));
+    let only_here =
+        here == Some(FloorVerdict::Fits) && matches!(found.neat, Some(FloorVerdict::DoesNotFit { .. }));
+    let one = shared.show(low) == shared.show(high);
     let window = shared.typed.floor().and_then(|floor| floor.surface.window().copied());
     html! {
         <>
             <p>
                 { shared.say("ph-band") }{ " " }
-                { computed(shared, names::PH_LOW, low) }{ " – " }{ computed(shared, names::PH_HIGH, high) }
+                { computed(shared, names::PH_LOW, low) }
+                if !one { { " – " }{ computed(shared, names::PH_HIGH, high) } }
             </p>
             if maker { <p>{ shared.say("ph-maker") }</p> }
             if only_here { <p data-neat="does-not-fit">{ shared.say("ph-neat") }</p> }
