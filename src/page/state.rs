@@ -24,6 +24,7 @@ impl Reducible for Now {
             | Action::Replace(_)
             | Action::DropSetting
             | Action::DropCatch(_)
+            | Action::DropPart(_)
             | Action::TakeFlows(_) => true,
             // The usual target takes the place of one that somebody may have typed.
             Action::Porosity(_) => self.typed.floor().is_some_and(|floor| !floor.has_usual_target()),
