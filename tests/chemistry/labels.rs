@@ -1,7 +1,9 @@
 //! Label elements, codes in pasted text, and the advice that rests on them.
 
 use brimline::chemistry::advice::{Kind, Ppe, advise};
-use brimline::chemistry::ghs::{Knowledge, Pictogram, Route, SignalWord, codes, elements, hazard};
+use brimline::chemistry::ghs::{
+    Knowledge, Pictogram, Route, SignalWord, codes, elements, hazard, precaution,
+};
 use brimline::source::Standing;
 
 #[track_caller]
@@ -115,4 +117,14 @@ fn a_product_that_is_not_classified_asks_for_nothing_more() {
     let advice = advise(&[], Knowledge::Full);
     assert!(advice.measures.is_empty() && !advice.cautious);
     assert_eq!(elements(&[], Knowledge::Full).signal, SignalWord::None);
+}
+
+/// A combination ends where the tables end, however long the chain is that a paste holds.
+#[test]
+fn combinations_of_the_tables_are_read_whole() {
+    for row in precaution::ALL {
+        assert_read(row.code, &[row.code], &[]);
+    }
+    let chain = vec!["P305"; 20_000].join("+");
+    assert_read(&chain, &["P305"], &[]);
 }

@@ -38,7 +38,8 @@ impl Codes {
     fn keep_chain(&mut self, chain: &[String]) {
         let mut start = 0;
         while start < chain.len() {
-            let mut end = chain.len();
+            // No longer than any in the tables: a paste may hold a chain of thousands.
+            let mut end = chain.len().min(start + LONGEST);
             while end > start && !self.keep(&chain[start..end].join("+")) {
                 end -= 1;
             }
@@ -50,6 +51,9 @@ impl Codes {
         }
     }
 }
+
+/// The most single codes in a combination of the tables.
+const LONGEST: usize = 4;
 
 fn push<T: PartialEq>(list: &mut Vec<T>, item: T) {
     if !list.contains(&item) {
