@@ -7,6 +7,7 @@ pub mod area_list;
 mod demo;
 mod entry;
 mod record;
+pub mod sheet;
 pub mod unknown;
 
 pub use demo::demo;
