@@ -3,7 +3,8 @@
 //! The health rows were read in the Hazardous Products Regulations of Canada, which write the mixture rules of
 //! the UN GHS out; 29 CFR 1910.1200, Appendix A and CLP, Annex I carry the same figures (from memory, except
 //! for what CLP says of pH and its 5 % and 3 %). The rows for water were read in ADR, which writes the same
-//! chapter of the UN GHS out for categories 1 and 2.
+//! chapter of the UN GHS out for categories 1 and 2. Both are read in the editions that the rows name; whether
+//! later ones changed a figure was not looked up.
 
 use super::class::Endpoint;
 use crate::source::Source;
