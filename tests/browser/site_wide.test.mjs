@@ -140,7 +140,7 @@ test("the use solution is screened, rule by rule, and is not known without its p
   assert.match(await page.locator(".unknown", { hasText: "counts as the concentrate" }).innerText(), /Not known/);
   await choose(page, "product", "degreaser");
   const skin = page.locator('[data-endpoint="mixture-for-skin"]');
-  assert.match(plain(await skin.innerText()), /Category 1[^]*extreme pH[^]*CLP/);
+  assert.match(plain(await skin.innerText()), /Category 1[^]*11.5 or more[^]*CLP/);
   assert.equal(await page.locator("[data-endpoint]").count(), 6);
   const details = page.locator("details", { has: skin });
   assert.match(await details.innerText(), /Danger[^]*severe skin burns/);

@@ -111,6 +111,10 @@ export const STATES = [
     await choose(page, "units", "metric");
     await write(page, "area-1-size", "123,456");
   }],
+  ["cautions, a sheet read", "cautions", async (page) => {
+    await write(page, "sheet-text", "2. Hazards\nSignal word: Danger\nSignal word: Warning\nH314 H319\n3. Composition\nSodium hydroxide 1310-73-2 2 - 5");
+    await press(page, "sheet-read");
+  }],
   ["cautions, nothing known", "cautions", async (page) => {
     await press(page, "product-add");
     await write(page, "product-ph", "99");

@@ -5,6 +5,7 @@ mod foam;
 mod ph;
 mod residue;
 mod screening;
+mod sheet;
 mod site_wide;
 
 use super::frame;
@@ -39,6 +40,10 @@ pub fn cautions_view(shared: &Shared) -> Html {
                 { product_cautions(shared) }
                 { product_parts(shared, &outcome) }
                 { shelf_buttons(shared, Shelf::Product) }
+            </details>
+            <details class="more">
+                <summary>{ shared.say("cautions-sheet") }</summary>
+                <sheet::SheetReader shared={shared.clone()} />
             </details>
         </>
     };

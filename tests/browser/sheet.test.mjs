@@ -1,0 +1,66 @@
+// A product from the pasted text of its safety data sheet: nothing is taken unseen.
+
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { test } from "node:test";
+import { field, plain, press, settled, stageOfThisFile, write } from "./walk.mjs";
+
+const { open } = await stageOfThisFile();
+
+/** A sheet of our own, of the invented degreaser. */
+const SHEET = readFileSync(`${process.env.BRIMLINE_ROOT}/tests/sheets/degreaser-table.txt`, "utf8");
+
+async function pasted(text) {
+  const page = await open({ view: "cautions" });
+  await press(page, "product-add");
+  await write(page, "product-name", "Degreaser of a sheet");
+  await write(page, "sheet-text", text);
+  await press(page, "sheet-read");
+  return page;
+}
+
+test("what is found stands beside its line, and only what is ticked is taken", async () => {
+  const page = await pasted(SHEET);
+  const findings = page.locator(".findings li");
+  assert.ok((await findings.count()) > 8);
+  assert.match(plain(await findings.first().innerText()), /Line \d+:/);
+  assert.ok(await field(page, "sheet-take").isDisabled(), "nothing is ticked at first");
+  assert.equal(await page.locator(".findings input:checked").count(), 0);
+  const find = (words) => findings.filter({ hasText: words }).first();
+  await find("Signal word: Danger").locator("input").check();
+  await find("H314").locator("input").check();
+  await find("1310-73-2").locator("input").check();
+  await press(page, "sheet-take");
+  assert.equal(await field(page, "product-codes").inputValue(), "H314");
+  assert.equal(await field(page, "part-1-cas").inputValue(), "1310-73-2");
+  assert.equal(await field(page, "part-2-cas").count(), 0, "what was not ticked was not taken");
+  assert.match(await page.locator(".caution .signal strong").first().innerText(), /Danger/);
+  await press(page, "undo");
+  assert.equal(await field(page, "product-codes").inputValue(), "", "and it can be taken back");
+});
+
+test("by keyboard: paste, look through, tick, take", async () => {
+  const page = await pasted("2. Hazards identification\nSignal word: Warning\nH319 Causes serious eye irritation");
+  await field(page, "sheet-read").focus();
+  await page.keyboard.press("Tab");
+  await page.keyboard.press("Space");
+  await page.keyboard.press("Tab");
+  await page.keyboard.press("Space");
+  await page.keyboard.press("Tab");
+  assert.equal(await page.evaluate(() => document.activeElement.name), "sheet-take");
+  await page.keyboard.press("Enter");
+  await settled(page);
+  assert.equal(await field(page, "product-codes").inputValue(), "H319");
+});
+
+test("a sheet that contradicts itself, and a text that is none, are told so", async () => {
+  const page = await pasted(readFileSync(`${process.env.BRIMLINE_ROOT}/tests/sheets/degreaser-contradicts.txt`, "utf8"));
+  assert.ok((await page.locator(".mistake").count()) > 0);
+  await write(page, "sheet-text", "A letter about nothing.");
+  await press(page, "sheet-read");
+  assert.match(await page.locator("[role=status]", { hasText: "found" }).innerText(), /0 things were found[^]*2, 3, 8, 9, 14/);
+  assert.equal(await page.locator(".findings li").count(), 0);
+  await write(page, "sheet-text", "H3".repeat(200_000));
+  await press(page, "sheet-read");
+  assert.ok(await page.locator("[role=status]", { hasText: "found" }).isVisible(), "noise neither hangs nor breaks it");
+});
