@@ -701,6 +701,7 @@ remark-ph-temperature = The estimate holds at 25 °C. Warm alkaline solutions re
 remark-ph-closed = No gas of the air goes in or out.
 remark-ph-no-pairs = The hardness of the water binds nothing.
 remark-ph-rest = What the SDS does not list was taken as water. A part that is not listed can change the pH: test the solution with a strip before you trust it.
+remark-ph-density = The density of the concentrate is not known: the band covers 1 to 1.5 g/mL.
 remark-ph-between = The name of { $part } leaves open what it brings: the band covers both ends.
 remark-ph-silicate = Silicate was taken as single molecules; in a strong solution it forms chains, and the pH is a little lower.
 remark-ph-strong = The solution is stronger than the estimate is made for: it may be off by a few tenths.

@@ -2,13 +2,18 @@
 
 use crate::{after, assert_figure, assert_printed, codes, in_unit, near, write};
 use brimline::form::action::Shelf;
-use brimline::form::shift::{compare::compare, work};
-use brimline::form::{Action, Field, What, names};
+use brimline::form::shift::{Shift, compare::compare, work};
+use brimline::form::{Action, Field, Typed, What, names};
 use brimline::number::Marks;
 use brimline::trade::stock::{
     DAY, MONTH, Supply, USUAL_SAFETY, YEAR, containers, daily, reorder_at, safety_stock,
 };
 use brimline::units::{Quantity, Volume};
+
+/// What stands beside the plan of what was typed.
+fn compared(typed: &Typed) -> Option<Shift> {
+    compare(typed, &work(typed, Marks::POINT), Marks::POINT)
+}
 
 /// W. J. Stevenson, Operations Management, 14th ed. (2021), chapter 12, example 8: 50 tons are used during
 /// the lead time, with a standard deviation of 5; at a risk of 3 % z = 1.88, the safety stock is 9.40 and the
@@ -110,11 +115,11 @@ fn another_product_and_another_setting_side_by_side() {
         Action::Pick(Shelf::Product, "neutral".into()),
     ];
     let typed = after(vinyl.clone());
-    assert!(compare(&typed, Marks::POINT).is_none(), "nothing to compare with");
+    assert!(compared(&typed).is_none(), "nothing to compare with");
     let own = work(&typed, Marks::POINT).outcome.answer;
     let other = |action: Action| {
         let typed = after(vinyl.clone().into_iter().chain([action]));
-        compare(&typed, Marks::POINT).expect("a comparison")
+        compared(&typed).expect("a comparison")
     };
     let figure = |answer: &brimline::answer::Answer, name| answer.get(name).expect(name).si;
     let weaker = other(Action::OtherProduct("hand-soap".into())).outcome.answer;
@@ -129,10 +134,10 @@ fn another_product_and_another_setting_side_by_side() {
     ));
     assert!(codes(&wetter.outcome.answer).contains(&"remark-forced-too-wet"));
     let missing = after(vinyl.clone().into_iter().chain([write(Field::OtherSetting, "7")]));
-    assert!(compare(&missing, Marks::POINT).is_none(), "there are three settings");
+    assert!(compared(&missing).is_none(), "there are three settings");
     assert_eq!(work(&missing, Marks::POINT).outcome.at("compare-setting"), Some(&What::NoSetting));
     let half = after(vinyl.into_iter().chain([write(Field::OtherSetting, "1.5")]));
-    assert!(compare(&half, Marks::POINT).is_none());
+    assert!(compared(&half).is_none());
     assert!(work(&half, Marks::POINT).outcome.at("compare-setting").is_some());
 }
 

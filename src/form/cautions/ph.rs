@@ -6,9 +6,11 @@ use crate::chemistry::acid_base::{
 };
 use crate::chemistry::cas;
 use crate::chemistry::floor::{FloorVerdict, PhRange, verdict};
+use crate::chemistry::ghs::mixture::{HEAVIEST, WATER};
 use crate::form::{Field, Outcome, Typed, What, fill, names};
 use crate::limits::STRENGTH;
 use crate::number::Marks;
+use crate::site::{Floor, Product};
 use crate::units::{Density, Kind, MassConcentration, MassFraction, Plain, Quantity, VolumeFraction};
 
 /// So many steps the picture has.
@@ -27,8 +29,16 @@ pub struct Ph {
     pub curve: Vec<Point>,
     /// The strength of the use solution.
     pub strength: Option<VolumeFraction>,
-    /// Whether the concentrate itself would do to the floor what the use solution does.
-    pub neat: Option<FloorVerdict>,
+    /// The band of the concentrate itself.
+    pub neat: Option<PhRange>,
+}
+
+impl Ph {
+    /// Whether the product fits a floor at its dilution and at that only: neat it would harm it.
+    pub fn only_diluted(&self, product: &Product, floor: &Floor, diluted: &FloorVerdict) -> bool {
+        let neat = verdict(floor.surface, &product.families, self.neat);
+        *diluted == FloorVerdict::Fits && matches!(neat, FloorVerdict::DoesNotFit { .. })
+    }
 }
 
 /// Estimates the pH of the product asked about at the strength of Fill, in the site's tap water.
@@ -47,10 +57,7 @@ pub fn work(typed: &Typed, marks: Marks) -> Ph {
     let alkalinity = out.need::<MassConcentration>(typed, Field::Alkalinity, marks);
     let tap = out.need::<Plain>(typed, Field::TapPh, marks);
     let parts = parts(out, typed, marks);
-    // A concentrate is mostly water: 1 g/mL where nobody said.
-    let density = out
-        .may::<Density>(typed, Field::Density, marks)
-        .map(|density| density.unwrap_or(Density::new(1_000.0)));
+    let density = out.may::<Density>(typed, Field::Density, marks);
     let Some(product) = typed.product() else { return found };
     let (Some(alkalinity), Some(tap), Some(parts), Some(density)) = (alkalinity, tap, parts, density) else {
         return found;
@@ -62,15 +69,22 @@ pub fn work(typed: &Typed, marks: Marks) -> Ph {
     if parts.is_empty() {
         return found;
     }
+    // What a litre holds is share times density: where nobody knows the density, a litre of what is as light as
+    // water holds the least, of the heaviest the most.
+    let heavier = if density.is_some() { 1.0 } else { HEAVIEST / WATER };
+    let most = |high: MassFraction| (high * heavier).min(MassFraction::new(1.0));
     let ingredients: Vec<Ingredient> = parts
         .iter()
-        .map(|(cas, low, high)| Ingredient { cas: cas.as_str(), low: *low, high: *high })
+        .map(|(cas, low, high)| Ingredient { cas: cas.as_str(), low: *low, high: most(*high) })
         .collect();
-    let made = acid_base::Product { ingredients: &ingredients, density };
+    let made = acid_base::Product { ingredients: &ingredients, density: density.unwrap_or(WATER) };
     let water = Water { alkalinity, ph: tap.si() };
     let told = estimate(made, strength, water, Activity::Davies);
     found.unknown = told.unknown.iter().map(|place| product.parts[*place].name.clone()).collect();
     note(&mut found.outcome, &told, product.parts.as_slice());
+    if density.is_none() {
+        found.outcome.answer.remark(Remark::new("remark-ph-density", Weight::Assumed));
+    }
     found.band = told.range();
     if let Some(band) = found.band {
         let answer = &mut found.outcome.answer;
@@ -78,8 +92,7 @@ pub fn work(typed: &Typed, marks: Marks) -> Ph {
         answer.figure(names::PH_HIGH, Value::plain(band.high, Kind::Ph));
         let up_to = (strength * 2.0).min(VolumeFraction::new(STRENGTH.high));
         found.curve = curve(made, water, Activity::Davies, up_to, STEPS);
-        let neat = estimate(made, VolumeFraction::new(1.0), water, Activity::Davies).range();
-        found.neat = typed.floor().map(|floor| verdict(floor.surface, &product.families, neat));
+        found.neat = estimate(made, VolumeFraction::new(1.0), water, Activity::Davies).range();
     }
     found
 }

@@ -1,7 +1,6 @@
 //! The class of the use solution, from what the product is made of: a screening estimate.
 
 use super::{panel, ph};
-use crate::chemistry::acid_base::{self, Activity, Water};
 use crate::chemistry::cas;
 use crate::chemistry::floor::PhRange;
 use crate::chemistry::ghs::mixture::{
@@ -10,7 +9,7 @@ use crate::chemistry::ghs::mixture::{
 use crate::chemistry::ghs::{Knowledge, codes};
 use crate::form::{Field, Outcome, Typed};
 use crate::number::Marks;
-use crate::units::{Density, MassConcentration, MassFraction, Plain, Quantity, VolumeFraction};
+use crate::units::{Density, MassFraction};
 
 /// Screens the use solution of the product asked about, at the strength of Fill; none where it lists no part,
 /// or a number in the list is wrong.
@@ -65,28 +64,8 @@ pub fn work(typed: &Typed, marks: Marks) -> Option<Screening> {
         label_read: panel.knowledge == Knowledge::Full,
         covers_water: false,
         ph: super::printed_ph(product, marks).or(estimated),
-        ph_of_concentrate: neat(typed, &parts, density, marks).filter(|_| product.listed),
+        ph_of_concentrate: found.neat.filter(|_| product.listed),
         reserve_is_small: false,
     };
     Some(screen(&mixture))
-}
-
-/// The pH of the concentrate itself, where it can be estimated.
-fn neat(
-    typed: &Typed,
-    parts: &[(String, MassFraction, MassFraction)],
-    density: Option<Density>,
-    marks: Marks,
-) -> Option<PhRange> {
-    let mut aside = Outcome::default();
-    let alkalinity = aside.need::<MassConcentration>(typed, Field::Alkalinity, marks)?;
-    let ph = aside.need::<Plain>(typed, Field::TapPh, marks)?.si();
-    let listed = |(cas, low, high): &'_ (String, MassFraction, MassFraction)| (cas.clone(), *low, *high);
-    let all: Vec<(String, MassFraction, MassFraction)> = parts.iter().map(listed).collect();
-    let ingredients: Vec<acid_base::Ingredient> =
-        all.iter().map(|(cas, low, high)| acid_base::Ingredient { cas, low: *low, high: *high }).collect();
-    let density = density.unwrap_or(Density::new(1_000.0));
-    let product = acid_base::Product { ingredients: &ingredients, density };
-    let water = Water { alkalinity, ph };
-    acid_base::estimate(product, VolumeFraction::new(1.0), water, Activity::Davies).range()
 }

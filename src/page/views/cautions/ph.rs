@@ -1,6 +1,5 @@
 //! The estimate of the use solution's pH.
 
-use crate::chemistry::floor::FloorVerdict;
 use crate::form::cautions::UsePh;
 use crate::form::cautions::ph::{Ph, work};
 use crate::form::{Field, names};
@@ -38,10 +37,10 @@ fn told(shared: &Shared, found: &Ph) -> Html {
         return html! { <p class="unknown">{ shared.say("ph-not-yet") }</p> };
     };
     let maker = product.is_some_and(|product| !product.ph.trim().is_empty());
-    let here = product.zip(shared.typed.floor());
-    let here = here.map(|(product, floor)| UsePh::of(&shared.typed, shared.marks()).verdict(product, floor));
-    let only_here =
-        here == Some(FloorVerdict::Fits) && matches!(found.neat, Some(FloorVerdict::DoesNotFit { .. }));
+    let only_here = product.zip(shared.typed.floor()).is_some_and(|(product, floor)| {
+        let diluted = UsePh::of(&shared.typed, shared.marks()).verdict(product, floor);
+        found.only_diluted(product, floor, &diluted)
+    });
     let one = shared.show(low) == shared.show(high);
     let window = shared.typed.floor().and_then(|floor| floor.surface.window().copied());
     html! {

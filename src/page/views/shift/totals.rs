@@ -155,7 +155,7 @@ pub fn comparison(shared: &Shared, shift: &Shift) -> Html {
         chosen: shared.typed.ask.other_product.clone(),
         hint: None,
     };
-    let other = compare(&shared.typed, shared.marks());
+    let other = compare(&shared.typed, shift, shared.marks());
     let content = html! {
         <>
             <div class="fields">
