@@ -44,6 +44,12 @@ pub struct Round {
 }
 
 impl Round {
+    /// Parts of water to 1 that the rounded concentrate of a fill makes.
+    pub fn makes(&self, fill: usize) -> Option<f64> {
+        let (fill, rounded) = (self.plan.fills.get(fill)?, (*self.rounded.get(fill)?)?);
+        Some(rounded.dose.fraction_of(fill.solution).parts_of_water())
+    }
+
     /// The time that a person is with it.
     pub fn labour(&self) -> Duration {
         self.labours.iter().copied().sum()

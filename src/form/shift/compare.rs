@@ -1,7 +1,8 @@
 //! The same shift with another product, another flow setting, or both, side by side.
 
 use super::{Shift, other_setting, work_with};
-use crate::form::{Field, Outcome, Typed};
+use crate::answer::{Answer, Value};
+use crate::form::{Field, Outcome, Typed, names};
 use crate::number::Marks;
 
 /// The shift with what is compared; none where nothing is chosen to compare with.
@@ -40,4 +41,47 @@ pub fn compare(typed: &Typed, plan: &Shift, marks: Marks) -> Option<Shift> {
         }
     }
     Some(work_with(&own, marks, setting.map(|number| number - 1)))
+}
+
+/// The figures that are held side by side.
+const COMPARED: &[&str] = &[
+    names::SHIFT_SOLUTION,
+    names::SHIFT_WATER,
+    names::SHIFT_CONCENTRATE,
+    names::SHIFT_FILLS,
+    names::SHIFT_TOTAL_TIME,
+    names::SHIFT_LABOUR,
+    names::COST_TOTAL,
+    names::COST_EACH,
+    names::YEAR_CONCENTRATE,
+    names::YEAR_COST,
+];
+
+/// One figure of the plan and of the other way.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Difference {
+    /// Its name.
+    pub name: &'static str,
+    /// As planned.
+    pub own: Value,
+    /// The other way.
+    pub other: Value,
+    /// How much more the other way takes; nothing where only rounding lies between.
+    pub change: Value,
+}
+
+/// The figures that both ways have, side by side.
+pub fn differences(own: &Answer, other: &Answer) -> Vec<Difference> {
+    let one = |name: &&'static str| {
+        let (own, other) = (own.get(name)?, other.get(name)?);
+        let change = other.si - own.si;
+        let rounding = change.abs() <= 1e-9 * own.si.abs();
+        Some(Difference {
+            name,
+            own,
+            other,
+            change: Value { si: if rounding { 0.0 } else { change }, ..own },
+        })
+    };
+    COMPARED.iter().filter_map(one).collect()
 }

@@ -27,6 +27,14 @@ impl Cost {
     }
 }
 
+impl Cost {
+    /// A part of it as a share of the whole.
+    pub fn share(self, part: Money) -> Option<VolumeFraction> {
+        let sum = self.sum().filter(|sum| *sum > Money::ZERO)?;
+        Some(VolumeFraction::new(part / sum))
+    }
+}
+
 /// What to keep of one product.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Stock {

@@ -1,8 +1,7 @@
 //! The density in section 9.
 
-use super::MOST_EACH;
 use super::doubt::Doubt;
-use super::found::{Finding, What};
+use super::found::{Finding, What, in_section};
 use super::lines::Line;
 use super::scan::{Token, range, tokens, until_next_property};
 
@@ -14,28 +13,19 @@ const NAMES: &[&str] = &["relative density", "specific gravity", "bulk density",
 
 /// Every density and specific gravity.
 pub(super) fn find(lines: &[Line]) -> Vec<Finding> {
-    let own: Vec<&Line> = lines.iter().filter(|line| line.belongs_to(9)).collect();
-    let mut out: Vec<Finding> = Vec::new();
-    for (at, line) in own.iter().enumerate() {
-        let Some((name, rest)) = named(&line.text) else { continue };
-        let mut found = values(line, name, &rest);
-        let next = own.get(at + 1).filter(|next| !next.heading && named(&next.text).is_none());
-        let opens = |text: &str| {
-            text.trim_start().starts_with(|one: char| one.is_ascii_digit() || "<>~≥≤".contains(one))
-        };
-        if let Some(next) = next.filter(|next| found.is_empty() && opens(&next.text)) {
-            found = values(line, name, &next.text).into_iter().map(|one| one.and(next)).collect();
+    in_section(lines, 9, |line, below| {
+        let Some((name, rest)) = named(&line.text) else { return Vec::new() };
+        let found = values(line, name, &rest);
+        let below = below.filter(|below| found.is_empty() && named(&below.text).is_none());
+        match below.filter(|below| opens_with_number(&below.text)) {
+            Some(below) => values(line, name, &below.text).into_iter().map(|one| one.and(below)).collect(),
+            None => found,
         }
-        for one in found {
-            if !out.iter().any(|other| other.what == one.what) {
-                out.push(one);
-            }
-        }
-        if out.len() >= MOST_EACH {
-            break;
-        }
-    }
-    out
+    })
+}
+
+fn opens_with_number(text: &str) -> bool {
+    text.trim_start().starts_with(|one: char| one.is_ascii_digit() || "<>~≥≤".contains(one))
 }
 
 /// The name, and what stands behind it without what is said in brackets of the water that it is held against.

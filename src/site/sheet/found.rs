@@ -1,5 +1,6 @@
 //! What can be found.
 
+use super::MOST_EACH;
 use super::doubt::Doubt;
 use super::lines::Line;
 use crate::chemistry::ghs::{Hazard, Precaution, SignalWord};
@@ -151,4 +152,26 @@ impl Finding {
 /// By line; those of one line stay in the order in which they were found.
 pub(super) fn sort(findings: &mut [Finding]) {
     findings.sort_by_key(|finding| finding.line);
+}
+
+/// What `of` finds in each line of a section and, where it asks for it, the line below; each thing once.
+pub(super) fn in_section(
+    lines: &[Line],
+    section: u8,
+    of: impl Fn(&Line, Option<&Line>) -> Vec<Finding>,
+) -> Vec<Finding> {
+    let own: Vec<&Line> = lines.iter().filter(|line| line.belongs_to(section)).collect();
+    let mut out: Vec<Finding> = Vec::new();
+    for (at, line) in own.iter().enumerate() {
+        let below = own.get(at + 1).copied().filter(|below| !below.heading);
+        for one in of(line, below) {
+            if !out.iter().any(|other| other.what == one.what) {
+                out.push(one);
+            }
+        }
+        if out.len() >= MOST_EACH {
+            break;
+        }
+    }
+    out
 }

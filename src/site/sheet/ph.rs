@@ -1,34 +1,25 @@
 //! The pH in section 9.
 
-use super::MOST_EACH;
 use super::doubt::Doubt;
-use super::found::{Finding, Of, What};
+use super::found::{Finding, Of, What, in_section};
 use super::lines::Line;
 use super::scan::{Kind, Range, Token, range, squeezed, tokens, until_next_property};
 
 /// Every pH with what it was measured on.
 pub(super) fn find(lines: &[Line]) -> Vec<Finding> {
-    let own: Vec<&Line> = lines.iter().filter(|line| line.belongs_to(9)).collect();
-    let mut out: Vec<Finding> = Vec::new();
-    for (at, line) in own.iter().enumerate() {
-        let Some(rest) = behind(&line.text) else { continue };
-        let mut found = readings(line, rest);
-        let next = own.get(at + 1).filter(|next| !next.heading && behind(&next.text).is_none());
-        if let Some(next) = next.filter(|next| found.is_empty() && opens_with_value(&next.text)) {
+    in_section(lines, 9, |line, below| {
+        let Some(rest) = behind(&line.text) else { return Vec::new() };
+        let found = readings(line, rest);
+        let below = below.filter(|below| found.is_empty() && behind(&below.text).is_none());
+        match below.filter(|below| opens_with_value(&below.text)) {
             // Words of this line, numbers of the next one.
-            found = readings(line, &format!("{rest} {}", next.text));
-            found = found.into_iter().map(|one| one.and(next)).collect();
-        }
-        for one in found {
-            if !out.iter().any(|other| other.what == one.what) {
-                out.push(one);
+            Some(below) => {
+                let both = readings(line, &format!("{rest} {}", below.text));
+                both.into_iter().map(|one| one.and(below)).collect()
             }
+            None => found,
         }
-        if out.len() >= MOST_EACH {
-            break;
-        }
-    }
-    out
+    })
 }
 
 /// What stands behind "pH", where it is a word of its own.

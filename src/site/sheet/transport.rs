@@ -1,8 +1,7 @@
 //! The UN number in section 14, or that the product is no dangerous good.
 
-use super::MOST_EACH;
 use super::doubt::Doubt;
-use super::found::{Finding, What};
+use super::found::{Finding, What, in_section};
 use super::lines::Line;
 use super::scan::squeezed;
 
@@ -24,29 +23,19 @@ const NOT_REGULATED: &[&str] = &[
 
 /// Every UN number once, and statements that there is none.
 pub(super) fn find(lines: &[Line]) -> Vec<Finding> {
-    let own: Vec<&Line> = lines.iter().filter(|line| line.belongs_to(14)).collect();
-    let mut out: Vec<Finding> = Vec::new();
-    for (at, line) in own.iter().enumerate() {
+    in_section(lines, 14, |line, below| {
         let in_section = line.section.is_some();
         let mut found: Vec<Finding> = numbers(&line.text, in_section).map(|one| of(line, one)).collect();
         if found.is_empty() && in_section {
-            let next = own.get(at + 1).filter(|next| !next.heading && asks_for_number(&line.text));
-            found.extend(next.and_then(|next| Some(of(line, bare(&next.text)?).and(next))));
+            let below = below.filter(|_| asks_for_number(&line.text));
+            found.extend(below.and_then(|below| Some(of(line, bare(&below.text)?).and(below))));
             let letters = squeezed(&line.text, 400);
             let none = NOT_REGULATED.iter().any(|words| letters.contains(words))
                 || (mentions_un(&line.text) && letters.contains("notapplicable"));
             found.extend(none.then(|| Finding::new(line, What::NotRegulated)));
         }
-        for one in found {
-            if !out.iter().any(|other| other.what == one.what) {
-                out.push(one);
-            }
-        }
-        if out.len() >= MOST_EACH {
-            break;
-        }
-    }
-    out
+        found
+    })
 }
 
 fn of(line: &Line, number: u16) -> Finding {

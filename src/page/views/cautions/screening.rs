@@ -7,7 +7,7 @@ use crate::form::cautions::screening::work;
 use crate::page::pictogram::pictogram;
 use crate::page::shared::Shared;
 use crate::page::views::table;
-use crate::units::{Kind, Quantity};
+use crate::units::{Kind, Quantity, unit};
 use crate::words::Argument;
 use yew::prelude::*;
 
@@ -67,9 +67,8 @@ fn row(shared: &Shared, finding: &Finding) -> Html {
         }
         Reached::Ph(ph) => shared.tell("screen-ph", &[("ph", Argument::number(ph, shared.words.number(ph)))]),
         Reached::Estimate(estimate) => {
-            let milligrams = estimate.si() * 1e6;
-            let told = Argument::number(milligrams, shared.words.number(milligrams));
-            shared.tell("screen-estimate", &[("ate", told)])
+            let told = unit("mg_per_kg").map(|unit| shared.words.in_unit(estimate.si(), unit));
+            shared.tell("screen-estimate", &[("ate", Argument::text(told.unwrap_or_default()))])
         }
     };
     html! {

@@ -86,9 +86,7 @@ pub fn fills(drawn: &Drawn) -> Html {
                 let done = computed(shared, name("after"), Value::new(fill.after, Kind::Area));
                 html! { <>{ shared.say("fill-after") }{ " " }{ done }</> }
             });
-            let makes = round.rounded[index].map(|rounded| {
-                Value::plain((fill.solution - rounded.dose) / rounded.dose, Kind::Ratio)
-            });
+            let makes = round.makes(index).map(|parts| Value::plain(parts, Kind::Ratio));
             let out = round.rounded[index].map(|rounded| {
                 let dose = Value::new(rounded.dose, Kind::Dose);
                 let count = Value::plain(rounded.count, Kind::Count);

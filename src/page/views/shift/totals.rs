@@ -2,13 +2,16 @@
 
 use crate::answer::{Answer, Value};
 use crate::form::action::Shelf;
-use crate::form::shift::{Shift, Stock, compare::compare};
+use crate::form::shift::{
+    Shift, Stock,
+    compare::{Difference, compare, differences},
+};
 use crate::form::{Action, Field, names};
 use crate::page::components::{Choice, choice, computed, fold, named, number_field};
 use crate::page::drawing::cost_bars;
 use crate::page::shared::Shared;
 use crate::page::views::table;
-use crate::units::Kind;
+use crate::units::{Kind, Money, Quantity};
 use crate::words::Argument;
 use yew::prelude::*;
 
@@ -64,15 +67,15 @@ pub fn costs(shared: &Shared, shift: &Shift) -> Html {
         .filter_map(|name| Some((name, answer.get(name)?)))
         .collect();
     let share = |value: Value| {
-        let share = if total.si > 0.0 { value.si / total.si } else { 0.0 };
-        shared.show(Value { si: share, kind: Kind::Percent })
+        let share = shift.cost.share(Money::from_si(value.si));
+        share.map(|share| shared.show(Value::new(share, Kind::Percent)))
     };
     let row = |name: &'static str, value: Value, part: bool| {
         html! {
             <tr>
                 <th scope="row">{ shared.say(&figure_key(name)) }</th>
                 <td>{ computed(shared, name, value) }</td>
-                <td>{ part.then(|| share(value)) }</td>
+                <td>{ for part.then(|| share(value)).flatten() }</td>
             </tr>
         }
     };
@@ -127,20 +130,6 @@ pub fn stock(shared: &Shared, shift: &Shift) -> Html {
     }
 }
 
-/// The figures that are held side by side.
-const COMPARED: &[&str] = &[
-    names::SHIFT_SOLUTION,
-    names::SHIFT_WATER,
-    names::SHIFT_CONCENTRATE,
-    names::SHIFT_FILLS,
-    names::SHIFT_TOTAL_TIME,
-    names::SHIFT_LABOUR,
-    names::COST_TOTAL,
-    names::COST_EACH,
-    names::YEAR_CONCENTRATE,
-    names::YEAR_COST,
-];
-
 /// Another product, another setting, or both, beside the plan.
 pub fn comparison(shared: &Shared, shift: &Shift) -> Html {
     let outcome = &shift.outcome;
@@ -173,23 +162,21 @@ fn side_by_side(shared: &Shared, own: &Answer, other: &Shift) -> Html {
     if other.rounds.is_empty() {
         return html! { <p class="mistake">{ shared.say("compare-none") }</p> };
     }
-    let row = |name: &&'static str| {
-        let (own, other) = (own.get(name)?, theirs.get(name)?);
-        let change = Value { si: other.si - own.si, ..own };
+    let row = |one: Difference| {
+        let Difference { name, own, other, change } = one;
         let sign = if change.si > 0.0 { "+" } else { "−" };
-        let size = Value { si: change.si.abs(), ..change };
-        // A difference of a billionth is rounding, and one that reads as nothing is none.
-        let nothing = shared.show(Value { si: 0.0, ..change });
-        let same = change.si.abs() <= 1e-9 * own.si.abs() || shared.show(size) == nothing;
-        let change = if same { shared.say("compare-equal") } else { format!("{sign}{}", shared.show(size)) };
-        Some(html! {
+        let size = shared.show(Value { si: change.si.abs(), ..change });
+        // A difference that reads as nothing is none.
+        let same = size == shared.show(Value { si: 0.0, ..change });
+        let change = if same { shared.say("compare-equal") } else { format!("{sign}{size}") };
+        html! {
             <tr>
                 <th scope="row">{ shared.say(&figure_key(name)) }</th>
                 <td>{ shared.show(own) }</td>
                 <td>{ computed(shared, format!("compare.{name}"), other) }</td>
                 <td>{ change }</td>
             </tr>
-        })
+        }
     };
     let columns = ["column-what", "column-own", "column-other", "column-change"];
     let warned = theirs.remarks.iter().filter(|remark| {
@@ -198,7 +185,7 @@ fn side_by_side(shared: &Shared, own: &Answer, other: &Shift) -> Html {
     });
     html! {
         <>
-            { table(shared, "compare-table", &columns, COMPARED.iter().filter_map(row).collect()) }
+            { table(shared, "compare-table", &columns, differences(own, theirs).into_iter().map(row).collect()) }
             { for warned.map(|remark| html! {
                 <p class="unknown" data-compare={remark.code}>{ shared.words.remark(remark, shared.system()) }</p>
             }) }
