@@ -25,7 +25,9 @@ impl Words {
 
     /// A value in a unit.
     pub fn in_unit(&self, si: f64, unit: &Unit) -> String {
-        format!("{}{THIN_SPACE}{}", self.number(unit.from_si(si)), unit.symbol)
+        // Money has no unit here: its sign stands where the page knows it.
+        let space = if unit.symbol.is_empty() { "" } else { "\u{202f}" };
+        format!("{}{space}{}", self.number(unit.from_si(si)), unit.symbol)
     }
 
     /// A value in the reader's units; no number can be more than the limit that it came from, so that

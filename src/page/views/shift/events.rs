@@ -84,7 +84,7 @@ pub fn fills(drawn: &Drawn) -> Html {
             // In the middle of an area it says how far.
             let after = (fill.after > Area::ZERO).then(|| {
                 let done = computed(shared, name("after"), Value::new(fill.after, Kind::Area));
-                html! { <>{ shared.say("fill-after") }{ " " }{ done }</> }
+                html! { <>{ " " }{ shared.say("fill-after") }{ " " }{ done }</> }
             });
             let makes = round.makes(index).map(|parts| Value::plain(parts, Kind::Ratio));
             let out = round.rounded[index].map(|rounded| {
