@@ -1,9 +1,10 @@
 //! From codes and figures to a person's language.
 //!
-//! Every word that a person reads stands in one resource file a language, `words/en.ftl` for
-//! English, in the Fluent syntax that translators' tools know. The page reads the part of that
-//! syntax that it needs with a reader of our own: the reference reader costs 57 kB gzip of wasm, and a test
-//! holds ours against it, message by message.
+//! Every word that a person reads stands in the resource files of a language, `words/en/` for
+//! English, in the Fluent syntax that translators' tools know: `fill.ftl` is in the first load, the
+//! others come with what they speak of. The page reads the part of that syntax that it needs with a
+//! reader of our own: the reference reader costs 57 kB gzip of wasm, and a test holds ours against it,
+//! message by message.
 
 mod message;
 mod speak;
@@ -20,16 +21,29 @@ pub struct Words {
     marks: Marks,
 }
 
-/// The English resource file.
-pub const ENGLISH: &str = include_str!("words/en.ftl");
+/// What Fill, and the frame around all views, say in English.
+const FILL: &str = include_str!("words/en/fill.ftl");
 
 impl Words {
-    /// English.
+    /// The English of Fill and of the frame around all views.
     ///
     /// # Panics
     /// Never: a test reads the file.
+    pub fn of_fill() -> Self {
+        Self::read(FILL).expect("the English words are part of the build")
+    }
+
+    /// English, all of it.
+    ///
+    /// # Panics
+    /// Never: a test reads the files.
     pub fn english() -> Self {
-        Self::read(ENGLISH).expect("the English words are part of the build")
+        Self::read(&Self::resources().join("\n")).expect("the English words are part of the build")
+    }
+
+    /// The English resource files. Who names this has all of them in its part of the page.
+    pub fn resources() -> [&'static str; 2] {
+        [FILL, include_str!("words/en/rest.ftl")]
     }
 
     /// Reads a resource file.

@@ -18,12 +18,15 @@ use yew::prelude::*;
 /// The page.
 #[component]
 pub fn App() -> Html {
-    let words = use_memo((), |()| Words::english());
     let found = use_memo((), |()| store::open());
     let state = state::use_typed(&found);
     let place = use_place();
     let fill = place == Place::Fill && state.now.typed.ask.station.job == Job::Fill;
     let rest = use_rest(!fill);
+    let words = use_memo(matches!(rest, Loaded::Here(_)), |_| match rest {
+        Loaded::Here(rest) => (rest.words)(),
+        Loaded::Waiting | Loaded::Failed => Words::of_fill(),
+    });
     use_rest_soon();
     let newer = update::use_waiting();
     let today = today::use_today();

@@ -5,6 +5,7 @@ use super::views;
 use crate::form::Typed;
 use crate::form::saved::{self, Agreement, Doubt};
 use crate::number::Marks;
+use crate::words::Words;
 use gloo::timers::callback::Timeout;
 use yew::prelude::*;
 
@@ -25,6 +26,8 @@ pub struct Rest {
     pub cautions: View,
     /// The station's other jobs.
     pub station: View,
+    /// The words of all views.
+    pub words: fn() -> Words,
     /// Writes an answer into a file's text.
     pub save: fn(saved::View, &Typed, Marks) -> String,
     /// Reads one.
@@ -53,6 +56,7 @@ fn entries() -> Result<Rest, NotLoaded> {
         shift: views::shift_view,
         cautions: views::cautions_view,
         station: views::station_view,
+        words: Words::english,
         save: saved::save,
         open: saved::open,
         recompute: saved::recompute,

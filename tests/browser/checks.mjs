@@ -1,5 +1,6 @@
 // What can be wrong with the look of a page: each check gives its faults as lines, none when all is well.
 
+import { readdirSync, readFileSync } from "node:fs";
 import { axe } from "./harness.mjs";
 
 // Off by default: contrast of 7 to 1 (WCAG 2.2, 1.4.6) and the size of targets (2.5.8).
@@ -35,6 +36,20 @@ export const named = (page) => page.evaluate(() => {
   faults.push(...ids.filter((id, index) => ids.indexOf(id) !== index).map((id) => `twice: ${id}`));
   return faults;
 });
+
+const FILES = new URL("../../src/words/en/", import.meta.url);
+const KEYS = readdirSync(FILES).flatMap((file) =>
+  [...readFileSync(new URL(file, FILES), "utf8").matchAll(/^([a-z][\w-]*-[\w-]*) =/gm)].map(([, key]) => key));
+
+/** Keys that stand where their words should: what is said was not loaded. */
+export const unspoken = async (page) => {
+  const said = new Set(await page.evaluate(() => {
+    const texts = [...document.querySelectorAll("body, [aria-label]")].map((one) =>
+      one === document.body ? one.textContent : one.getAttribute("aria-label"));
+    return texts.join(" ").split(/[^\w-]+/);
+  }));
+  return KEYS.filter((key) => said.has(key));
+};
 
 /** What reaches over the edge of the screen. A table in its own scrolling box may. */
 export const overflowing = (page) => page.evaluate(() => {

@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { accessible, clashing, faultsOnPaper, named, overflowing, tooSmallToPress, tooSmallToRead } from "./checks.mjs";
+import { accessible, clashing, faultsOnPaper, named, overflowing, tooSmallToPress, tooSmallToRead, unspoken } from "./checks.mjs";
 import { STATES } from "./states.mjs";
 import { settled, stageOfThisFile } from "./walk.mjs";
 
@@ -14,7 +14,7 @@ const LETTER = Math.floor((8.5 - 30 / 25.4) * 96);
 
 /** On each screen or paper: its width, height and media, and what is looked for. */
 const LOOKS = [
-  ["desk", 1280, 800, {}, [accessible, named, tooSmallToPress, tooSmallToRead, clashing]],
+  ["desk", 1280, 800, {}, [accessible, named, unspoken, tooSmallToPress, tooSmallToRead, clashing]],
   // A tall one: what lies under the line at the foot of the screen is scrolled out from under it.
   ["phone", 360, 12_000, { colorScheme: "dark" }, [accessible, overflowing, tooSmallToPress, tooSmallToRead]],
   ["small phone", 320, 640, {}, [overflowing, tooSmallToRead, clashing]],

@@ -1,10 +1,11 @@
 //! Our reader against the reference implementation of the Fluent syntax (crate `fluent-bundle`).
 
-use brimline::words::{Argument, ENGLISH, Words};
+use brimline::words::{Argument, Words};
 use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 
 fn bundle() -> FluentBundle<FluentResource> {
-    let resource = FluentResource::try_new(ENGLISH.to_owned()).expect("the reference reader takes the file");
+    let resource =
+        FluentResource::try_new(Words::resources().join("\n")).expect("the reference reader takes the file");
     let mut bundle = FluentBundle::new(vec!["en-US".parse().expect("a language tag")]);
     // It would wrap each placeholder in invisible marks of direction.
     bundle.set_use_isolating(false);
