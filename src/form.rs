@@ -11,6 +11,7 @@ pub mod outcome;
 pub mod rules;
 pub mod saved;
 pub mod shift;
+pub mod site;
 pub mod station;
 pub mod typed;
 

@@ -3,9 +3,9 @@
 
 use crate::source::Source;
 use crate::units::{
-    ApplicationRate, Area, Density, Dimension, Duration, Flow, Frequency, Length, Mass, MassConcentration,
-    MassFraction, Money, Plain, Productivity, Quantity, Speed, Temperature, Volume, VolumeFraction,
-    VolumePrice, Wage,
+    ApplicationRate, Area, Coverage, Density, Dimension, Duration, Flow, Frequency, Length, Mass,
+    MassConcentration, MassFraction, Money, Plain, Productivity, Quantity, Speed, Temperature, Volume,
+    VolumeFraction, VolumePrice, Wage,
 };
 
 /// One row: the least and the greatest value accepted, both in SI units and both included.
@@ -199,6 +199,26 @@ limits! {
     ALKALINITY: MassConcentration, "alkalinity", 0.0, 1.0, "rain water to a hard well, as calcium carbonate";
     /// The pH of tap water.
     TAP_PH: Plain, "tap-ph", 4.0, 11.0, "no tap water is more acid or more alkaline";
+    /// The pH that a floor finish bears, or that a rinse reads.
+    PH: Plain, "ph", 0.0, 14.0, "the scale";
+    /// Coats of a finish.
+    COATS: Plain, "coats", 1.0, 20.0, "one to a floor built up for years";
+    /// What a volume of finish covers, one coat.
+    COVERAGE: Coverage, "coverage", 1_000.0, 500_000.0, "a thick seal to a thin mist: 1 to 500 m²/L";
+    /// How long a coat dries.
+    COAT_TIME: Duration, "coat-time", 60.0, 172_800.0, "a minute to two days";
+    /// How long before a machine may scrub a new finish wet.
+    CURE: Duration, "cure", 0.0, 90.0 * 86_400.0, "at once to three months";
+    /// The share of a finish that stays when it dries.
+    FINISH_SOLIDS: VolumeFraction, "finish-solids", 0.01, 1.0, "a thin one to one without water";
+    /// What is laid down to strip a floor.
+    STRIP_RATE: ApplicationRate, "strip-rate", 0.01 * LITRE, 5.0 * LITRE, "a damp floor to a flood: 10 mL/m² to 5 L/m²";
+    /// What is mixed for one patch.
+    BATCH: Volume, "batch", 100.0 * MILLILITRE, 20.0 * LITRE, "a cup to a bucket";
+    /// What a gloss meter reads.
+    GLOSS: Plain, "gloss", 0.0, 1_000.0, "a scale that runs to 100 for black glass, and mirrors beyond";
+    /// What a slip meter reads.
+    SLIP: Plain, "slip", 0.0, 2.0, "ice to rubber on grit";
     /// What concentrate is bought in.
     CONTAINER: Volume, "container", 10.0 * MILLILITRE, 1_100.0 * LITRE, "a sachet to a tank on a pallet";
     /// What one container costs.

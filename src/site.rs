@@ -8,8 +8,10 @@ mod demo;
 mod entry;
 mod record;
 pub mod sheet;
+mod standard;
 pub mod unknown;
 
 pub use demo::demo;
 pub use entry::Entry;
 pub use record::{Area, Catch, Dispenser, Floor, Ingredient, Machine, Measure, Product, Record, Site};
+pub use standard::{Film, Finish, Override, Patch, Standard, Standing, Trial};

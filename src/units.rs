@@ -15,7 +15,7 @@ pub mod table;
 pub mod unit;
 
 pub use quantity::{
-    ApplicationRate, Area, AreaPrice, ArealMass, Density, Duration, Flow, Frequency, Length, Mass,
+    ApplicationRate, Area, AreaPrice, ArealMass, Coverage, Density, Duration, Flow, Frequency, Length, Mass,
     MassConcentration, MassFraction, Money, Plain, Pressure, Productivity, Quantity, SpecificEnergy, Speed,
     Temperature, Volume, VolumeFraction, VolumePrice, Wage,
 };

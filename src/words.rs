@@ -42,8 +42,8 @@ impl Words {
     }
 
     /// The English resource files. Who names this has all of them in its part of the page.
-    pub fn resources() -> [&'static str; 2] {
-        [FILL, include_str!("words/en/rest.ftl")]
+    pub fn resources() -> [&'static str; 3] {
+        [FILL, include_str!("words/en/rest.ftl"), include_str!("words/en/site.ftl")]
     }
 
     /// Reads a resource file.

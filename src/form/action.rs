@@ -1,7 +1,8 @@
 //! What a person can do, and the one function that changes what was typed.
 
-mod records;
+pub(super) mod records;
 
+use super::site::{self, Act};
 use super::station::{Job, Method, Mishap, Rest};
 use super::{Field, Filling, Typed};
 use crate::chemistry::family::Family;
@@ -9,7 +10,8 @@ use crate::chemistry::floor::Surface;
 use crate::chemistry::floor::thirst::{Joints, Texture};
 use crate::chemistry::foam::Foam;
 use crate::chemistry::ghs::SignalWord;
-use crate::site::{Area, Catch, Dispenser, Entry, Ingredient};
+use crate::coded::coded;
+use crate::site::{Area, Catch, Dispenser, Entry, Ingredient, Record, Site, Standard};
 use crate::trade::alone::Around;
 use crate::trade::governing::Aim;
 use crate::trade::order::Place;
@@ -17,19 +19,61 @@ use crate::trade::porosity::Porosity;
 use crate::trade::soil::Soil;
 use crate::units::System;
 
-/// A kind of record that can be chosen, added and removed.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum Shelf {
-    /// Machines.
-    Machine,
-    /// Products.
-    Product,
-    /// Floors.
-    Floor,
-    /// Measures.
-    Measure,
-    /// Areas.
-    Area,
+coded! {
+    /// A kind of record that can be chosen, added and removed.
+    #[derive(Default)]
+    Shelf {
+        /// Machines.
+        #[default]
+        Machine = "machine",
+        /// Products.
+        Product = "product",
+        /// Floors.
+        Floor = "floor",
+        /// Finishes.
+        Finish = "finish",
+        /// Measures.
+        Measure = "measure",
+        /// Areas.
+        Area = "area",
+        /// Trials.
+        Trial = "trial",
+        /// Standards.
+        Standard = "standard",
+    }
+}
+
+impl Shelf {
+    /// Its records.
+    pub fn records(self, site: &Site) -> Vec<&dyn Record> {
+        fn all<T: Record>(all: &[T]) -> Vec<&dyn Record> {
+            all.iter().map(|record| record as &dyn Record).collect()
+        }
+        match self {
+            Self::Machine => all(&site.machines),
+            Self::Product => all(&site.products),
+            Self::Floor => all(&site.floors),
+            Self::Finish => all(&site.finishes),
+            Self::Measure => all(&site.measures),
+            Self::Area => all(&site.areas),
+            Self::Trial => all(&site.trials),
+            Self::Standard => all(&site.standards),
+        }
+    }
+
+    /// The id of the record asked about.
+    pub fn chosen(self, typed: &Typed) -> Option<&str> {
+        match self {
+            Self::Machine => typed.machine().map(Record::id),
+            Self::Product => typed.product().map(Record::id),
+            Self::Floor => typed.floor().map(Record::id),
+            Self::Finish => typed.finish().map(Record::id),
+            Self::Measure => typed.measure().map(Record::id),
+            Self::Area => typed.area().map(Record::id),
+            Self::Trial => typed.trial().map(Record::id),
+            Self::Standard => typed.standard().map(Record::id),
+        }
+    }
 }
 
 /// A line of text, as opposed to a number.
@@ -73,6 +117,28 @@ pub enum Line {
     PartCodes(usize),
     /// The name of an area, from 0.
     AreaName(usize),
+    /// What the records of a shelf are searched for.
+    Search,
+    /// The name of the finish asked about.
+    FinishName,
+    /// Where its pH window is written.
+    FinishSource,
+    /// The dilution of the stripper.
+    StripDilution,
+    /// The day of the first coat.
+    FirstCoat,
+    /// Its time.
+    FirstCoatAt,
+    /// The name of the trial asked about.
+    TrialName,
+    /// Its day.
+    TrialDate,
+    /// Who looked.
+    TrialBy,
+    /// What else was seen on a patch, from 0.
+    PatchNote(usize),
+    /// A line of the standard asked about, while it is a draft.
+    Rule(StandardLine),
 }
 
 impl Line {
@@ -98,7 +164,47 @@ impl Line {
             Self::PartCas(index) => &mut typed.product_mut()?.parts.get_mut(index)?.cas,
             Self::PartCodes(index) => &mut typed.product_mut()?.parts.get_mut(index)?.codes,
             Self::AreaName(index) => &mut typed.site.areas.get_mut(index)?.name,
+            Self::Search => &mut typed.ask.site.search,
+            Self::FinishName => &mut typed.finish_mut()?.name,
+            Self::FinishSource => &mut typed.finish_mut()?.source,
+            Self::StripDilution => &mut typed.ask.site.strip_dilution,
+            Self::FirstCoat => &mut typed.ask.site.first_coat,
+            Self::FirstCoatAt => &mut typed.ask.site.first_coat_at,
+            Self::TrialName => &mut typed.trial_mut()?.name,
+            Self::TrialDate => &mut typed.trial_mut()?.date,
+            Self::TrialBy => &mut typed.trial_mut()?.by,
+            Self::PatchNote(index) => &mut typed.trial_mut()?.patches.get_mut(index)?.note,
+            Self::Rule(line) => line.text_mut(typed.draft_mut()?),
         })
+    }
+}
+
+/// A line of a standard.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[allow(missing_docs, reason = "each is the line of the same name in the document")]
+pub enum StandardLine {
+    Name,
+    Dilution,
+    Pad,
+    Order,
+    Ppe,
+    Effective,
+    Author,
+    Reason,
+}
+
+impl StandardLine {
+    fn text_mut(self, standard: &mut Standard) -> &mut String {
+        match self {
+            Self::Name => &mut standard.name,
+            Self::Dilution => &mut standard.dilution,
+            Self::Pad => &mut standard.pad,
+            Self::Order => &mut standard.order,
+            Self::Ppe => &mut standard.ppe,
+            Self::Effective => &mut standard.effective,
+            Self::Author => &mut standard.author,
+            Self::Reason => &mut standard.reason,
+        }
     }
 }
 
@@ -199,6 +305,8 @@ pub enum Action {
     Order(Vec<usize>),
     /// Took an area into the shift, or out of it.
     Include(usize, bool),
+    /// What a supervisor does.
+    Site(Act),
     /// Read what stands in the way of the amount.
     StopRead,
     /// Put a whole state in place: the demo, an opened file, one step back.
@@ -244,7 +352,7 @@ fn change(typed: &mut Typed, action: Action) -> Option<()> {
         Action::Write(field, text) => field.entry_mut(typed)?.text = text,
         Action::Unit(field, code) => field.entry_mut(typed)?.unit = code,
         Action::Text(line, text) => *line.text_mut(typed)? = text,
-        Action::Pick(shelf, id) => *chosen(typed, shelf)? = id,
+        Action::Pick(shelf, id) => *chosen(typed, shelf) = id,
         Action::Add(shelf) => records::add(typed, shelf),
         Action::Remove(shelf, index) => records::remove(typed, shelf, index),
         Action::MoveUp(index) => {
@@ -336,18 +444,22 @@ fn change(typed: &mut Typed, action: Action) -> Option<()> {
             }
         }
         Action::Include(index, included) => typed.site.areas.get_mut(index)?.included = included,
+        Action::Site(act) => site::act(typed, act)?,
         Action::StopRead => typed.ask.stop_read = true,
         Action::Replace(whole) => *typed = *whole,
     }
     Some(())
 }
 
-fn chosen(typed: &mut Typed, shelf: Shelf) -> Option<&mut String> {
+fn chosen(typed: &mut Typed, shelf: Shelf) -> &mut String {
     match shelf {
-        Shelf::Machine => Some(&mut typed.ask.machine),
-        Shelf::Product => Some(&mut typed.ask.product),
-        Shelf::Floor => Some(&mut typed.ask.floor),
-        Shelf::Measure => Some(&mut typed.ask.measure),
-        Shelf::Area => None,
+        Shelf::Machine => &mut typed.ask.machine,
+        Shelf::Product => &mut typed.ask.product,
+        Shelf::Floor => &mut typed.ask.floor,
+        Shelf::Measure => &mut typed.ask.measure,
+        Shelf::Finish => &mut typed.ask.site.finish,
+        Shelf::Trial => &mut typed.ask.site.trial,
+        Shelf::Standard => &mut typed.ask.site.standard,
+        Shelf::Area => &mut typed.ask.site.area,
     }
 }

@@ -17,6 +17,9 @@ const SPEEDS: Units = &["mph", "ft_per_min", "km_per_h", "m_per_min"];
 const FLOWS: Units = &["gal_us_per_min", "l_per_min", "gal_imp_per_min", "floz_us_per_min", "ml_per_min"];
 const RATES: Units = &["gal_us_per_1000ft2", "ml_per_m2", "gal_imp_per_1000ft2"];
 const AREAS: Units = &["ft2", "m2"];
+const COVERAGES: Units = &["ft2_per_gal_us", "m2_per_l", "ft2_per_gal_imp"];
+const CURES: Units = &["h", "d"];
+const BATCHES: Units = &["l", "ml", "gal_us", "floz_us", "gal_imp"];
 const TIMES: Units = &["min", "s"];
 const CLOCK: Units = &["h", "min"];
 const SECONDS: Units = &["s", "min"];
@@ -127,6 +130,15 @@ macro_rules! record {
     ($typed:ident, floor) => {
         $typed.floor()?
     };
+    ($typed:ident, finish) => {
+        $typed.finish()?
+    };
+    ($typed:ident, trial) => {
+        $typed.trial()?
+    };
+    ($typed:ident, standard) => {
+        $typed.standard()?
+    };
     ($typed:ident, $own:ident) => {
         $typed.$own
     };
@@ -144,6 +156,15 @@ macro_rules! record_mut {
     };
     ($typed:ident, floor) => {
         $typed.floor_mut()?
+    };
+    ($typed:ident, finish) => {
+        $typed.finish_mut()?
+    };
+    ($typed:ident, trial) => {
+        $typed.trial_mut()?
+    };
+    ($typed:ident, standard) => {
+        $typed.draft_mut()?
     };
     ($typed:ident, $own:ident) => {
         $typed.$own
@@ -251,6 +272,34 @@ fields! {
     TapPh: "water-ph", TAP_PH, NUMBER, ask.tap_ph;
     /// A flow setting to compare with.
     OtherSetting: "compare-setting", SETTING, NUMBER, ask.other_setting;
+    /// The lowest pH that a finish bears.
+    FinishPhLow: "finish-ph-low", PH, NUMBER, finish.ph_low;
+    /// The highest.
+    FinishPhHigh: "finish-ph-high", PH, NUMBER, finish.ph_high;
+    /// Its coats.
+    FinishCoats: "finish-coats", COATS, NUMBER, finish.coats;
+    /// What one coat covers.
+    FinishCoverage: "finish-coverage", COVERAGE, COVERAGES, finish.coverage;
+    /// How long a coat dries before the next.
+    FinishDry: "finish-dry", COAT_TIME, CLOCK, finish.dry;
+    /// The share of it that stays when it dries.
+    FinishSolids: "finish-solids", FINISH_SOLIDS, SHARE, finish.solids;
+    /// How long before it may be scrubbed wet.
+    FinishCure: "finish-cure", CURE, CURES, finish.cure;
+    /// The floor that is stripped and coated.
+    CoatArea: "coat-area", AREA, AREAS, ask.site.coat_area;
+    /// How much strip solution is laid down.
+    StripRate: "strip-rate", STRIP_RATE, RATES, ask.site.strip_rate;
+    /// How long it stays.
+    StripDwell: "strip-dwell", CONTACT, TIMES, ask.site.strip_dwell;
+    /// What the last rinse reads.
+    RinsePh: "rinse-ph", PH, NUMBER, ask.site.rinse_ph;
+    /// What is mixed for one patch.
+    Batch: "trial-batch", BATCH, BATCHES, trial.batch;
+    /// How long a standard wants the floor wet.
+    StandardContact: "standard-contact", CONTACT, TIMES, standard.contact;
+    /// How often a standard wants the floor cleaned.
+    StandardFrequency: "standard-frequency", FREQUENCY, OFTEN, standard.frequency;
     --
     /// What is in the tank now.
     Left: "station-left", RESIDUE, LEVELS, "left";
@@ -307,6 +356,10 @@ fields! {
     PartOral(index): "part-oral", TOXICITY, BODY_DOSES, product.parts.oral;
     /// By skin.
     PartDermal(index): "part-dermal", TOXICITY, BODY_DOSES, product.parts.dermal;
+    /// What a gloss meter reads on a patch, from 0.
+    PatchGloss(index): "patch-gloss", GLOSS, NUMBER, trial.patches.gloss;
+    /// What a slip meter reads on it.
+    PatchSlip(index): "patch-slip", SLIP, NUMBER, trial.patches.slip;
     /// How wide an area's lanes are, from 0.
     AreaLane(index): "area-lane", LANE, LANES, site.areas.lane;
     /// How often an area is cleaned.
@@ -331,6 +384,8 @@ impl Field {
         out.extend(of(measure.map_or(0, |measure| measure.tips.len()), &[Self::Tip]));
         let parts: [fn(usize) -> Self; 4] = [Self::PartLow, Self::PartHigh, Self::PartOral, Self::PartDermal];
         out.extend(of(typed.product().map_or(0, |product| product.parts.len()), &parts));
+        let patches: [fn(usize) -> Self; 2] = [Self::PatchGloss, Self::PatchSlip];
+        out.extend(of(typed.trial().map_or(0, |trial| trial.patches.len()), &patches));
         let areas: [fn(usize) -> Self; 6] = [
             Self::AreaSize,
             Self::AreaOpens,
@@ -355,6 +410,8 @@ impl Field {
             | Self::PartHigh(index)
             | Self::PartOral(index)
             | Self::PartDermal(index)
+            | Self::PatchGloss(index)
+            | Self::PatchSlip(index)
             | Self::AreaLane(index)
             | Self::AreaFrequency(index)
             | Self::AreaWay(index)
@@ -379,6 +436,8 @@ impl Field {
             Self::PartHigh(index) => format!("part-{}-high", index + 1),
             Self::PartOral(index) => format!("part-{}-oral", index + 1),
             Self::PartDermal(index) => format!("part-{}-dermal", index + 1),
+            Self::PatchGloss(index) => format!("patch-{}-gloss", index + 1),
+            Self::PatchSlip(index) => format!("patch-{}-slip", index + 1),
             Self::AreaLane(index) => format!("area-{}-lane", index + 1),
             Self::AreaFrequency(index) => format!("area-{}-frequency", index + 1),
             Self::AreaWay(index) => format!("area-{}-way", index + 1),

@@ -210,8 +210,7 @@ fn liquid(
 /// The site's own standard, written as labels are. The outer `None` is a mistake, which is noted.
 #[allow(clippy::option_option, reason = "no standard and a mistyped one are two things")]
 fn standard(out: &mut Outcome, typed: &Typed, marks: Marks) -> Option<Option<Liquid>> {
-    let text = typed.product().map(|product| product.standard.as_str()).unwrap_or_default();
-    match label::read(text, typed.system) {
+    match label::read(typed.own_rule(), typed.system) {
         Err(LabelMistake::Empty) => Some(None),
         Ok(label) => liquid(out, typed, &label, STANDARD, marks).map(Some),
         Err(mistake) => {

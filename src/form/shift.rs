@@ -100,7 +100,8 @@ fn work_with(typed: &Typed, marks: Marks, forced: Option<usize>) -> Shift {
     let mut view = Shift::default();
     let out = &mut view.outcome;
     let bare = typed.without_areas();
-    let counts = |area: &crate::site::Area| area.included || !area.frequency.text.trim().is_empty();
+    let counts =
+        |area: &crate::site::Area| area.cleaned() || !area.retired && !area.frequency.text.trim().is_empty();
     let fleet = fleet(out, &bare, &wanted(typed, counts), marks);
     let refill = out.may::<Duration>(typed, Field::Refill, marks);
     let change = out.may::<Duration>(typed, Field::Change, marks);
@@ -119,7 +120,7 @@ fn work_with(typed: &Typed, marks: Marks, forced: Option<usize>) -> Shift {
     let reader = Reader::new(typed, marks, &fleet, mop, forced);
     let areas = || typed.site.areas.iter().enumerate();
     let mut sound = true;
-    for (index, _) in areas().filter(|(_, area)| area.included) {
+    for (index, _) in areas().filter(|(_, area)| area.cleaned()) {
         match reader.row(out, index) {
             Some(row) => view.rows.push(row),
             None => sound = false,
@@ -144,7 +145,7 @@ fn work_with(typed: &Typed, marks: Marks, forced: Option<usize>) -> Shift {
     costs::figures(out, &view.amounts, view.cost);
 
     let mut aside = Outcome::default();
-    let others = areas().filter(|(_, area)| !area.included && counts(area));
+    let others = areas().filter(|(_, area)| !area.cleaned() && counts(area));
     let (mut other_rows, mut left_out) = (Vec::new(), Vec::new());
     for (index, area) in others {
         match reader.row(&mut aside, index) {

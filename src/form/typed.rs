@@ -1,15 +1,18 @@
 //! Everything that was typed, in one value that is kept on the device and saved with an answer.
 
+use super::site::SiteAsk;
 use super::station::Station;
 use crate::coded::coded;
 use crate::document::document;
-use crate::site::{Area, Entry, Floor, Machine, Measure, Product, Record, Site, demo};
+use crate::site::{
+    Area, Entry, Finish, Floor, Machine, Measure, Product, Record, Site, Standard, Standing, Trial, demo,
+};
 use crate::trade::governing::Aim;
 use crate::units::System;
 use serde::{Deserialize, Serialize};
 
 /// The version of [`Typed`] as it is written now.
-pub const SCHEMA: u32 = 3;
+pub const SCHEMA: u32 = 4;
 
 coded! {
     /// How the tank is filled.
@@ -84,6 +87,8 @@ document! {
         tap_ph: Entry = Entry::new("7.5", "one"),
         /// What else is asked at the fill station.
         station: Station,
+        /// What is asked on Site.
+        site: SiteAsk,
     }
 }
 
@@ -120,20 +125,25 @@ impl Default for Typed {
     }
 }
 
-/// The record with this id, or the first one: a question always has one where the site has any.
+/// Where the record with this id stands, or the first one in use: a question always has one where the site has
+/// any.
+fn place<T: Record>(all: &[T], id: &str) -> usize {
+    let with_id = all.iter().position(|record| record.id() == id);
+    with_id.or_else(|| all.iter().position(|record| !record.retired())).unwrap_or(0)
+}
+
 fn pick<'a, T: Record>(all: &'a [T], id: &str) -> Option<&'a T> {
-    all.iter().find(|record| record.id() == id).or_else(|| all.first())
+    all.get(place(all, id))
 }
 
 fn pick_mut<'a, T: Record>(all: &'a mut [T], id: &str) -> Option<&'a mut T> {
-    let index = all.iter().position(|record| record.id() == id).unwrap_or(0);
-    all.get_mut(index)
+    all.get_mut(place(all, id))
 }
 
 impl Typed {
     /// The same question and site, without the areas: to ask about one record after the other.
     pub(super) fn without_areas(&self) -> Self {
-        let Site { name, emergency, currency, machines, products, floors, measures, areas: _ } = &self.site;
+        let Site { name, emergency, currency, machines, products, floors, measures, .. } = &self.site;
         let site = Site {
             name: name.clone(),
             emergency: emergency.clone(),
@@ -142,7 +152,9 @@ impl Typed {
             products: products.clone(),
             floors: floors.clone(),
             measures: measures.clone(),
-            areas: Vec::new(),
+            finishes: self.site.finishes.clone(),
+            standards: self.site.standards.clone(),
+            ..Site::default()
         };
         Self { schema: self.schema, system: self.system, site, ask: self.ask.clone() }
     }
@@ -180,6 +192,41 @@ impl Typed {
         pick(&self.site.measures, &self.ask.measure)
     }
 
+    /// The area asked about on Site.
+    pub fn area(&self) -> Option<&Area> {
+        pick(&self.site.areas, &self.ask.site.area)
+    }
+
+    /// The finish asked about on Site.
+    pub fn finish(&self) -> Option<&Finish> {
+        pick(&self.site.finishes, &self.ask.site.finish)
+    }
+
+    /// The trial asked about on Site.
+    pub fn trial(&self) -> Option<&Trial> {
+        pick(&self.site.trials, &self.ask.site.trial)
+    }
+
+    /// The standard asked about on Site.
+    pub fn standard(&self) -> Option<&Standard> {
+        pick(&self.site.standards, &self.ask.site.standard)
+    }
+
+    /// The standard in force for a floor.
+    pub fn in_force(&self, floor: &str) -> Option<&Standard> {
+        self.site.standards.iter().find(|one| one.floor == floor && one.standing == Standing::InForce)
+    }
+
+    /// What the site's own rule asks of the product asked about on the floor asked about, written as labels are:
+    /// the standard in force for them, else what stands beside the product. Empty for nothing.
+    pub fn own_rule(&self) -> &str {
+        let (Some(product), Some(floor)) = (self.product(), self.floor()) else { return "" };
+        match self.in_force(&floor.id).filter(|one| one.product == product.id) {
+            Some(standard) => &standard.dilution,
+            None => &product.standard,
+        }
+    }
+
     /// The floor of an area; none where that was removed, since another floor may need another setting.
     pub fn floor_of(&self, area: &Area) -> Option<&Floor> {
         self.site.floors.iter().find(|floor| floor.id == area.floor)
@@ -214,6 +261,22 @@ impl Typed {
     /// The floor asked about, to change.
     pub fn floor_mut(&mut self) -> Option<&mut Floor> {
         pick_mut(&mut self.site.floors, &self.ask.floor)
+    }
+
+    /// The finish asked about, to change.
+    pub fn finish_mut(&mut self) -> Option<&mut Finish> {
+        pick_mut(&mut self.site.finishes, &self.ask.site.finish)
+    }
+
+    /// The trial asked about, to change.
+    pub fn trial_mut(&mut self) -> Option<&mut Trial> {
+        pick_mut(&mut self.site.trials, &self.ask.site.trial)
+    }
+
+    /// The standard asked about, to change while it is a draft: what was published stays as it was.
+    pub fn draft_mut(&mut self) -> Option<&mut Standard> {
+        pick_mut(&mut self.site.standards, &self.ask.site.standard)
+            .filter(|standard| standard.standing == Standing::Draft)
     }
 
     /// The measure asked about, to change.

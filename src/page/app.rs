@@ -52,6 +52,7 @@ pub fn App() -> Html {
                         Place::Flow => (rest.flow)(&shared),
                         Place::Shift => (rest.shift)(&shared),
                         Place::Cautions => (rest.cautions)(&shared),
+                        Place::Site => (rest.site)(&shared),
                     },
                     Loaded::Waiting => html! { <p role="status">{ shared.say("view-loading") }</p> },
                     Loaded::Failed => html! { <p role="alert">{ shared.say("view-failed") }</p> },

@@ -14,11 +14,13 @@ pub enum Place {
     Shift,
     /// What the product does.
     Cautions,
+    /// What the site keeps and goes by.
+    Site,
 }
 
 impl Place {
     /// All, in the order shown.
-    pub const ALL: [Self; 4] = [Self::Fill, Self::Flow, Self::Shift, Self::Cautions];
+    pub const ALL: [Self; 5] = [Self::Fill, Self::Flow, Self::Shift, Self::Cautions, Self::Site];
 
     /// The fragment.
     pub fn code(self) -> &'static str {
@@ -27,6 +29,7 @@ impl Place {
             Self::Flow => "flow",
             Self::Shift => "shift",
             Self::Cautions => "cautions",
+            Self::Site => "site",
         }
     }
 

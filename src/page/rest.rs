@@ -24,6 +24,8 @@ pub struct Rest {
     pub shift: View,
     /// Cautions.
     pub cautions: View,
+    /// Site.
+    pub site: View,
     /// The station's other jobs.
     pub station: View,
     /// The words of all views.
@@ -55,6 +57,7 @@ fn entries() -> Result<Rest, NotLoaded> {
         flow: views::flow_view,
         shift: views::shift_view,
         cautions: views::cautions_view,
+        site: views::site_view,
         station: views::station_view,
         words: Words::english,
         save: saved::save,

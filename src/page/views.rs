@@ -4,12 +4,14 @@ mod cautions;
 pub mod fill;
 mod flow;
 mod shift;
+mod site;
 mod station;
 
 pub use cautions::cautions_view;
 pub use fill::fill_view;
 pub use flow::flow_view;
 pub use shift::shift_view;
+pub use site::site_view;
 pub use station::station_view;
 
 use super::shared::Shared;

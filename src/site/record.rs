@@ -1,6 +1,6 @@
 //! What a site knows, record by record.
 
-use super::Entry;
+use super::{Entry, Finish, Standard, Trial};
 use crate::chemistry::family::Family;
 use crate::chemistry::floor::Surface;
 use crate::chemistry::floor::thirst::{Joints, Texture};
@@ -80,6 +80,8 @@ document! {
         needs: String,
         /// Whether it sweeps loose debris up before it scrubs.
         sweeps: bool,
+        /// Whether it is out of use.
+        retired: bool,
     }
 }
 
@@ -147,6 +149,8 @@ document! {
         listed: bool,
         /// What its safety data sheet adds: first aid, spill, storage, disposal, in the user's words.
         notes: String,
+        /// Whether it is out of use.
+        retired: bool,
     }
 }
 
@@ -173,6 +177,10 @@ document! {
         target_low: Entry = Entry::new("", "gal_us_per_1000ft2"),
         /// The most solution it should get.
         target_high: Entry = Entry::new("", "gal_us_per_1000ft2"),
+        /// The id of the finish on it; empty for none.
+        finish: String,
+        /// Whether it is out of use.
+        retired: bool,
     }
 }
 
@@ -248,6 +256,8 @@ document! {
         total: Entry = Entry::new("", "l_per_min"),
         /// What each of its metering tips draws, 1, 2, 3 …
         tips: Vec<Entry> = vec![Entry::new("", "ml_per_min"); 3],
+        /// Whether it is out of use.
+        retired: bool,
     }
 }
 
@@ -286,6 +296,8 @@ document! {
         frequency: Entry = Entry::new("", "per_week"),
         /// The way to it from the fill station; may be empty.
         way: Entry = Entry::new("", "min"),
+        /// Whether it is out of use.
+        retired: bool,
     }
 }
 
@@ -308,6 +320,19 @@ document! {
         measures: Vec<Measure>,
         /// Areas, in the order in which they are cleaned.
         areas: Vec<Area>,
+        /// Finishes.
+        finishes: Vec<Finish>,
+        /// Trials of products on floors.
+        trials: Vec<Trial>,
+        /// Standards, in force or not.
+        standards: Vec<Standard>,
+    }
+}
+
+impl Area {
+    /// Whether it is cleaned this shift.
+    pub fn cleaned(&self) -> bool {
+        self.included && !self.retired
     }
 }
 
@@ -317,6 +342,8 @@ pub trait Record {
     fn id(&self) -> &str;
     /// What people call it.
     fn name(&self) -> &str;
+    /// Whether it is out of use.
+    fn retired(&self) -> bool;
 }
 
 macro_rules! records {
@@ -324,6 +351,7 @@ macro_rules! records {
         impl Record for $record {
             fn id(&self) -> &str { &self.id }
             fn name(&self) -> &str { &self.name }
+            fn retired(&self) -> bool { self.retired }
         }
     )*};
 }

@@ -79,6 +79,8 @@ quantities! {
     Duration;
     /// Volume of solution a floor area, m³/m². It has the dimension of a length and is not one.
     ApplicationRate;
+    /// Floor area that a volume covers, m²/m³: of a finish, one coat.
+    Coverage;
     /// Floor area a time, m²/s.
     Productivity;
     /// Volume of concentrate in the volume of use solution, r, 0 to 1.
@@ -129,6 +131,7 @@ relations! {
     Speed * Length = Productivity;
     Productivity * Duration = Area;
     ApplicationRate * Area = Volume;
+    Coverage * Volume = Area;
     ApplicationRate * Productivity = Flow;
     Density * Volume = Mass;
     MassFraction * Density = MassConcentration;

@@ -115,6 +115,10 @@ pub static UNITS: &[Unit] = &[
     row("gal_us_per_1000ft2", Dimension::ApplicationRate, GAL_US.over(FOOT2_1000), "gal/1000 ft²", &[], Some(Us), SP811),
     row("gal_imp_per_1000ft2", Dimension::ApplicationRate, GAL_IMP.over(FOOT2_1000), "imp gal/1000 ft²", &[], Some(Imperial), UK1995),
 
+    row("m2_per_l", Dimension::Coverage, ONE.over(LITRE), "m²/L", &[], Some(Metric), SI),
+    row("ft2_per_gal_us", Dimension::Coverage, FOOT2.over(GAL_US), "ft²/gal", &[], Some(Us), SP811),
+    row("ft2_per_gal_imp", Dimension::Coverage, FOOT2.over(GAL_IMP), "ft²/imp gal", &[], Some(Imperial), UK1995),
+
     row("m2_per_h", Dimension::Productivity, ONE.over(HOUR), "m²/h", &[], Some(Metric), SI),
     row("ft2_per_h", Dimension::Productivity, FOOT2.over(HOUR), "ft²/h", &[], Some(Us), SP811),
 

@@ -14,6 +14,7 @@ pub enum Dimension {
     Speed,
     Duration,
     ApplicationRate,
+    Coverage,
     Productivity,
     VolumeFraction,
     Plain,

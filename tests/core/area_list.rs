@@ -49,6 +49,7 @@ fn full() -> Area {
         around: Around::Lacking,
         frequency: Entry::new("2", "per_month"),
         way: Entry::new("90", "s"),
+        retired: false,
     }
 }
 

@@ -71,6 +71,7 @@ fn area(marks: Marks) -> impl Strategy<Value = Area> {
         size: others.0,
         lane: others.1,
         frequency: others.2,
+        retired: false,
     })
 }
 

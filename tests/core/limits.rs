@@ -4,9 +4,9 @@ use brimline::limits::{ALL, Limit, OutOfRange};
 use brimline::number::Marks;
 use brimline::site::Entry;
 use brimline::units::{
-    ApplicationRate, Area, AreaPrice, ArealMass, Density, Dimension, Duration, Flow, Frequency, Length, Mass,
-    MassConcentration, MassFraction, Money, Plain, Pressure, Productivity, Quantity, SpecificEnergy, Speed,
-    Temperature, UNITS, Unit, Volume, VolumeFraction, VolumePrice, Wage,
+    ApplicationRate, Area, AreaPrice, ArealMass, Coverage, Density, Dimension, Duration, Flow, Frequency,
+    Length, Mass, MassConcentration, MassFraction, Money, Plain, Pressure, Productivity, Quantity,
+    SpecificEnergy, Speed, Temperature, UNITS, Unit, Volume, VolumeFraction, VolumePrice, Wage,
 };
 use proptest::prelude::*;
 
@@ -20,7 +20,7 @@ fn check(limit: &'static Limit, si: f64) -> Result<f64, OutOfRange> {
         };
     }
     by_dimension!(
-        Volume Flow Area Length Speed Duration ApplicationRate Productivity VolumeFraction
+        Volume Flow Area Length Speed Duration ApplicationRate Coverage Productivity VolumeFraction
         Mass Density MassConcentration MassFraction Plain Temperature
         ArealMass Money VolumePrice Wage AreaPrice Frequency Pressure SpecificEnergy
     )

@@ -41,7 +41,7 @@ fn literals(sources: &str) -> BTreeSet<&str> {
 fn composed() -> Vec<String> {
     let mut out: Vec<String> = brimline::chemistry::word_keys().collect();
     let mut all = |start: &str, ends: &[&str]| out.extend(ends.iter().map(|end| format!("{start}{end}")));
-    let views = ["fill", "flow", "shift", "cautions"];
+    let views = ["fill", "flow", "shift", "cautions", "site"];
     all("view-", &views);
     all("view-", &["top_up", "rescue", "reading"]);
     all("", &views.map(|view| format!("{view}-heading")).each_ref().map(String::as_str));

@@ -8,57 +8,30 @@ use crate::page::shared::Shared;
 use crate::site::Record;
 use yew::prelude::*;
 
-/// The name of a shelf in field names and word keys.
-fn shelf_name(shelf: Shelf) -> &'static str {
-    match shelf {
-        Shelf::Machine => "machine",
-        Shelf::Product => "product",
-        Shelf::Floor => "floor",
-        Shelf::Measure => "measure",
-        Shelf::Area => "area",
-    }
-}
-
-fn records<T: Record>(all: &[T]) -> Vec<&dyn Record> {
-    all.iter().map(|record| record as &dyn Record).collect()
-}
-
-/// Id and name of each record; one without a name is told by its kind and number.
+/// Id and name of each record that is in use, and of the one chosen; one without a name is told by its kind and number.
 pub fn named(shared: &Shared, shelf: Shelf) -> Vec<(String, String)> {
-    let site = &shared.typed.site;
-    let records = match shelf {
-        Shelf::Machine => records(&site.machines),
-        Shelf::Product => records(&site.products),
-        Shelf::Floor => records(&site.floors),
-        Shelf::Measure => records(&site.measures),
-        Shelf::Area => records(&site.areas),
-    };
+    let records = shelf.records(&shared.typed.site);
+    let chosen = shelf.chosen(&shared.typed);
+    let offered = |(_, record): &(usize, &dyn Record)| !record.retired() || chosen == Some(record.id());
     let name = |(index, record): (usize, &dyn Record)| {
         let name = match record.name().trim() {
-            "" => format!("{} {}", shared.say(shelf_name(shelf)), index + 1),
+            "" => format!("{} {}", shared.say(shelf.code()), index + 1),
             name => name.to_owned(),
         };
         (record.id().to_owned(), name)
     };
-    records.into_iter().enumerate().map(name).collect()
+    records.into_iter().enumerate().filter(offered).map(name).collect()
 }
 
 /// A drop-down list of the site's records; areas have a list of their own.
 pub fn picker(shared: &Shared, shelf: Shelf) -> Html {
     let typed = &shared.typed;
-    let chosen = match shelf {
-        Shelf::Machine => typed.machine().map(Record::id),
-        Shelf::Product => typed.product().map(Record::id),
-        Shelf::Floor => typed.floor().map(Record::id),
-        Shelf::Measure => typed.measure().map(Record::id),
-        Shelf::Area => None,
-    };
-    let name = shelf_name(shelf);
+    let name = shelf.code();
     let list = Choice {
         name: name.into(),
         label: shared.say(name),
         options: named(shared, shelf),
-        chosen: chosen.unwrap_or_default().to_owned(),
+        chosen: shelf.chosen(typed).unwrap_or_default().to_owned(),
         hint: None,
     };
     choice(shared, list, move |id| Action::Pick(shelf, id))
@@ -66,7 +39,7 @@ pub fn picker(shared: &Shared, shelf: Shelf) -> Html {
 
 /// Buttons that add a record and remove the chosen one.
 pub fn shelf_buttons(shared: &Shared, shelf: Shelf) -> Html {
-    let name = shelf_name(shelf);
+    let name = shelf.code();
     let (add, remove) = (format!("{name}-add"), format!("{name}-remove"));
     let added = {
         let act = shared.act.clone();

@@ -1,0 +1,141 @@
+//! What a supervisor can do with the records, and what it changes.
+
+use super::super::Typed;
+use super::super::action::{Shelf, records};
+use crate::site::{Film, Override, Standard, Standing};
+
+/// One thing that a supervisor did.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Act {
+    /// Opened a shelf.
+    Shelf(Shelf),
+    /// Copied a record, by its id, and chose the copy.
+    Copy(Shelf, String),
+    /// Took a record away, by its id, that nothing refers to.
+    Discard(Shelf, String),
+    /// Took a record out of use, by its id, or back into it.
+    Retire(Shelf, String, bool),
+    /// Said which finish is on the floor asked about, by its id; none for no finish.
+    FloorFinish(String),
+    /// Said whether the finish is burnished.
+    Burnish(bool),
+    /// Chose the stripper, by its id; none for the product asked about.
+    Stripper(String),
+    /// Chose the floor of the trial, by its id.
+    TrialFloor(String),
+    /// Chose its product.
+    TrialProduct(String),
+    /// Said what was seen on a patch, from 0.
+    Film(usize, Film),
+    /// Chose the floor of the standard, by its id.
+    StandardFloor(String),
+    /// Chose its product.
+    StandardProduct(String),
+    /// Said whether the floor is rinsed after it.
+    Rinse(bool),
+    /// Gave the reason why a warning does not count; none takes it back.
+    Override(String, String),
+    /// Began a draft with this floor, product and dilution.
+    Draft {
+        /// The id of the floor.
+        floor: String,
+        /// The id of the product.
+        product: String,
+        /// The dilution.
+        dilution: String,
+    },
+    /// Began a draft that will take the place of the chosen standard.
+    Revise,
+    /// Put the chosen draft into force.
+    Publish {
+        /// The day, year-month-day.
+        date: String,
+        /// Checksum of the records that it was checked with.
+        proved: String,
+    },
+}
+
+/// Carries it out; where the record it is about does not exist, or may not be changed, nothing changes.
+pub fn act(typed: &mut Typed, act: Act) -> Option<()> {
+    match act {
+        Act::Shelf(shelf) => {
+            typed.ask.site.shelf = shelf;
+            typed.ask.site.search.clear();
+        }
+        Act::Copy(shelf, id) => records::copy(typed, shelf, &id)?,
+        Act::Discard(shelf, id) => records::discard(typed, shelf, &id)?,
+        Act::Retire(shelf, id, retired) => records::retire(typed, shelf, &id, retired)?,
+        Act::FloorFinish(id) => typed.floor_mut()?.finish = id,
+        Act::Burnish(burnish) => typed.finish_mut()?.burnish = burnish,
+        Act::Stripper(id) => typed.ask.site.stripper = id,
+        Act::TrialFloor(id) => typed.trial_mut()?.floor = id,
+        Act::TrialProduct(id) => typed.trial_mut()?.product = id,
+        Act::Film(index, film) => typed.trial_mut()?.patches.get_mut(index)?.film = film,
+        Act::StandardFloor(id) => typed.draft_mut()?.floor = id,
+        Act::StandardProduct(id) => typed.draft_mut()?.product = id,
+        Act::Rinse(rinse) => typed.draft_mut()?.rinse = rinse,
+        Act::Override(finding, reason) => {
+            let overrides = &mut typed.draft_mut()?.overrides;
+            match overrides.iter_mut().find(|one| one.finding == finding) {
+                Some(one) => one.reason = reason,
+                None => overrides.push(Override { finding, reason }),
+            }
+        }
+        Act::Draft { floor, product, dilution } => {
+            let version = next_version(typed, &floor);
+            records::add(typed, Shelf::Standard);
+            let draft = typed.draft_mut()?;
+            (draft.floor, draft.product, draft.dilution, draft.version) = (floor, product, dilution, version);
+        }
+        Act::Revise => {
+            let old = typed.standard()?.clone();
+            let version = next_version(typed, &old.floor);
+            records::add(typed, Shelf::Standard);
+            let draft = typed.draft_mut()?;
+            let replaces = if old.standing == Standing::InForce { old.id.clone() } else { String::new() };
+            *draft = Standard {
+                id: draft.id.clone(),
+                standing: Standing::Draft,
+                version,
+                replaces,
+                effective: String::new(),
+                published: String::new(),
+                reason: String::new(),
+                proved: String::new(),
+                overrides: Vec::new(),
+                ..old
+            };
+        }
+        Act::Publish { date, proved } => publish(typed, date, proved)?,
+    }
+    Some(())
+}
+
+/// One more than the greatest number of a standard for the floor.
+fn next_version(typed: &Typed, floor: &str) -> u32 {
+    let versions = typed.site.standards.iter().filter(|one| one.floor == floor).map(|one| one.version);
+    versions.max().unwrap_or(0).saturating_add(1)
+}
+
+/// Puts the draft into force; the one that was in force for the same floor is replaced.
+fn publish(typed: &mut Typed, date: String, proved: String) -> Option<()> {
+    let (id, floor) = {
+        let draft = typed.draft_mut()?;
+        (draft.id.clone(), draft.floor.clone())
+    };
+    let mut replaces = String::new();
+    for one in &mut typed.site.standards {
+        if one.floor == floor && one.standing == Standing::InForce {
+            one.standing = Standing::Replaced;
+            replaces.clone_from(&one.id);
+        }
+    }
+    let version = next_version(typed, &floor);
+    let standard = typed.site.standards.iter_mut().find(|one| one.id == id)?;
+    standard.version = if standard.version == 0 { version } else { standard.version };
+    standard.standing = Standing::InForce;
+    standard.replaces = replaces;
+    standard.published = date;
+    standard.proved = proved;
+    Some(())
+}

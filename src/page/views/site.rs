@@ -1,0 +1,12 @@
+//! Site: what the site keeps, the standards that it goes by, and how they reach every fill station.
+
+mod library;
+
+use super::frame;
+use crate::page::shared::Shared;
+use yew::prelude::*;
+
+/// The view.
+pub fn site_view(shared: &Shared) -> Html {
+    frame(shared, "site", library::library(shared), Html::default())
+}
