@@ -1,6 +1,7 @@
 //! What the supervisor does: keeps the site's records, writes standards, brings in a finish.
 
 mod act;
+pub mod asked;
 pub mod references;
 
 pub use act::{Act, act};

@@ -1,0 +1,37 @@
+//! The question that a standard answers: its product on its floor, as if it were in force.
+
+use super::super::{Filling, Typed};
+use crate::site::{Entry, Record, Standard, Standing};
+
+/// What was typed, asked about this standard's product and floor in one machine with one measure, the tank filled
+/// to `percent` of it. The standard counts as in force, draft or not, and no area comes along.
+///
+/// ```
+/// use brimline::form::{Typed, fill, names, site::asked::asked};
+/// use brimline::number::Marks;
+/// use brimline::site::Standard;
+/// let typed = Typed::default();
+/// let standard = Standard { floor: "vinyl".into(), product: "neutral".into(), dilution: "1:100".into(), ..Standard::default() };
+/// let half = asked(&typed, &standard, "walk-behind", "cup", 50);
+/// let total = fill::work(&half, Marks::POINT).outcome.answer.get(names::FILL_TOTAL).unwrap();
+/// assert!((total.si - 0.018_927_058_92).abs() < 1e-12); // 5 of 10 gal
+/// ```
+pub fn asked(typed: &Typed, standard: &Standard, machine: &str, measure: &str, percent: u32) -> Typed {
+    let mut out = typed.without_areas();
+    out.site.standards.retain(|one| one.floor != standard.floor);
+    out.site.standards.push(Standard { standing: Standing::InForce, ..standard.clone() });
+    out.ask.floor.clone_from(&standard.floor);
+    out.ask.product.clone_from(&standard.product);
+    machine.clone_into(&mut out.ask.machine);
+    measure.clone_into(&mut out.ask.measure);
+    out.ask.level = Entry::new(percent.to_string(), "percent");
+    out.ask.filling = Filling::MadeUp;
+    out.ask.before.clear();
+    out.ask.stop_read = false;
+    out
+}
+
+/// The records that are in use.
+pub fn in_use<T: Record>(all: &[T]) -> impl Iterator<Item = &T> {
+    all.iter().filter(|one| !one.retired())
+}
