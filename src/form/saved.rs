@@ -4,7 +4,7 @@ use super::typed::{SCHEMA, Typed};
 use super::{fill, flow, shift, station};
 use crate::answer::Answer;
 use crate::coded::coded;
-use crate::document::document;
+use crate::document::{self, document};
 use crate::number::Marks;
 use serde_json::{Map, Value};
 
@@ -207,11 +207,9 @@ fn as_value(typed: &Typed) -> Value {
     serde_json::to_string(typed).and_then(|text| serde_json::from_str(&text)).unwrap_or_default()
 }
 
-/// FNV-1a, 64 bit, over the question: the view, the decimal mark, and the compact JSON of what was
+/// Over the question: the view, the decimal mark, and the compact JSON of what was
 /// typed with its keys in order. It is taken of the text and not of [`Typed`], so that it also holds
-/// for a file of an earlier version, which knows fewer fields. It finds a slip, not a forger.
+/// for a file of an earlier version, which knows fewer fields.
 fn checksum(view: View, decimal: char, input: &Value) -> String {
-    let step = |hash: u64, byte: u8| (hash ^ u64::from(byte)).wrapping_mul(0x0000_0100_0000_01b3);
-    let question = format!("{}{decimal}{input}", view.code());
-    format!("{:016x}", question.bytes().fold(0xcbf2_9ce4_8422_2325, step))
+    document::checksum(&format!("{}{decimal}{input}", view.code()))
 }

@@ -2,6 +2,8 @@
 
 mod act;
 pub mod asked;
+pub mod date;
+pub mod proof;
 pub mod references;
 
 pub use act::{Act, act};

@@ -1,7 +1,7 @@
 //! What a plan uses over months: how often, how many containers, and when to order.
 
 use crate::source::Source;
-use crate::units::{Duration, Quantity, Volume};
+use crate::units::{ApplicationRate, AreaPrice, Duration, Quantity, Volume, VolumeFraction, VolumePrice};
 
 /// A day, s.
 pub const DAY: Duration = Duration::new(86_400.0);
@@ -28,6 +28,27 @@ pub const MONTH: Duration = Duration::new(365.2425 * 86_400.0 / 12.0);
 pub fn containers(volume: Volume, container: Volume) -> f64 {
     // Eight of four are two, also where they come from a sum of ounces.
     (volume / container * (1.0 - 1e-12)).ceil()
+}
+
+/// What the concentrate on a floor costs.
+///
+/// `k = p × r × a`
+///
+/// * `price`: p, of a volume of concentrate, one/m³, 0 or above.
+/// * `strength`: r, 0 to 1.
+/// * `rate`: a, solution laid down, m³/m², 0 or above.
+///
+/// Returns k, one/m². Source: definition.
+///
+/// ```
+/// use brimline::trade::stock::cost_each;
+/// use brimline::units::{ApplicationRate, Quantity, VolumeFraction, VolumePrice};
+/// // 20 a litre, 1 %, 10 mL/m²: 0.002 a square metre.
+/// let each = cost_each(VolumePrice::new(20_000.0), VolumeFraction::new(0.01), ApplicationRate::new(1e-5));
+/// assert!((each.si() - 0.002).abs() < 1e-15);
+/// ```
+pub fn cost_each(price: VolumePrice, strength: VolumeFraction, rate: ApplicationRate) -> AreaPrice {
+    AreaPrice::from_si(price.si() * strength.si() * rate.si())
 }
 
 /// How a product is used and how long it takes to come.
