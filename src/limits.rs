@@ -67,12 +67,20 @@ impl Limit {
     /// ```
     pub fn check<Q: Quantity>(&'static self, quantity: Q) -> Result<Q, OutOfRange> {
         debug_assert_eq!(Q::DIMENSION, self.dimension, "{} limits another quantity", self.name);
+        self.check_si(quantity.si()).map(|()| quantity)
+    }
+
+    /// Whether a value in the SI unit of its dimension lies within.
+    ///
+    /// # Errors
+    /// As [`Limit::check`].
+    pub fn check_si(&'static self, si: f64) -> Result<(), OutOfRange> {
         // Typed units convert with one rounding: a value typed exactly at the limit is within it.
         let slack = 1e-12;
-        if quantity.si() > self.high * (1.0 + slack) {
+        if si > self.high * (1.0 + slack) {
             Err(OutOfRange::Above(self))
-        } else if quantity.si() >= self.low * (1.0 - slack) {
-            Ok(quantity)
+        } else if si >= self.low * (1.0 - slack) {
+            Ok(())
         } else {
             Err(OutOfRange::Below(self))
         }

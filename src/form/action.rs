@@ -1,6 +1,6 @@
 //! What a person can do, and the one function that changes what was typed.
 
-pub(super) mod records;
+pub(crate) mod records;
 
 use super::site::{self, Act};
 use super::station::{Job, Method, Mishap, Rest};
@@ -11,7 +11,7 @@ use crate::chemistry::floor::thirst::{Joints, Texture};
 use crate::chemistry::foam::Foam;
 use crate::chemistry::ghs::SignalWord;
 use crate::coded::coded;
-use crate::site::{Area, Catch, Dispenser, Entry, Ingredient, Record, Site, Standard};
+use crate::site::{Area, Catch, Dispenser, Entry, Ingredient, Override, Record, Site, Standard};
 use crate::trade::alone::Around;
 use crate::trade::governing::Aim;
 use crate::trade::order::Place;
@@ -137,6 +137,8 @@ pub enum Line {
     TrialBy,
     /// What else was seen on a patch, from 0.
     PatchNote(usize),
+    /// Why a warning about the draft asked about does not count, by the warning's code.
+    Override(&'static str),
     /// A line of the standard asked about, while it is a draft.
     Rule(StandardLine),
 }
@@ -174,6 +176,14 @@ impl Line {
             Self::TrialDate => &mut typed.trial_mut()?.date,
             Self::TrialBy => &mut typed.trial_mut()?.by,
             Self::PatchNote(index) => &mut typed.trial_mut()?.patches.get_mut(index)?.note,
+            Self::Override(finding) => {
+                let overrides = &mut typed.draft_mut()?.overrides;
+                let index = overrides.iter().position(|one| one.finding == finding).unwrap_or_else(|| {
+                    overrides.push(Override { finding: finding.to_owned(), reason: String::new() });
+                    overrides.len() - 1
+                });
+                &mut overrides.get_mut(index)?.reason
+            }
             Self::Rule(line) => line.text_mut(typed.draft_mut()?),
         })
     }

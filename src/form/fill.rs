@@ -56,7 +56,7 @@ pub fn work(typed: &Typed, marks: Marks) -> Fill {
 }
 
 /// The same without the question how sure the dose is, which a table of doses does not ask.
-fn unsure(typed: &Typed, marks: Marks) -> Fill {
+pub(in crate::form) fn unsure(typed: &Typed, marks: Marks) -> Fill {
     let mut fill = Fill::default();
     let out = &mut fill.outcome;
     let tank = out.need::<Volume>(typed, Field::Tank, marks);

@@ -3,18 +3,44 @@
 mod act;
 pub mod asked;
 pub mod date;
+pub mod library;
 pub mod proof;
 pub mod references;
 
+pub use super::action::records::may_go;
 pub use act::{Act, act};
+pub use proof::changed_since;
 
 use super::action::Shelf;
+use crate::coded::coded;
 use crate::document::document;
 use crate::site::Entry;
+
+coded! {
+    /// What a supervisor does on Site.
+    #[derive(Default)]
+    Part {
+        /// Keeps the records.
+        #[default]
+        Library = "library",
+        /// Writes standards, and puts them into force.
+        Standards = "standards",
+        /// Brings in a finish.
+        Finish = "finish",
+        /// Prints what hangs on the wall.
+        Paper = "paper",
+        /// Passes the site on.
+        Passing = "passing",
+        /// Sets this device.
+        Device = "device",
+    }
+}
 
 document! {
     /// What is asked on Site.
     SiteAsk {
+        /// What is being done.
+        part: Part,
         /// The shelf that is open.
         shelf: Shelf,
         /// What its records are searched for.

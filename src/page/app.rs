@@ -32,7 +32,13 @@ pub fn App() -> Html {
     let today = today::use_today();
     let dispatcher = state.now.dispatcher();
     let act = use_callback((), move |action: Action, ()| dispatcher.dispatch(action));
-    let shared = Shared { typed: state.now.typed.clone(), words, act };
+    let shared = Shared {
+        typed: state.now.typed.clone(),
+        before: state.now.before().cloned(),
+        words,
+        limits: false,
+        act,
+    };
 
     html! {
         <>
@@ -42,7 +48,7 @@ pub fn App() -> Html {
                 if newer { { newer_version(&shared) } }
                 if !state.kept { <p>{ shared.say("keep-denied") }</p> }
                 if let Found::Unreadable(text) = &*found { { put_aside(&shared, text.clone()) } }
-                if let Some(before) = state.now.before.clone() { { undo(&shared, before) } }
+                if let Some(before) = state.now.removed.clone() { { undo(&shared, before) } }
             </div>
             <main id="main" tabindex="-1">
                 { match rest {

@@ -16,8 +16,12 @@ use yew::prelude::*;
 pub struct Shared {
     /// What was typed.
     pub typed: Rc<Typed>,
+    /// What the last step changed.
+    pub before: Option<Rc<Typed>>,
     /// The words.
     pub words: Rc<Words>,
+    /// Whether the limits of a number stand under its field.
+    pub limits: bool,
     /// Does something.
     pub act: Callback<Action>,
 }

@@ -1,42 +1,91 @@
-//! What was typed, one step back from what cannot be typed again, and whether the browser keeps it.
+//! What was typed, the steps back, and whether the browser keeps it.
 
 use super::keep::store::{self, Found};
-use crate::form::action::reduce;
-use crate::form::{Action, Typed};
+use crate::form::action::{Line, reduce};
+use crate::form::site::Act;
+use crate::form::{Action, Field, Typed};
 use std::rc::Rc;
 use yew::prelude::*;
 
-/// What was typed, now and before something was taken away.
+/// So many steps can be undone.
+const STEPS: usize = 30;
+
+/// What was typed, now and before.
 #[derive(Clone, PartialEq)]
 pub struct Now {
     /// Now.
     pub typed: Rc<Typed>,
-    /// Before the last removal or replacement.
-    pub before: Option<Rc<Typed>>,
+    /// Before each of the last steps, the latest last. Typing into one place is one step.
+    past: Vec<Rc<Typed>>,
+    /// Where was typed last.
+    place: Option<Place>,
+    /// Before something was last taken away that cannot be typed again.
+    pub removed: Option<Rc<Typed>>,
+}
+
+/// A place that can be typed into.
+#[derive(Clone, Copy, PartialEq)]
+enum Place {
+    Number(Field),
+    Line(Line),
+}
+
+impl Now {
+    /// What the last step changed.
+    pub fn before(&self) -> Option<&Rc<Typed>> {
+        self.past.last()
+    }
 }
 
 impl Reducible for Now {
     type Action = Action;
 
     fn reduce(self: Rc<Self>, action: Action) -> Rc<Self> {
-        let takes_away = match action {
-            Action::Remove(..)
-            | Action::Replace(_)
-            | Action::DropSetting
-            | Action::DropCatch(_)
-            | Action::DropPart(_)
-            | Action::TakeFlows(_) => true,
-            // The usual target takes the place of one that somebody may have typed.
-            Action::Porosity(_) => self.typed.floor().is_some_and(|floor| !floor.has_usual_target()),
-            _ => false,
+        let comes_back = |state: &Rc<Typed>| matches!(&action, Action::Replace(whole) if **whole == **state);
+        let removed = match &self.removed {
+            Some(removed) if comes_back(removed) => None,
+            _ if takes_away(&self.typed, &action) && !self.before().is_some_and(comes_back) => {
+                Some(self.typed.clone())
+            }
+            removed => removed.clone(),
         };
-        let undoes = matches!(&action, Action::Replace(whole) if self.before.as_deref() == Some(whole));
-        let before = match (undoes, takes_away) {
-            (true, _) => None,
-            (false, true) => Some(self.typed.clone()),
-            (false, false) => self.before.clone(),
+        if self.before().is_some_and(comes_back) {
+            let mut past = self.past.clone();
+            let typed = past.pop().unwrap_or_default();
+            return Rc::new(Self { typed, past, place: None, removed });
+        }
+        let place = match &action {
+            Action::Write(field, _) | Action::Unit(field, _) => Some(Place::Number(*field)),
+            Action::Text(line, _) => Some(Place::Line(*line)),
+            _ => None,
         };
-        Rc::new(Self { typed: Rc::new(reduce((*self.typed).clone(), action)), before })
+        let asks = matches!(
+            &action,
+            Action::Pick(..) | Action::Job(_) | Action::StopRead | Action::Site(Act::Part(_) | Act::Shelf(_))
+        ) || matches!(&action, Action::Text(Line::Search, _));
+        let typed = Rc::new(reduce((*self.typed).clone(), action));
+        let mut past = self.past.clone();
+        if !asks && (place.is_none() || place != self.place) {
+            past.push(self.typed.clone());
+            past.drain(..past.len().saturating_sub(STEPS));
+        }
+        Rc::new(Self { typed, past, place: if asks { self.place } else { place }, removed })
+    }
+}
+
+/// Whether an action takes something away that cannot be typed again.
+fn takes_away(typed: &Typed, action: &Action) -> bool {
+    match action {
+        Action::Remove(..)
+        | Action::Replace(_)
+        | Action::DropSetting
+        | Action::DropCatch(_)
+        | Action::DropPart(_)
+        | Action::TakeFlows(_)
+        | Action::Site(Act::Discard(..) | Act::Publish { .. }) => true,
+        // The usual target takes the place of one that somebody may have typed.
+        Action::Porosity(_) => typed.floor().is_some_and(|floor| !floor.has_usual_target()),
+        _ => false,
     }
 }
 
@@ -55,7 +104,12 @@ pub fn use_typed(found: &Found) -> State {
         Found::Typed(typed) => Some((**typed).clone()),
         _ => None,
     };
-    let now = use_reducer_eq(move || Now { typed: Rc::new(start.unwrap_or_default()), before: None });
+    let now = use_reducer_eq(move || Now {
+        typed: Rc::new(start.unwrap_or_default()),
+        past: Vec::new(),
+        place: None,
+        removed: None,
+    });
     let kept = use_state(|| true);
     {
         let kept = kept.clone();

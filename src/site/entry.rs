@@ -38,6 +38,22 @@ impl Entry {
         Ok(limit.check(quantity)?)
     }
 
+    /// Holds it to a limit, whatever it measures; left empty it is held to nothing. A unit of another kind that
+    /// the field offers, such as a share of the tank beside a volume, is not held to this limit.
+    ///
+    /// # Errors
+    /// As [`Entry::read`].
+    pub fn check(&self, limit: &'static Limit, units: &[&str], marks: Marks) -> Result<(), Mistake> {
+        if self.text.trim().is_empty() {
+            return Ok(());
+        }
+        let (value, unit) = self.value(marks)?;
+        if unit.dimension == limit.dimension {
+            return Ok(limit.check_si(unit.to_si(value))?);
+        }
+        if units.contains(&unit.code) { Ok(()) } else { Err(Mistake::Unit) }
+    }
+
     /// Its number and its unit, whatever the number is.
     ///
     /// # Errors

@@ -193,6 +193,13 @@ impl Words {
         }
     }
 
+    /// The least and the greatest number that a field takes, in the unit beside it.
+    pub fn limits(&self, field: Field, code: &str) -> String {
+        let limit = field.limit();
+        let bound = |bound: f64| Argument::text(self.bound(limit, bound, Some(field), code));
+        self.tell("field-limit", &[("low", bound(limit.low)), ("high", bound(limit.high))])
+    }
+
     /// A limit in the unit that the user typed in, where it measures the same.
     fn bound(&self, limit: &Limit, bound: f64, field: Option<Field>, code: &str) -> String {
         let fits = |unit: &&Unit| unit.dimension == limit.dimension;

@@ -1,6 +1,7 @@
 //! Every key that the code can ask for has its words, and every message is asked for.
 
 use brimline::answer::Formula;
+use brimline::form::site::Part;
 use brimline::form::station::{Job, Method, Mishap, Rest};
 use brimline::form::{Field, names};
 use brimline::site::{Dispenser, area_list};
@@ -44,6 +45,11 @@ fn composed() -> Vec<String> {
     let views = ["fill", "flow", "shift", "cautions", "site"];
     all("view-", &views);
     all("view-", &["top_up", "rescue", "reading"]);
+    all("site-", &Part::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
+    all("standing-", &["draft", "in-force", "replaced"]);
+    let shelves: Vec<&str> = ["machine", "product", "floor", "finish", "measure", "area"].to_vec();
+    all("shelf-", &shelves);
+    all("", &["finish-add", "standard-add", "standard-floor-none", "standard-product-none"]);
     all("", &views.map(|view| format!("{view}-heading")).each_ref().map(String::as_str));
     all("units-", &System::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
     all("aim-", &["low", "middle", "high"]);
@@ -103,9 +109,18 @@ fn every_key_in_the_sources_has_its_words() {
             assert!(keys.contains(key) || key == "fills", "no words for {key:?}");
         }
     }
-    for start in
-        ["remark-", "basis-", "note-", "mistake-", "label-", "fit-", "column-", "glance-", "recompute-"]
-    {
+    for start in [
+        "remark-",
+        "basis-",
+        "note-",
+        "mistake-",
+        "label-",
+        "fit-",
+        "column-",
+        "glance-",
+        "recompute-",
+        "finding-",
+    ] {
         for key in literals(&sources).into_iter().filter(|key| key.starts_with(start)) {
             // Names of inputs and of windows, not of messages.
             let other = ["label-reading", "label-range"].contains(&key) || key.ends_with('-');

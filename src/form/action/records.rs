@@ -192,7 +192,7 @@ pub(in crate::form) fn discard(typed: &mut Typed, shelf: Shelf, id: &str) -> Opt
 }
 
 /// Whether a record may be taken away.
-pub(in crate::form) fn may_go(typed: &Typed, shelf: Shelf, id: &str) -> bool {
+pub fn may_go(typed: &Typed, shelf: Shelf, id: &str) -> bool {
     let site = &typed.site;
     let last = match shelf {
         Shelf::Machine => site.machines.len() == 1,

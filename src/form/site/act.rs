@@ -2,11 +2,14 @@
 
 use super::super::Typed;
 use super::super::action::{Shelf, records};
-use crate::site::{Film, Override, Standard, Standing};
+use super::Part;
+use crate::site::{Film, Standard, Standing};
 
 /// One thing that a supervisor did.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Act {
+    /// Chose what to do.
+    Part(Part),
     /// Opened a shelf.
     Shelf(Shelf),
     /// Copied a record, by its id, and chose the copy.
@@ -33,8 +36,6 @@ pub enum Act {
     StandardProduct(String),
     /// Said whether the floor is rinsed after it.
     Rinse(bool),
-    /// Gave the reason why a warning does not count; none takes it back.
-    Override(String, String),
     /// Began a draft with this floor, product and dilution.
     Draft {
         /// The id of the floor.
@@ -58,6 +59,7 @@ pub enum Act {
 /// Carries it out; where the record it is about does not exist, or may not be changed, nothing changes.
 pub fn act(typed: &mut Typed, act: Act) -> Option<()> {
     match act {
+        Act::Part(part) => typed.ask.site.part = part,
         Act::Shelf(shelf) => {
             typed.ask.site.shelf = shelf;
             typed.ask.site.search.clear();
@@ -74,13 +76,6 @@ pub fn act(typed: &mut Typed, act: Act) -> Option<()> {
         Act::StandardFloor(id) => typed.draft_mut()?.floor = id,
         Act::StandardProduct(id) => typed.draft_mut()?.product = id,
         Act::Rinse(rinse) => typed.draft_mut()?.rinse = rinse,
-        Act::Override(finding, reason) => {
-            let overrides = &mut typed.draft_mut()?.overrides;
-            match overrides.iter_mut().find(|one| one.finding == finding) {
-                Some(one) => one.reason = reason,
-                None => overrides.push(Override { finding, reason }),
-            }
-        }
         Act::Draft { floor, product, dilution } => {
             let version = next_version(typed, &floor);
             records::add(typed, Shelf::Standard);

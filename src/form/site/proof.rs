@@ -200,13 +200,13 @@ fn in_machine(
 ) -> InMachine {
     let question = |measure: &str| asked(typed, standard, &machine.id, measure, 100);
     let doses: Vec<(String, Fill)> = in_use(&typed.site.measures)
-        .map(|measure: &Measure| (measure.id.clone(), fill::work(&question(&measure.id), marks)))
+        .map(|measure: &Measure| (measure.id.clone(), fill::unsure(&question(&measure.id), marks)))
         .filter(|(_, fill)| measures(&fill.outcome))
         .collect();
     let about = Some(machine.name.as_str());
     let first = doses.first().map(|(id, _)| id.clone()).unwrap_or_default();
     let typed = question(&first);
-    let fill = fill::work(&typed, marks);
+    let fill = fill::unsure(&typed, marks);
     let flow = flow::work(&typed, marks);
     for outcome in [&fill.outcome, &flow.outcome] {
         note(proof, standard, outcome, about);

@@ -6,6 +6,8 @@ mod list;
 mod shown;
 mod totals;
 
+pub use areas::area_line;
+
 use super::frame;
 use crate::answer::Value;
 use crate::form::action::{Line, Shelf};

@@ -1,12 +1,46 @@
 //! Site: what the site keeps, the standards that it goes by, and how they reach every fill station.
 
 mod library;
+mod records;
+mod standards;
 
 use super::frame;
+use crate::form::Action;
+use crate::form::site::{Act, Part};
+use crate::page::components::button;
 use crate::page::shared::Shared;
 use yew::prelude::*;
 
 /// The view.
 pub fn site_view(shared: &Shared) -> Html {
-    frame(shared, "site", library::library(shared), Html::default())
+    let (question, answer) = match shared.typed.ask.site.part {
+        Part::Library => (library::list(shared), records::record(shared)),
+        Part::Standards => (standards::writing(shared), standards::checked(shared)),
+        Part::Finish | Part::Paper | Part::Passing | Part::Device => (Html::default(), Html::default()),
+    };
+    frame(shared, "site", html! { <>{ parts(shared) }{ question }</> }, answer)
+}
+
+/// What can be done here, and the way back from the last step.
+fn parts(shared: &Shared) -> Html {
+    let part = |one: &Part| {
+        let (one, pressed) = (*one, *one == shared.typed.ask.site.part);
+        html! {
+            <button type="button" name={format!("site-{}", one.code())} aria-pressed={pressed.to_string()}
+                onclick={shared.on(move |_: MouseEvent| Action::Site(Act::Part(one)))}>
+                { shared.say(&format!("site-{}", one.code())) }
+            </button>
+        }
+    };
+    let back = shared.before.clone().map(|before| {
+        button(shared, "site-undo", shared.say("site-undo"), move || {
+            Action::Replace(Box::new((*before).clone()))
+        })
+    });
+    html! {
+        <>
+            <div class="levels jobs" role="group" aria-label={shared.say("site-parts")}>{ for Part::ALL.iter().map(part) }</div>
+            if let Some(back) = back { <div class="buttons">{ back }</div> }
+        </>
+    }
 }

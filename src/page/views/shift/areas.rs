@@ -8,7 +8,6 @@ use crate::form::{Action, Field, Outcome};
 use crate::page::components::{Choice, Text, button, choice, fold, named, number_field, switch, text_field};
 use crate::page::focus;
 use crate::page::shared::Shared;
-use crate::site::Area;
 use crate::trade::alone::Around;
 use crate::trade::order::{OrderMistake, Place};
 use crate::trade::soil::Soil;
@@ -31,7 +30,7 @@ pub fn areas(shared: &Shared, shift: &Shift, shown: &Shown) -> Html {
             <h2 id="areas-heading">{ shared.say("areas-heading") }</h2>
             { shown.turn(shared, areas.len()) }
             <ol>
-                { for shown.areas(areas.len(), outcome).into_iter().map(|index| line(shared, outcome, index, &areas[index])) }
+                { for shown.areas(areas.len(), outcome).into_iter().filter(|index| !areas[*index].retired).map(|index| area_line(shared, outcome, index)) }
             </ol>
             { order(shared, shift) }
             { fold(shared, outcome, "areas-list", &[], html! { <AreaList shared={shared.clone()} /> }) }
@@ -44,7 +43,9 @@ pub fn areas(shared: &Shared, shift: &Shift, shown: &Shown) -> Html {
     }
 }
 
-fn line(shared: &Shared, outcome: &Outcome, index: usize, area: &Area) -> Html {
+/// One area, to type over.
+pub fn area_line(shared: &Shared, outcome: &Outcome, index: usize) -> Html {
+    let Some(area) = shared.typed.site.areas.get(index) else { return Html::default() };
     let number = index + 1;
     let of = |key: &str| shared.tell(key, &[("area", Argument::text(area.name.clone()))]);
     let name = Text {

@@ -1,9 +1,90 @@
 //! The records of the site, shelf by shelf.
 
+use crate::form::Action;
+use crate::form::action::{Line, Shelf};
+use crate::form::site::Act;
+use crate::form::site::library::found;
+use crate::page::components::{Text, text_field};
+use crate::page::focus;
 use crate::page::shared::Shared;
+use crate::site::Record;
+use crate::words::Argument;
 use yew::prelude::*;
 
-/// The library.
-pub fn library(_shared: &Shared) -> Html {
-    Html::default()
+/// The shelves of the library; trials and standards have parts of their own.
+const SHELVES: [Shelf; 6] =
+    [Shelf::Machine, Shelf::Product, Shelf::Floor, Shelf::Finish, Shelf::Measure, Shelf::Area];
+
+/// The shelf that is open, searched, and the ways to the others.
+pub fn list(shared: &Shared) -> Html {
+    let typed = &shared.typed;
+    let open = typed.ask.site.shelf;
+    let shelf = |one: Shelf| {
+        let count = one.records(&typed.site).len();
+        let n = Argument::number(count as f64, count.to_string());
+        html! {
+            <button type="button" name={format!("shelf-{}", one.code())} aria-pressed={(one == open).to_string()}
+                onclick={shared.on(move |_: MouseEvent| Action::Site(Act::Shelf(one)))}>
+                { shared.tell(&format!("shelf-{}", one.code()), &[("n", n)]) }
+            </button>
+        }
+    };
+    let search = Text {
+        line: Line::Search,
+        name: "site-search".to_owned(),
+        key: "site-search",
+        value: typed.ask.site.search.clone(),
+        tall: false,
+        mistake: None,
+    };
+    let found = found(typed);
+    html! {
+        <>
+            <div class="levels shelves" role="group" aria-label={shared.say("shelves")}>{ for SHELVES.map(shelf) }</div>
+            { text_field(shared, search) }
+            if found.is_empty() {
+                <p role="status">{ shared.say(if typed.ask.site.search.trim().is_empty() { "shelf-empty" } else { "shelf-none" }) }</p>
+            }
+            <ul class="records">{ for found.into_iter().map(|(index, one)| line(shared, open, index, one)) }</ul>
+            <div class="buttons">{ added(shared, open) }</div>
+        </>
+    }
+}
+
+/// The name of a record; one without a name is told by its kind and number.
+pub fn name_of(shared: &Shared, shelf: Shelf, index: usize, record: &dyn Record) -> String {
+    match record.name().trim() {
+        "" => format!("{} {}", shared.say(shelf.code()), index + 1),
+        name => name.to_owned(),
+    }
+}
+
+fn line(shared: &Shared, shelf: Shelf, index: usize, record: &dyn Record) -> Html {
+    let chosen = shelf.chosen(&shared.typed) == Some(record.id());
+    let id = record.id().to_owned();
+    let act = shared.act.clone();
+    let open = move |_: MouseEvent| {
+        act.emit(Action::Pick(shelf, id.clone()));
+        focus::soon("record".to_owned());
+    };
+    html! {
+        <li key={record.id().to_owned()}>
+            <button type="button" name="record-open" data-id={record.id().to_owned()} aria-pressed={chosen.to_string()} onclick={open}>
+                { name_of(shared, shelf, index, record) }
+                if record.retired() { <span class="retired">{ shared.say("record-retired") }</span> }
+            </button>
+        </li>
+    }
+}
+
+/// The way to a new one.
+fn added(shared: &Shared, shelf: Shelf) -> Html {
+    let name = format!("{}-add", shelf.code());
+    let act = shared.act.clone();
+    let add = move |_: MouseEvent| {
+        act.emit(Action::Add(shelf));
+        // The new record is empty: the first thing to type is its name.
+        focus::soon("record".to_owned());
+    };
+    html! { <button type="button" name={name.clone()} onclick={add}>{ shared.say(&name) }</button> }
 }

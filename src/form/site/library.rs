@@ -1,0 +1,66 @@
+//! The records of the site: found, and held to their limits.
+
+use super::super::action::Shelf;
+use super::super::rules::{LABEL, STANDARD};
+use super::super::{Field, Outcome, Typed, What};
+use crate::number::Marks;
+use crate::site::Record;
+use crate::trade::label::{self, LabelMistake};
+
+/// What the records of a shelf are called, or how many there are, has nothing to do with what they hold: every
+/// number field of the record asked about is held to its limit, and its label is read.
+pub fn check(typed: &Typed, shelf: Shelf, marks: Marks) -> Outcome {
+    let mut out = Outcome::default();
+    for field in fields(typed, shelf) {
+        let Some(entry) = field.entry(typed) else { continue };
+        if let Err(mistake) = entry.check(field.limit(), field.units(), marks) {
+            out.trouble(field.name(), What::Number(mistake));
+        }
+    }
+    if let (Shelf::Product, Some(product)) = (shelf, typed.product()) {
+        for (name, text) in [(LABEL, &product.label), (STANDARD, &product.standard)] {
+            match label::read(text, typed.system) {
+                Ok(_) | Err(LabelMistake::Empty) => {}
+                Err(mistake) => out.trouble(name, What::Label(mistake)),
+            }
+        }
+    }
+    out
+}
+
+/// The number fields of the record asked about.
+pub fn fields(typed: &Typed, shelf: Shelf) -> Vec<Field> {
+    let area = typed.area().and_then(|area| typed.site.areas.iter().position(|one| one.id == area.id));
+    let ours = |field: &Field| {
+        let key = field.key();
+        match shelf {
+            Shelf::Machine => key.starts_with("machine-") || key.starts_with("catch-"),
+            Shelf::Product => key.starts_with("product-") || key.starts_with("part-"),
+            Shelf::Floor => key.starts_with("floor-"),
+            Shelf::Finish => key.starts_with("finish-"),
+            Shelf::Measure => key.starts_with("measure-"),
+            Shelf::Area => key.starts_with("area-") && field.number() == area.map(|index| index + 1),
+            Shelf::Trial => key.starts_with("trial-") || key.starts_with("patch-"),
+            Shelf::Standard => key.starts_with("standard-"),
+        }
+    };
+    Field::all(typed).into_iter().filter(ours).collect()
+}
+
+/// The records of the open shelf whose name has every word that was searched for, with their places in the list.
+///
+/// ```
+/// use brimline::form::{Typed, site::library::found};
+/// let mut typed = Typed::default();
+/// typed.ask.site.search = "WALK small".into();
+/// let names: Vec<&str> = found(&typed).iter().map(|(_, one)| one.name()).collect();
+/// assert_eq!(names, ["Small walk-behind"]);
+/// ```
+pub fn found(typed: &Typed) -> Vec<(usize, &dyn Record)> {
+    let words: Vec<String> = typed.ask.site.search.split_whitespace().map(str::to_lowercase).collect();
+    let has = |(_, record): &(usize, &dyn Record)| {
+        let name = record.name().to_lowercase();
+        words.iter().all(|word| name.contains(word.as_str()))
+    };
+    typed.ask.site.shelf.records(&typed.site).into_iter().enumerate().filter(has).collect()
+}

@@ -1,0 +1,200 @@
+//! The standards of the site: written, checked, published, replaced.
+
+mod checked;
+
+pub use checked::checked;
+
+use crate::form::action::{Line, Shelf, StandardLine};
+use crate::form::site::{Act, changed_since};
+use crate::form::{Action, Field, Outcome, What};
+use crate::page::components::{Choice, Text, button, choice, named, number_field, switch, text_field};
+use crate::page::focus;
+use crate::page::shared::Shared;
+use crate::site::{Standard, Standing};
+use crate::trade::label::{self, LabelMistake};
+use crate::words::Argument;
+use yew::prelude::*;
+
+/// The list of standards and the one asked about, to write or to read.
+pub fn writing(shared: &Shared) -> Html {
+    let standards = &shared.typed.site.standards;
+    let mut order: Vec<&Standard> = standards.iter().collect();
+    order.sort_by_key(|one| match one.standing {
+        Standing::InForce => 0,
+        Standing::Draft => 1,
+        Standing::Replaced => 2,
+    });
+    html! {
+        <section id="site-standards" tabindex="-1" aria-labelledby="standards-heading">
+            <h2 id="standards-heading">{ shared.say("standards") }</h2>
+            if standards.is_empty() { <p>{ shared.say("standards-none") }</p> }
+            <ul class="records">{ for order.into_iter().map(|one| line(shared, one)) }</ul>
+            <div class="buttons">{ begun(shared) }</div>
+            { for shared.typed.standard().map(|standard| match standard.standing {
+                Standing::Draft => draft(shared, standard),
+                Standing::InForce | Standing::Replaced => published(shared, standard),
+            }) }
+        </section>
+    }
+}
+
+/// What people call a standard: its own name, or its floor.
+pub fn title(shared: &Shared, standard: &Standard) -> String {
+    let floor = shared.typed.site.floors.iter().find(|one| one.id == standard.floor);
+    let own = [standard.name.trim(), floor.map_or("", |floor| floor.name.trim())];
+    let name = own.into_iter().find(|name| !name.is_empty()).unwrap_or_default();
+    let version = Argument::text(standard.version.to_string());
+    shared.tell("standard-title", &[("name", Argument::text(name)), ("version", version)])
+}
+
+fn line(shared: &Shared, standard: &Standard) -> Html {
+    let chosen = shared.typed.standard().is_some_and(|one| one.id == standard.id);
+    let id = standard.id.clone();
+    let onclick = shared.on(move |_: MouseEvent| Action::Pick(Shelf::Standard, id.clone()));
+    let standing = format!("standing-{}", standard.standing.code().replace('_', "-"));
+    html! {
+        <li key={standard.id.clone()}>
+            <button type="button" name="standard-open" data-id={standard.id.clone()} aria-pressed={chosen.to_string()} {onclick}>
+                { title(shared, standard) }
+                <span class="retired">{ shared.say(&standing) }</span>
+            </button>
+        </li>
+    }
+}
+
+/// The way to a new draft: for the floor and product asked about, at the dilution of the label.
+fn begun(shared: &Shared) -> Html {
+    let typed = shared.typed.clone();
+    let act = shared.act.clone();
+    let onclick = move |_: MouseEvent| {
+        let (Some(floor), Some(product)) = (typed.floor(), typed.product()) else { return };
+        act.emit(Action::Site(Act::Draft {
+            floor: floor.id.clone(),
+            product: product.id.clone(),
+            dilution: product.label.clone(),
+        }));
+        focus::soon("standard-name".to_owned());
+    };
+    html! { <button type="button" name="standard-add" {onclick}>{ shared.say("standard-add") }</button> }
+}
+
+/// What is wrong with what was typed into a draft.
+pub fn mistakes(shared: &Shared, standard: &Standard) -> Outcome {
+    let mut out = Outcome::default();
+    if let Err(mistake) = label::read(&standard.dilution, shared.system())
+        && mistake != LabelMistake::Empty
+    {
+        out.trouble("standard-dilution", What::Label(mistake));
+    }
+    for field in [Field::StandardContact, Field::StandardFrequency] {
+        let Some(entry) = field.entry(&shared.typed) else { continue };
+        if let Err(mistake) = entry.check(field.limit(), field.units(), shared.marks()) {
+            out.trouble(field.name(), What::Number(mistake));
+        }
+    }
+    out
+}
+
+fn draft(shared: &Shared, standard: &Standard) -> Html {
+    let outcome = mistakes(shared, standard);
+    let text = |line: StandardLine, key: &'static str, value: &str, tall: bool| {
+        let mistake =
+            outcome.at(key).map(|what| shared.words.trouble(what, &shared.say(key), None, ("", "")));
+        let text = Text {
+            line: Line::Rule(line),
+            name: key.to_owned(),
+            key,
+            value: value.to_owned(),
+            tall,
+            mistake,
+        };
+        text_field(shared, text)
+    };
+    let one_of = |shelf: Shelf, name: &'static str, chosen: &str| {
+        let mut options = named(shared, shelf);
+        if !options.iter().any(|(id, _)| id == chosen) {
+            options.insert(0, (chosen.to_owned(), shared.say(&format!("{name}-none"))));
+        }
+        Choice { name: name.into(), label: shared.say(name), options, chosen: chosen.to_owned(), hint: None }
+    };
+    let number = |field: Field| number_field(shared, &outcome, field, None);
+    let gone = standard.id.clone();
+    html! {
+        <>
+            <div class="fields">
+                { text(StandardLine::Name, "standard-name", &standard.name, false) }
+                { choice(shared, one_of(Shelf::Floor, "standard-floor", &standard.floor), |id| Action::Site(Act::StandardFloor(id))) }
+                { choice(shared, one_of(Shelf::Product, "standard-product", &standard.product), |id| Action::Site(Act::StandardProduct(id))) }
+                { text(StandardLine::Dilution, "standard-dilution", &standard.dilution, false) }
+                { text(StandardLine::Pad, "standard-pad", &standard.pad, false) }
+                { number(Field::StandardContact) }
+                { number(Field::StandardFrequency) }
+                { switch(shared, "standard-rinse", shared.say("standard-rinse"), standard.rinse, |on| Action::Site(Act::Rinse(on))) }
+                { text(StandardLine::Order, "standard-order", &standard.order, true) }
+                { text(StandardLine::Ppe, "standard-ppe", &standard.ppe, true) }
+                { text(StandardLine::Effective, "standard-effective", &standard.effective, false) }
+                { text(StandardLine::Author, "standard-author", &standard.author, false) }
+                { text(StandardLine::Reason, "standard-reason", &standard.reason, true) }
+            </div>
+            <div class="buttons">
+                { button(shared, "standard-remove", shared.say("standard-remove"),
+                    move || Action::Site(Act::Discard(Shelf::Standard, gone.clone()))) }
+            </div>
+        </>
+    }
+}
+
+/// What was published is read, not written: the next version takes its place.
+fn published(shared: &Shared, standard: &Standard) -> Html {
+    let site = &shared.typed.site;
+    let name = |found: Option<&str>| found.unwrap_or_default().to_owned();
+    let floor = site.floors.iter().find(|one| one.id == standard.floor).map(|one| one.name.as_str());
+    let product = site.products.iter().find(|one| one.id == standard.product).map(|one| one.name.as_str());
+    let told = |entry: &crate::site::Entry| match entry.text.trim() {
+        "" => String::new(),
+        text => format!("{text} {}", crate::units::unit(&entry.unit).map_or("", |unit| unit.symbol)),
+    };
+    let rows = [
+        ("standard-floor", name(floor)),
+        ("standard-product", name(product)),
+        ("standard-dilution", standard.dilution.clone()),
+        ("standard-pad", standard.pad.clone()),
+        ("standard-contact", told(&standard.contact)),
+        ("standard-frequency", told(&standard.frequency)),
+        ("standard-rinse", if standard.rinse { shared.say("yes") } else { shared.say("no") }),
+        ("standard-order", standard.order.clone()),
+        ("standard-ppe", standard.ppe.clone()),
+        ("standard-effective", standard.effective.clone()),
+        ("standard-published", standard.published.clone()),
+        ("standard-author", standard.author.clone()),
+        ("standard-reason", standard.reason.clone()),
+    ];
+    let next = {
+        let act = shared.act.clone();
+        move |_: MouseEvent| {
+            act.emit(Action::Site(Act::Revise));
+            focus::soon("standard-name".to_owned());
+        }
+    };
+    html! {
+        <>
+            if standard.standing == Standing::InForce && changed_since(&shared.typed, standard) {
+                <div class="remark" data-remark="standard-changed"><p>{ shared.say("standard-changed") }</p></div>
+            }
+            <dl class="standard">
+                { for rows.into_iter().filter(|(_, value)| !value.is_empty()).map(|(key, value)| html! {
+                    <><dt>{ shared.say(key) }</dt><dd>{ value }</dd></>
+                }) }
+            </dl>
+            if !standard.overrides.is_empty() {
+                <h3>{ shared.say("standard-overrides") }</h3>
+                <ul>{ for standard.overrides.iter().filter(|one| !one.reason.trim().is_empty()).map(|one| html! {
+                    <li>{ checked::heading(shared, &one.finding) }{ ": " }{ &one.reason }</li>
+                }) }</ul>
+            }
+            <div class="buttons">
+                <button type="button" name="standard-next" onclick={next}>{ shared.say("standard-next") }</button>
+            </div>
+        </>
+    }
+}
