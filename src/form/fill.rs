@@ -12,7 +12,7 @@ mod windows;
 
 use super::rules::{Extent, Liquid, Rules, read_label};
 use super::{Field, Filling, Outcome, Typed, What, cautions, names};
-use crate::answer::{Remark, Value, Weight};
+use crate::answer::{Answer, Fact, Remark, Value, Weight};
 use crate::chemistry::foam::Foam;
 use crate::limits;
 use crate::number::Marks;
@@ -80,11 +80,28 @@ pub(in crate::form) fn unsure(typed: &Typed, marks: Marks) -> Fill {
     }
     if let Some(total) = out.answer.get(names::FILL_TOTAL) {
         out.answer.remarks.extend(cautions::remarks(typed, marks));
+        out.answer.remarks.extend(standard_remark(typed));
         if let Some(dose) = out.answer.get(names::FILL_DOSE) {
             shake_recipe(out, typed, VolumeFraction::new(dose.si / total.si));
         }
     }
     fill
+}
+
+/// The standard in force for the floor: that it holds, or that it asks for another product.
+fn standard_remark(typed: &Typed) -> Option<Remark> {
+    let (product, floor) = (typed.product()?, typed.floor()?);
+    let standard = typed.in_force(&floor.id)?;
+    let named = |code, weight| {
+        let version = Value::plain(f64::from(standard.version), Kind::Count);
+        Remark::new(code, weight).with("floor", Fact::Text(floor.name.clone())).value("version", version)
+    };
+    if standard.product == product.id {
+        let day = Fact::Text(standard.effective.clone());
+        return Some(named("remark-standard-in-force", Weight::Assumed).with("day", day));
+    }
+    let theirs = typed.site.products.iter().find(|one| one.id == standard.product)?;
+    Some(named("remark-standard-other", Weight::Warn).with("product", Fact::Text(theirs.name.clone())))
 }
 
 /// What the dose depends on.

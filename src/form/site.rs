@@ -3,6 +3,7 @@
 mod act;
 pub mod asked;
 pub mod date;
+pub mod in_force;
 pub mod library;
 pub mod proof;
 pub mod references;

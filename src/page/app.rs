@@ -2,13 +2,14 @@
 
 use super::components::{Text, button, open_saved, pick, text_field};
 use super::keep::store::{self, Found};
-use super::keep::{download, today, update};
+use super::keep::{download, lock, today, update};
 use super::place::{Place, use_place};
 use super::rest::{Loaded, use_rest, use_rest_soon};
 use super::shared::Shared;
 use super::views::fill_view;
 use super::{focus, state};
 use crate::form::action::Line;
+use crate::form::site::in_force::held_to_standards;
 use crate::form::station::Job;
 use crate::form::{Action, Typed};
 use crate::words::{Argument, Words};
@@ -31,14 +32,15 @@ pub fn App() -> Html {
     let newer = update::use_waiting();
     let today = today::use_today();
     let dispatcher = state.now.dispatcher();
-    let act = use_callback((), move |action: Action, ()| dispatcher.dispatch(action));
-    let shared = Shared {
-        typed: state.now.typed.clone(),
-        before: state.now.before().cloned(),
-        words,
-        limits: false,
-        act,
-    };
+    let locked = use_memo((), |()| lock::held().is_some());
+    let locked = *locked;
+    let act = use_callback((), move |action: Action, ()| {
+        if !locked || action.is_asking() {
+            dispatcher.dispatch(action);
+        }
+    });
+    let typed = if locked { Rc::new(held_to_standards(&state.now.typed)) } else { state.now.typed.clone() };
+    let shared = Shared { typed, before: state.now.before().cloned(), words, limits: false, locked, act };
 
     html! {
         <>
@@ -52,6 +54,9 @@ pub fn App() -> Html {
             </div>
             <main id="main" tabindex="-1">
                 { match rest {
+                    _ if locked && shared.typed.site.floors.is_empty() && place != Place::Site => {
+                        html! { <p role="status">{ shared.say("locked-empty") }</p> }
+                    }
                     _ if fill => fill_view(&shared),
                     Loaded::Here(rest) => match place {
                         Place::Fill => (rest.station)(&shared),
@@ -67,8 +72,10 @@ pub fn App() -> Html {
             <footer>
                 <p>{ shared.say("privacy") }</p>
                 <p class="defer">{ shared.say("caution-defer") }</p>
-                { text_field(&shared, site_name(&shared)) }
-                { open_saved(&shared) }
+                if !locked {
+                    { text_field(&shared, site_name(&shared)) }
+                    { open_saved(&shared) }
+                }
                 <div class="buttons">
                     { button(&shared, "demo", shared.say("demo-back"), || Action::Replace(Box::default())) }
                 </div>
@@ -88,7 +95,7 @@ fn top(shared: &Shared, place: Place) -> Html {
             <header class="top">
                 <p class="name">{ shared.say("name") }<span class="site">{ &shared.typed.site.name }</span></p>
                 <nav aria-label={shared.say("views")}>
-                    { for Place::ALL.map(|one| html! {
+                    { for Place::ALL.into_iter().filter(|one| !shared.locked || one.is_asking()).map(|one| html! {
                         <a href={format!("#{}", one.code())} aria-current={(one == place).then_some("page")}>
                             { shared.say(&format!("view-{}", one.code())) }
                         </a>

@@ -33,6 +33,11 @@ impl Place {
         }
     }
 
+    /// Whether a device that is set to its standards shows it.
+    pub fn is_asking(self) -> bool {
+        self != Self::Shift
+    }
+
     fn now() -> Self {
         let hash = gloo::utils::window().location().hash().unwrap_or_default();
         Self::ALL.into_iter().find(|place| hash.trim_start_matches('#') == place.code()).unwrap_or(Self::Fill)

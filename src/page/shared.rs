@@ -22,6 +22,8 @@ pub struct Shared {
     pub words: Rc<Words>,
     /// Whether the limits of a number stand under its field.
     pub limits: bool,
+    /// Whether this device is set to its standards: nobody changes a record on it.
+    pub locked: bool,
     /// Does something.
     pub act: Callback<Action>,
 }
@@ -57,6 +59,11 @@ impl Shared {
     /// The marks of the reader's numbers.
     pub fn marks(&self) -> Marks {
         self.words.marks()
+    }
+
+    /// Whether this device is not free to do something.
+    pub fn forbids(&self, action: &Action) -> bool {
+        self.locked && !action.is_asking()
     }
 
     /// A callback that does `action` of what it is given.

@@ -39,13 +39,14 @@ pub fn choice(shared: &Shared, choice: Choice, action: impl Fn(String) -> Action
 
 fn list(shared: &Shared, choice: Choice, action: Does<String>) -> Html {
     let Choice { name, label, options, chosen, hint } = choice;
+    let disabled = shared.forbids(&action(chosen.clone()));
     let onchange =
         shared.on(move |event: Event| action(event.target_unchecked_into::<HtmlSelectElement>().value()));
     let described = hint.is_some().then(|| format!("{name}-hint"));
     html! {
         <div class="field">
             <label for={name.clone()}>{ label }</label>
-            <select id={name.clone()} name={name.clone()} {onchange} aria-describedby={described} ~value={shown(&chosen)}>
+            <select id={name.clone()} name={name.clone()} {disabled} {onchange} aria-describedby={described} ~value={shown(&chosen)}>
                 { for options.into_iter().map(|(value, text)| {
                     let selected = value == chosen;
                     html! { <option {value} selected={selected}>{ text }</option> }
@@ -93,11 +94,12 @@ pub fn switch(
 }
 
 fn tick(shared: &Shared, name: AttrValue, label: String, on: bool, action: Does<bool>) -> Html {
+    let disabled = shared.forbids(&action(on));
     let onchange =
         shared.on(move |event: Event| action(event.target_unchecked_into::<HtmlInputElement>().checked()));
     html! {
         <label class="switch">
-            <input type="checkbox" id={name.clone()} {name} checked={on} {onchange} />
+            <input type="checkbox" id={name.clone()} {name} checked={on} {disabled} {onchange} />
             <span>{ label }</span>
         </label>
     }
@@ -110,6 +112,9 @@ pub fn button(
     text: String,
     action: impl Fn() -> Action + 'static,
 ) -> Html {
+    if shared.forbids(&action()) {
+        return Html::default();
+    }
     press(name.into(), text, shared.on(move |_: MouseEvent| action()))
 }
 

@@ -29,6 +29,7 @@ pub fn number_field(shared: &Shared, outcome: &Outcome, field: Field, label: Opt
             {hint}
             {mistake}
             value={entry.text.clone()}
+            readonly={shared.forbids(&Action::Write(field, String::new()))}
             oninput={shared.on(move |text| Action::Write(field, text))}
             number=true
             beside={units(shared, field, &name, &label, &entry.unit)}
@@ -50,7 +51,7 @@ fn units(shared: &Shared, field: Field, name: &str, label: &str, chosen: &str) -
     });
     let of_what = shared.tell("unit-of", &[("field", Argument::text(label))]);
     html! {
-        <select class="unit" name={format!("{name}-unit")} aria-label={of_what} {onchange} ~value={shown(chosen)}>
+        <select class="unit" name={format!("{name}-unit")} disabled={shared.forbids(&Action::Unit(field, String::new()))} aria-label={of_what} {onchange} ~value={shown(chosen)}>
             { for field.units().iter().filter_map(|code| unit(code)).map(|unit| html! {
                 <option value={unit.code} selected={unit.code == chosen}>{ unit.symbol }</option>
             }) }
@@ -84,6 +85,7 @@ pub fn text_field(shared: &Shared, text: Text) -> Html {
             hint={shared.words.find(&format!("{key}-hint"))}
             {mistake}
             {value}
+            readonly={shared.forbids(&Action::Text(line, String::new()))}
             oninput={shared.on(move |text| Action::Text(line, text))}
             {tall}
         />
@@ -99,6 +101,7 @@ struct TypingProps {
     mistake: Option<String>,
     value: String,
     oninput: Callback<String>,
+    readonly: bool,
     #[prop_or_default]
     number: bool,
     #[prop_or_default]
@@ -128,7 +131,7 @@ fn Typing(props: &TypingProps) -> Html {
             .oninput
             .reform(|event: InputEvent| event.target_unchecked_into::<HtmlTextAreaElement>().value());
         html! {
-            <textarea {id} name={id} rows="4" value={props.value.clone()} {oninput} {onfocus} {onblur}
+            <textarea {id} name={id} rows="4" readonly={props.readonly} value={props.value.clone()} {oninput} {onfocus} {onblur}
                 aria-describedby={described} aria-invalid={invalid} />
         }
     } else {
@@ -137,7 +140,7 @@ fn Typing(props: &TypingProps) -> Html {
             .reform(|event: InputEvent| event.target_unchecked_into::<HtmlInputElement>().value());
         html! {
             <input {id} name={id} type="text" inputmode={props.number.then_some("decimal")} autocomplete="off"
-                value={props.value.clone()} {oninput} {onfocus} {onblur}
+                readonly={props.readonly} value={props.value.clone()} {oninput} {onfocus} {onblur}
                 aria-describedby={described} aria-invalid={invalid} />
         }
     };

@@ -7,6 +7,9 @@ use yew::prelude::*;
 
 /// `key` is the word key of its heading; `names` are the inputs inside, or how their names begin.
 pub fn fold(shared: &Shared, outcome: &Outcome, key: &str, names: &[&str], content: Html) -> Html {
+    if shared.locked {
+        return Html::default();
+    }
     let inside = |name: &str| names.iter().any(|start| name.starts_with(start));
     let wrong = outcome.troubles.iter().any(|trouble| inside(&trouble.name));
     let mut heading = shared.say(key);

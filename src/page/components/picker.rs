@@ -39,6 +39,9 @@ pub fn picker(shared: &Shared, shelf: Shelf) -> Html {
 
 /// Buttons that add a record and remove the chosen one.
 pub fn shelf_buttons(shared: &Shared, shelf: Shelf) -> Html {
+    if shared.locked {
+        return Html::default();
+    }
     let name = shelf.code();
     let (add, remove) = (format!("{name}-add"), format!("{name}-remove"));
     let added = {

@@ -64,6 +64,9 @@ const SIGNALS: [SignalWord; 4] =
 
 /// Name and foam class.
 pub fn product_basics(shared: &Shared) -> Html {
+    if shared.locked {
+        return Html::default();
+    }
     let Some(product) = shared.typed.product() else { return Html::default() };
     html! {
         <details class="more">

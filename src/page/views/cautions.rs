@@ -47,6 +47,11 @@ pub fn cautions_view(shared: &Shared) -> Html {
             </details>
         </>
     };
+    let question = if shared.locked {
+        html! { <div class="fields">{ picker(shared, Shelf::Machine) }{ picker(shared, Shelf::Floor) }</div> }
+    } else {
+        question
+    };
     frame(
         shared,
         "cautions",

@@ -23,11 +23,20 @@ use yew::prelude::*;
 pub fn flow_view(shared: &Shared) -> Html {
     let flow = work(&shared.typed, shared.marks());
     let outcome = &flow.outcome;
+    let pickers = html! {
+        <>
+            <div class="wide">{ picker(shared, Shelf::Machine) }</div>
+            <div class="wide">{ picker(shared, Shelf::Floor) }</div>
+        </>
+    };
+    if shared.locked {
+        let question = html! { <div class="fields">{ pickers }</div> };
+        return frame(shared, "flow", question, answer(shared, &flow));
+    }
     let question = html! {
         <>
             <div class="fields">
-                <div class="wide">{ picker(shared, Shelf::Machine) }</div>
-                <div class="wide">{ picker(shared, Shelf::Floor) }</div>
+                { pickers }
                 { floor_editor(shared, outcome) }
                 { number_field(shared, outcome, Field::Tank, None) }
                 { machine_motion(shared, outcome) }

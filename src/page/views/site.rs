@@ -1,5 +1,6 @@
 //! Site: what the site keeps, the standards that it goes by, and how they reach every fill station.
 
+mod device;
 mod library;
 mod records;
 mod standards;
@@ -13,10 +14,14 @@ use yew::prelude::*;
 
 /// The view.
 pub fn site_view(shared: &Shared) -> Html {
+    if shared.locked {
+        return frame(shared, "site", html! { <device::Device shared={shared.clone()} /> }, Html::default());
+    }
     let (question, answer) = match shared.typed.ask.site.part {
         Part::Library => (library::list(shared), records::record(shared)),
         Part::Standards => (standards::writing(shared), standards::checked(shared)),
-        Part::Finish | Part::Paper | Part::Passing | Part::Device => (Html::default(), Html::default()),
+        Part::Device => (html! { <device::Device shared={shared.clone()} /> }, Html::default()),
+        Part::Finish | Part::Paper | Part::Passing => (Html::default(), Html::default()),
     };
     frame(shared, "site", html! { <>{ parts(shared) }{ question }</> }, answer)
 }

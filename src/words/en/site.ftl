@@ -131,3 +131,17 @@ finding-residue-unknown-title = Residue not known
 finding-residue-unknown = Nobody knows what it leaves on the floor, and the floor is not rinsed. Type what is dissolved in the product, or have the floor rinsed.
 finding-no-price-title = Cost not known
 finding-no-price = The product has no price or no container. Type both under Library.
+
+device-free = Set this device to the fill station
+device-free-hint = It then shows only the floors that have a standard in force, each with its product and dose. Nothing can be changed on it until somebody types the passcode.
+device-locked = This device is set to the fill station
+device-locked-hint = It shows only what is in force. Type the passcode to change records and standards again.
+device-code = Passcode
+device-show = Show
+device-set = Set it
+device-leave = Set it free
+device-busy = One moment
+device-short = A passcode has four characters or more.
+device-wrong = That is not the passcode. Nothing was changed.
+device-unable = This browser cannot do it here: it keeps nothing, or the page was not opened over a safe connection.
+device-honest = The passcode is not kept in clear. It keeps a careless hand out. It does not keep anybody out who can clear this browser’s storage. Forgot it? Clear the browser’s storage for this page, and open your site’s file again.
