@@ -2,7 +2,7 @@
 
 pub(crate) mod records;
 
-use super::site::{self, Act};
+use super::site::Deed;
 use super::station::{Job, Method, Mishap, Rest};
 use super::{Field, Filling, Typed};
 use crate::chemistry::family::Family;
@@ -316,7 +316,7 @@ pub enum Action {
     /// Took an area into the shift, or out of it.
     Include(usize, bool),
     /// What a supervisor does.
-    Site(Act),
+    Site(Deed),
     /// Read what stands in the way of the amount.
     StopRead,
     /// Put a whole state in place: the demo, an opened file, one step back.
@@ -454,7 +454,7 @@ fn change(typed: &mut Typed, action: Action) -> Option<()> {
             }
         }
         Action::Include(index, included) => typed.site.areas.get_mut(index)?.included = included,
-        Action::Site(act) => site::act(typed, act)?,
+        Action::Site(deed) => deed.carry_out(typed)?,
         Action::StopRead => typed.ask.stop_read = true,
         Action::Replace(whole) => *typed = *whole,
     }

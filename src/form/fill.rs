@@ -12,7 +12,7 @@ mod windows;
 
 use super::rules::{Extent, Liquid, Rules, read_label};
 use super::{Field, Filling, Outcome, Typed, What, cautions, names};
-use crate::answer::{Answer, Fact, Remark, Value, Weight};
+use crate::answer::{Fact, Remark, Value, Weight};
 use crate::chemistry::foam::Foam;
 use crate::limits;
 use crate::number::Marks;

@@ -4,12 +4,13 @@ mod act;
 pub mod asked;
 pub mod date;
 pub mod in_force;
+mod keep;
 pub mod library;
 pub mod proof;
 pub mod references;
 
 pub use super::action::records::may_go;
-pub use act::{Act, act};
+pub use act::{Act, Deed};
 pub use proof::changed_since;
 
 use super::action::Shelf;

@@ -59,10 +59,9 @@ impl Reducible for Now {
             Action::Text(line, _) => Some(Place::Line(*line)),
             _ => None,
         };
-        let asks = matches!(
-            &action,
-            Action::Pick(..) | Action::Job(_) | Action::StopRead | Action::Site(Act::Part(_) | Act::Shelf(_))
-        ) || matches!(&action, Action::Text(Line::Search, _));
+        let asks = matches!(&action, Action::Pick(..) | Action::Job(_) | Action::StopRead)
+            || matches!(&action, Action::Text(Line::Search, _))
+            || matches!(&action, Action::Site(deed) if deed.act.only_asks());
         let typed = Rc::new(reduce((*self.typed).clone(), action));
         let mut past = self.past.clone();
         if !asks && (place.is_none() || place != self.place) {
@@ -81,8 +80,8 @@ fn takes_away(typed: &Typed, action: &Action) -> bool {
         | Action::DropSetting
         | Action::DropCatch(_)
         | Action::DropPart(_)
-        | Action::TakeFlows(_)
-        | Action::Site(Act::Discard(..) | Act::Publish { .. }) => true,
+        | Action::TakeFlows(_) => true,
+        Action::Site(deed) => matches!(deed.act, Act::Discard(..) | Act::Publish { .. }),
         // The usual target takes the place of one that somebody may have typed.
         Action::Porosity(_) => typed.floor().is_some_and(|floor| !floor.has_usual_target()),
         _ => false,

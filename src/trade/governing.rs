@@ -67,6 +67,11 @@ impl Bound {
     pub fn allows(&self, dose: Volume) -> bool {
         !above(dose, self.window.high) && !above(self.window.low, dose)
     }
+
+    /// Whether the rule has an amount in common with a window.
+    pub fn meets(&self, other: Window<Volume>) -> bool {
+        !above(other.low, self.window.high) && !above(self.window.low, other.high)
+    }
 }
 
 /// The amount, the window it must stay in, and which rule set them.

@@ -1,8 +1,9 @@
 //! What a supervisor can do with the records, and what it changes.
 
 use super::super::Typed;
-use super::super::action::{Shelf, records};
+use super::super::action::{Action, Shelf};
 use super::Part;
+use super::keep;
 use crate::site::{Film, Standard, Standing};
 
 /// One thing that a supervisor did.
@@ -12,6 +13,8 @@ pub enum Act {
     Part(Part),
     /// Opened a shelf.
     Shelf(Shelf),
+    /// Added a blank finish, trial or standard.
+    Add(Shelf),
     /// Copied a record, by its id, and chose the copy.
     Copy(Shelf, String),
     /// Took a record away, by its id, that nothing refers to.
@@ -56,17 +59,52 @@ pub enum Act {
     },
 }
 
+/// An [`Act`] with what carries it out: the first part of the page, which keeps what was typed, then needs to know
+/// neither.
+#[derive(Clone, Debug)]
+pub struct Deed {
+    /// What was done.
+    pub act: Act,
+    does: fn(&mut Typed, Act) -> Option<()>,
+}
+
+impl PartialEq for Deed {
+    fn eq(&self, other: &Self) -> bool {
+        self.act == other.act
+    }
+}
+
+impl Deed {
+    /// Carries it out.
+    pub(in crate::form) fn carry_out(self, typed: &mut Typed) -> Option<()> {
+        (self.does)(typed, self.act)
+    }
+}
+
+impl Act {
+    /// Whether it only looks at something else.
+    pub fn only_asks(&self) -> bool {
+        matches!(self, Self::Part(_) | Self::Shelf(_))
+    }
+
+    /// The action that does it.
+    pub fn action(self) -> Action {
+        Action::Site(Deed { act: self, does: act })
+    }
+}
+
 /// Carries it out; where the record it is about does not exist, or may not be changed, nothing changes.
-pub fn act(typed: &mut Typed, act: Act) -> Option<()> {
+fn act(typed: &mut Typed, act: Act) -> Option<()> {
     match act {
         Act::Part(part) => typed.ask.site.part = part,
         Act::Shelf(shelf) => {
             typed.ask.site.shelf = shelf;
             typed.ask.site.search.clear();
         }
-        Act::Copy(shelf, id) => records::copy(typed, shelf, &id)?,
-        Act::Discard(shelf, id) => records::discard(typed, shelf, &id)?,
-        Act::Retire(shelf, id, retired) => records::retire(typed, shelf, &id, retired)?,
+        Act::Add(shelf) => keep::add(typed, shelf),
+        Act::Copy(shelf, id) => keep::copy(typed, shelf, &id)?,
+        Act::Discard(shelf, id) => keep::discard(typed, shelf, &id)?,
+        Act::Retire(shelf, id, retired) => keep::retire(typed, shelf, &id, retired)?,
         Act::FloorFinish(id) => typed.floor_mut()?.finish = id,
         Act::Burnish(burnish) => typed.finish_mut()?.burnish = burnish,
         Act::Stripper(id) => typed.ask.site.stripper = id,
@@ -78,14 +116,14 @@ pub fn act(typed: &mut Typed, act: Act) -> Option<()> {
         Act::Rinse(rinse) => typed.draft_mut()?.rinse = rinse,
         Act::Draft { floor, product, dilution } => {
             let version = next_version(typed, &floor);
-            records::add(typed, Shelf::Standard);
+            keep::add(typed, Shelf::Standard);
             let draft = typed.draft_mut()?;
             (draft.floor, draft.product, draft.dilution, draft.version) = (floor, product, dilution, version);
         }
         Act::Revise => {
             let old = typed.standard()?.clone();
             let version = next_version(typed, &old.floor);
-            records::add(typed, Shelf::Standard);
+            keep::add(typed, Shelf::Standard);
             let draft = typed.draft_mut()?;
             let replaces = if old.standing == Standing::InForce { old.id.clone() } else { String::new() };
             *draft = Standard {

@@ -32,7 +32,7 @@ fn parts(shared: &Shared) -> Html {
         let (one, pressed) = (*one, *one == shared.typed.ask.site.part);
         html! {
             <button type="button" name={format!("site-{}", one.code())} aria-pressed={pressed.to_string()}
-                onclick={shared.on(move |_: MouseEvent| Action::Site(Act::Part(one)))}>
+                onclick={shared.on(move |_: MouseEvent| Act::Part(one).action())}>
                 { shared.say(&format!("site-{}", one.code())) }
             </button>
         }

@@ -24,7 +24,7 @@ pub fn list(shared: &Shared) -> Html {
         let n = Argument::number(count as f64, count.to_string());
         html! {
             <button type="button" name={format!("shelf-{}", one.code())} aria-pressed={(one == open).to_string()}
-                onclick={shared.on(move |_: MouseEvent| Action::Site(Act::Shelf(one)))}>
+                onclick={shared.on(move |_: MouseEvent| Act::Shelf(one).action())}>
                 { shared.tell(&format!("shelf-{}", one.code()), &[("n", n)]) }
             </button>
         }
@@ -82,7 +82,7 @@ fn added(shared: &Shared, shelf: Shelf) -> Html {
     let name = format!("{}-add", shelf.code());
     let act = shared.act.clone();
     let add = move |_: MouseEvent| {
-        act.emit(Action::Add(shelf));
+        act.emit(if shelf == Shelf::Finish { Act::Add(shelf).action() } else { Action::Add(shelf) });
         // The new record is empty: the first thing to type is its name.
         focus::soon("record".to_owned());
     };

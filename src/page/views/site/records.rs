@@ -51,12 +51,12 @@ fn ways(shared: &Shared, shelf: Shelf, record: &dyn Record) -> Html {
     html! {
         <>
             <div class="buttons">
-                { button(shared, "record-copy", shared.say("record-copy"), move || Action::Site(Act::Copy(shelf, copied.clone()))) }
+                { button(shared, "record-copy", shared.say("record-copy"), move || Act::Copy(shelf, copied.clone()).action()) }
                 { button(shared, "record-retire", shared.say(if out { "record-retire" } else { "record-back" }),
-                    move || Action::Site(Act::Retire(shelf, retired.clone(), out))) }
+                    move || Act::Retire(shelf, retired.clone(), out).action()) }
                 if may_go(&shared.typed, shelf, record.id()) {
                     { button(shared, "record-remove", shared.say("record-remove"),
-                        move || Action::Site(Act::Discard(shelf, gone.clone()))) }
+                        move || Act::Discard(shelf, gone.clone()).action()) }
                 }
             </div>
             if !used.is_empty() {
@@ -141,7 +141,7 @@ fn floor(shared: &Shared, outcome: &Outcome) -> Html {
         <div class="fields">
             { text_field(shared, text(Line::FloorName, "floor-name", &floor.name, false)) }
             { pick(shared, "floor-surface", "surface", floor.surface, Action::Surface) }
-            { choice(shared, finish, |id| Action::Site(Act::FloorFinish(id))) }
+            { choice(shared, finish, |id| Act::FloorFinish(id).action()) }
             { pick(shared, "floor-porosity", "porosity", floor.porosity, Action::Porosity) }
             { pick(shared, "floor-texture", "texture", floor.texture, Action::Texture) }
             { pick(shared, "floor-joints", "joints", floor.joints, Action::Joints) }
@@ -159,7 +159,7 @@ pub fn finish(shared: &Shared, outcome: &Outcome) -> Html {
             { numbers(shared, outcome, "finish-", &[]) }
             { text_field(shared, text(Line::FinishSource, "finish-source", &finish.source, false)) }
             { switch(shared, "finish-burnish", shared.say("finish-burnish"), finish.burnish,
-                |on| Action::Site(Act::Burnish(on))) }
+                |on| Act::Burnish(on).action()) }
         </div>
     }
 }

@@ -68,11 +68,14 @@ fn begun(shared: &Shared) -> Html {
     let act = shared.act.clone();
     let onclick = move |_: MouseEvent| {
         let (Some(floor), Some(product)) = (typed.floor(), typed.product()) else { return };
-        act.emit(Action::Site(Act::Draft {
-            floor: floor.id.clone(),
-            product: product.id.clone(),
-            dilution: product.label.clone(),
-        }));
+        act.emit(
+            Act::Draft {
+                floor: floor.id.clone(),
+                product: product.id.clone(),
+                dilution: product.label.clone(),
+            }
+            .action(),
+        );
         focus::soon("standard-name".to_owned());
     };
     html! { <button type="button" name="standard-add" {onclick}>{ shared.say("standard-add") }</button> }
@@ -123,13 +126,13 @@ fn draft(shared: &Shared, standard: &Standard) -> Html {
         <>
             <div class="fields">
                 { text(StandardLine::Name, "standard-name", &standard.name, false) }
-                { choice(shared, one_of(Shelf::Floor, "standard-floor", &standard.floor), |id| Action::Site(Act::StandardFloor(id))) }
-                { choice(shared, one_of(Shelf::Product, "standard-product", &standard.product), |id| Action::Site(Act::StandardProduct(id))) }
+                { choice(shared, one_of(Shelf::Floor, "standard-floor", &standard.floor), |id| Act::StandardFloor(id).action()) }
+                { choice(shared, one_of(Shelf::Product, "standard-product", &standard.product), |id| Act::StandardProduct(id).action()) }
                 { text(StandardLine::Dilution, "standard-dilution", &standard.dilution, false) }
                 { text(StandardLine::Pad, "standard-pad", &standard.pad, false) }
                 { number(Field::StandardContact) }
                 { number(Field::StandardFrequency) }
-                { switch(shared, "standard-rinse", shared.say("standard-rinse"), standard.rinse, |on| Action::Site(Act::Rinse(on))) }
+                { switch(shared, "standard-rinse", shared.say("standard-rinse"), standard.rinse, |on| Act::Rinse(on).action()) }
                 { text(StandardLine::Order, "standard-order", &standard.order, true) }
                 { text(StandardLine::Ppe, "standard-ppe", &standard.ppe, true) }
                 { text(StandardLine::Effective, "standard-effective", &standard.effective, false) }
@@ -138,7 +141,7 @@ fn draft(shared: &Shared, standard: &Standard) -> Html {
             </div>
             <div class="buttons">
                 { button(shared, "standard-remove", shared.say("standard-remove"),
-                    move || Action::Site(Act::Discard(Shelf::Standard, gone.clone()))) }
+                    move || Act::Discard(Shelf::Standard, gone.clone()).action()) }
             </div>
         </>
     }
@@ -172,7 +175,7 @@ fn published(shared: &Shared, standard: &Standard) -> Html {
     let next = {
         let act = shared.act.clone();
         move |_: MouseEvent| {
-            act.emit(Action::Site(Act::Revise));
+            act.emit(Act::Revise.action());
             focus::soon("standard-name".to_owned());
         }
     };

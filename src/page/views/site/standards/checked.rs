@@ -1,7 +1,7 @@
 //! What stands in the way of a standard, what it gives in each machine, and the way to publish it.
 
 use super::title;
-use crate::form::Action;
+use crate::answer::Value;
 use crate::form::action::Line;
 use crate::form::site::proof::{Finding, InMachine, Proof, prove};
 use crate::form::site::{Act, asked};
@@ -11,7 +11,7 @@ use crate::page::keep::today;
 use crate::page::shared::Shared;
 use crate::page::views::fill::amount::{headline, in_measure};
 use crate::page::views::table;
-use crate::site::{Standard, Standing};
+use crate::site::{Measure, Standard, Standing};
 use crate::words::Argument;
 use std::rc::Rc;
 use yew::prelude::*;
@@ -71,49 +71,79 @@ fn finding(shared: &Shared, finding: &Finding) -> Html {
     }
 }
 
-/// A full tank of each machine in each measure that can measure it, with its setting.
+/// What the standard gives in each machine: its setting, what it leaves and costs; and a full tank in each measure
+/// that can measure it.
 fn doses(shared: &Shared, standard: &Standard, proof: &Proof) -> Html {
-    let rows: Vec<Html> = proof.machines.iter().flat_map(|machine| rows(shared, standard, machine)).collect();
-    if rows.is_empty() {
+    if proof.machines.is_empty() {
         return Html::default();
     }
-    let columns =
-        ["column-machine", "column-measure", "column-full", "column-setting", "column-left", "column-cost"];
-    table(shared, "standard-doses", &columns, rows)
-}
-
-fn rows(shared: &Shared, standard: &Standard, machine: &InMachine) -> Vec<Html> {
-    let setting = machine
-        .flow
-        .choice
-        .map_or_else(|| shared.say("standard-no-setting"), |choice| (choice.index + 1).to_string());
-    let told = |value: Option<crate::answer::Value>| {
-        value.map_or_else(|| shared.say("not-known"), |value| shared.show(value))
+    let setting = |machine: &InMachine| match machine.flow.choice {
+        Some(choice) => (choice.index + 1).to_string(),
+        None => shared.say("standard-no-setting"),
     };
-    let (left, cost) = (told(machine.residue), told(machine.cost));
-    let row = |(index, (measure, fill)): (usize, &(String, crate::form::fill::Fill))| {
-        let typed = asked::asked(&shared.typed, standard, &machine.id, measure, 100);
-        let name = typed.measure().map(|measure| measure.name.clone()).unwrap_or_default();
-        let there = Shared { typed: Rc::new(typed), ..shared.clone() };
-        let dose = headline(fill).map(|(_, value)| in_measure(&there, fill, value)).unwrap_or_default();
+    let told =
+        |value: Option<Value>| value.map_or_else(|| shared.say("not-known"), |value| shared.show(value));
+    let line = |machine: &InMachine| {
         html! {
             <tr>
                 <th scope="row">{ &machine.name }</th>
-                <td>{ name }</td>
-                <td data-dose={machine.id.clone()} data-measure={measure.clone()}>{ dose }</td>
-                <td>{ &setting }</td>
-                <td>{ &left }</td>
-                <td>{ if index == 0 { cost.clone() } else { "\u{2033}".to_owned() } }</td>
+                <td>{ setting(machine) }</td>
+                <td>{ told(machine.residue) }</td>
+                <td>{ told(machine.cost) }</td>
             </tr>
         }
     };
-    machine.doses.iter().enumerate().map(row).collect()
+    let columns = ["column-machine", "column-setting", "column-left", "column-cost"];
+    html! {
+        <>
+            { table(shared, "standard-in-machines", &columns, proof.machines.iter().map(line).collect()) }
+            { full_tanks(shared, standard, proof) }
+        </>
+    }
+}
+
+/// A row a measure, a column a machine.
+fn full_tanks(shared: &Shared, standard: &Standard, proof: &Proof) -> Html {
+    let cell = |machine: &InMachine, measure: &Measure| {
+        let fill = machine.doses.iter().find(|(id, _)| *id == measure.id).map(|(_, fill)| fill);
+        let typed = asked::asked(&shared.typed, standard, &machine.id, &measure.id, 100);
+        let there = Shared { typed: Rc::new(typed), ..shared.clone() };
+        let dose = fill.and_then(|fill| Some(in_measure(&there, fill, headline(fill)?.1)));
+        html! {
+            <td data-dose={machine.id.clone()} data-measure={measure.id.clone()}>
+                { dose.unwrap_or_else(|| shared.say("level-coarse")) }
+            </td>
+        }
+    };
+    let measures = asked::in_use(&shared.typed.site.measures);
+    let caption = shared.say("standard-doses");
+    html! {
+        <div class="scroll" tabindex="0" role="region" aria-label={caption.clone()}>
+            <table>
+                <caption><span>{ caption }</span></caption>
+                <thead>
+                    <tr>
+                        <th scope="col">{ shared.say("column-measure") }</th>
+                        { for proof.machines.iter().map(|machine| html! { <th scope="col">{ &machine.name }</th> }) }
+                    </tr>
+                </thead>
+                <tbody>
+                    { for measures.map(|measure| html! {
+                        <tr>
+                            <th scope="row">{ &measure.name }</th>
+                            { for proof.machines.iter().map(|machine| cell(machine, measure)) }
+                        </tr>
+                    }) }
+                </tbody>
+            </table>
+        </div>
+    }
 }
 
 fn publish(shared: &Shared, proof: &Proof, date: String) -> Html {
     let (act, proved) = (shared.act.clone(), proof.proved.clone());
     let onclick = move |_: MouseEvent| {
-        act.emit(Action::Site(Act::Publish { date: date.clone(), proved: proved.clone() }));
+        act.emit(Act::Publish { date: date.clone(), proved: proved.clone() }.action());
         // The draft is a published standard now: its list takes the focus.
         focus::soon("site-standards".to_owned());
     };
