@@ -41,7 +41,7 @@ impl Action {
                 *field == Field::Level || Field::STATION.iter().any(|(one, _)| one == field)
             }
             Self::Text(line, _) => *line == Line::Blocks,
-            Self::Pick(shelf, _) => matches!(shelf, Shelf::Machine | Shelf::Floor | Shelf::Measure),
+            Self::Pick(kind, _) => matches!(kind, Shelf::Machine | Shelf::Floor | Shelf::Measure),
             Self::System(_)
             | Self::Filling(_)
             | Self::Job(_)

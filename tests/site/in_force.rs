@@ -1,0 +1,83 @@
+//! What a fill station shows, and what can be done there.
+
+use super::{after, draft, published};
+use brimline::form::action::{Line, Shelf};
+use brimline::form::site::Act;
+use brimline::form::site::in_force::held_to_standards;
+use brimline::form::{Action, Field, Typed, fill, names};
+use brimline::number::Marks;
+
+fn dose(typed: &Typed) -> f64 {
+    fill::work(typed, Marks::POINT).outcome.answer.get(names::FILL_DOSE).expect("a dose").si
+}
+
+#[test]
+fn the_standard_in_force_narrows_the_fill() {
+    let mut typed = draft("vinyl", "neutral", "1:100");
+    for product in &mut typed.site.products {
+        if product.id == "neutral" {
+            product.label = "1:64 to 1:128".into();
+        }
+    }
+    let label = dose(&typed);
+    let typed = published(typed, "2026-01-06");
+    // 10 US gal = 37.854 117 84 L (NIST SP 811); 1 to 100 is a part in 101.
+    assert!((dose(&typed) - 0.037_854_117_84 / 101.0).abs() < 1e-12);
+    assert!((dose(&typed) - label).abs() > 1e-6);
+    // Another floor has no standard: the label alone holds.
+    let tile = after(typed, [Action::Pick(Shelf::Floor, "tile".into())]);
+    assert!((dose(&tile) - label).abs() < 1e-12);
+}
+
+#[test]
+fn another_product_than_the_standard_is_warned_of() {
+    let typed = published(draft("vinyl", "neutral", "1:64"), "2026-01-06");
+    let codes = |typed: &Typed| {
+        let remarks = fill::work(typed, Marks::POINT).outcome.answer.remarks;
+        remarks.iter().map(|one| one.code).collect::<Vec<_>>()
+    };
+    assert!(codes(&typed).contains(&"remark-standard-in-force"));
+    let other = after(typed, [Action::Pick(Shelf::Product, "degreaser".into())]);
+    assert!(codes(&other).contains(&"remark-standard-other"));
+}
+
+#[test]
+fn a_device_held_to_standards_shows_nothing_else() {
+    let typed = published(draft("vinyl", "neutral", "1:64"), "2026-01-06");
+    let typed = after(
+        typed,
+        [Act::Draft { floor: "tile".into(), product: "quat".into(), dilution: "1:64".into() }.action()],
+    );
+    let held = held_to_standards(&after(
+        typed,
+        [Action::Pick(Shelf::Floor, "marble".into()), Action::Pick(Shelf::Product, "vinegar".into())],
+    ));
+    assert_eq!(held.site.floors.iter().map(|one| one.id.as_str()).collect::<Vec<_>>(), ["vinyl"]);
+    assert_eq!(held.site.standards.len(), 1);
+    assert_eq!(held.product().map(|one| one.id.as_str()), Some("neutral"));
+}
+
+#[test]
+fn an_operator_asks_and_changes_no_record() {
+    let asking = [
+        Action::Pick(Shelf::Machine, "ride-on".into()),
+        Action::Write(Field::Level, "50".into()),
+        Action::Write(Field::Strip, "200".into()),
+        Action::StopRead,
+    ];
+    assert!(asking.iter().all(Action::is_asking));
+    let changing = [
+        Action::Pick(Shelf::Product, "vinegar".into()),
+        Action::Text(Line::Label, "1:1".into()),
+        Action::Write(Field::Tank, "1".into()),
+        Action::Write(Field::Minimum, "1".into()),
+        Action::Add(Shelf::Machine),
+        Action::Remove(Shelf::Machine, 0),
+        Action::Replace(Box::default()),
+        Act::Revise.action(),
+    ];
+    assert!(!changing.iter().any(Action::is_asking));
+    // Whatever an operator does, the site stays as it was.
+    let typed = Typed::default();
+    assert_eq!(after(typed.clone(), asking).site, typed.site);
+}

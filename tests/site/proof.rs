@@ -1,0 +1,132 @@
+//! What blocks a standard and what only warns.
+//!
+//! Vinegar on marble: the Natural Stone Institute’s care guidance, as the floor rules cite it. 1 to 64 in 10 US gal:
+//! 1280 fl oz / 65 = 19.69 fl oz, by definition of the gallon (NIST SP 811).
+
+use super::{after, draft};
+use brimline::form::action::{Line, Shelf};
+use brimline::form::site::proof::{Proof, prove};
+use brimline::form::site::{Act, changed_since};
+use brimline::form::{Action, Field, Typed, names};
+use brimline::number::Marks;
+use brimline::site::Entry;
+use brimline::units::{Quantity, Volume};
+
+const TODAY: &str = "2026-02-01";
+
+fn check(typed: &Typed) -> Proof {
+    prove(typed, typed.standard().expect("a draft"), TODAY, Marks::POINT)
+}
+
+fn blocks(proof: &Proof) -> Vec<&str> {
+    proof.findings.iter().filter(|one| one.blocks).map(|one| one.remark.code).collect()
+}
+
+fn warns(proof: &Proof) -> Vec<&str> {
+    proof
+        .findings
+        .iter()
+        .filter(|one| !one.blocks && one.reason.is_none())
+        .map(|one| one.remark.code)
+        .collect()
+}
+
+#[test]
+fn vinegar_never_becomes_the_standard_for_marble() {
+    let proof = check(&draft("marble", "vinegar", "1:20"));
+    assert!(blocks(&proof).contains(&"remark-floor-does-not-fit"), "{:?}", proof.findings);
+    // No reason lifts what blocks.
+    let reasoned = after(
+        draft("marble", "vinegar", "1:20"),
+        [Action::Text(Line::Override("remark-floor-does-not-fit"), "It was always so".into())],
+    );
+    assert!(blocks(&check(&reasoned)).contains(&"remark-floor-does-not-fit"));
+    assert!(!check(&reasoned).sound());
+}
+
+#[test]
+fn a_foaming_or_untested_product_is_blocked() {
+    assert!(blocks(&check(&draft("vinyl", "hand-soap", "1:64"))).contains(&"remark-foam-refuse"));
+    assert!(blocks(&check(&draft("vinyl", "quat", "1:64"))).contains(&"remark-foam-test-first"));
+}
+
+#[test]
+fn a_dilution_outside_the_label_is_blocked_and_one_inside_is_not() {
+    let outside = check(&draft("vinyl", "neutral", "1:20"));
+    assert!(blocks(&outside).contains(&"remark-standard-outside"), "{:?}", outside.findings);
+    let inside = check(&draft("vinyl", "neutral", "1:64"));
+    assert_eq!(blocks(&inside), Vec::<&str>::new());
+}
+
+#[test]
+fn what_is_not_written_is_asked_for() {
+    let bare = after(Typed::default(), [Act::Add(Shelf::Standard).action()]);
+    let blocked = check(&bare);
+    for code in ["finding-no-dilution", "finding-no-author", "finding-no-reason", "finding-no-day"] {
+        assert!(blocks(&blocked).contains(&code), "{code} in {:?}", blocked.findings);
+    }
+    let nowhere = draft("moon", "cheese", "1:64");
+    assert!(blocks(&check(&nowhere)).contains(&"finding-no-floor"));
+    assert!(blocks(&check(&nowhere)).contains(&"finding-no-product"));
+}
+
+#[test]
+fn a_warning_is_let_pass_with_a_reason_that_stays() {
+    let mut typed = draft("vinyl", "neutral", "1:64");
+    for _ in 0..12 {
+        let proof = check(&typed);
+        let Some(open) = proof.findings.iter().find(|one| !one.blocks && one.reason.is_none()) else { break };
+        assert!(!proof.sound());
+        typed = after(typed, [Action::Text(Line::Override(open.remark.code), "Seen and measured".into())]);
+    }
+    let proof = check(&typed);
+    assert_eq!(warns(&proof), Vec::<&str>::new());
+    assert!(proof.sound());
+    assert!(!typed.standard().expect("a draft").overrides.is_empty());
+    // A reason of blanks is none.
+    let code = proof.findings[0].remark.code;
+    let blank = after(typed, [Action::Text(Line::Override(code), "  ".into())]);
+    assert!(!check(&blank).sound());
+}
+
+#[test]
+fn less_time_on_the_floor_than_the_label_wants_is_blocked() {
+    let mut typed = draft("vinyl", "neutral", "1:64");
+    typed = after(typed, [Action::Write(Field::Contact, "10".into())]);
+    typed.site.products.iter_mut().find(|one| one.id == "neutral").expect("neutral").contact =
+        Entry::new("10", "min");
+    let short = after(typed.clone(), [Action::Write(Field::StandardContact, "5".into())]);
+    assert!(blocks(&check(&short)).contains(&"finding-contact"));
+    let long = after(typed, [Action::Write(Field::StandardContact, "10".into())]);
+    assert!(!blocks(&check(&long)).contains(&"finding-contact"));
+}
+
+#[test]
+fn the_doses_are_those_of_the_dilution() {
+    let proof = check(&draft("vinyl", "neutral", "1:64"));
+    let walk = proof.machines.iter().find(|one| one.id == "walk-behind").expect("the walk-behind");
+    let (_, fill) = walk.doses.iter().find(|(measure, _)| measure == "jug").expect("the jug");
+    let ounce = brimline::units::unit("floz_us").expect("the fluid ounce");
+    let dose = fill.outcome.answer.get(names::FILL_DOSE).expect("a dose");
+    let ounces = Volume::from_si(dose.si).value_in(ounce).expect("a volume");
+    assert!((ounces - 1280.0 / 65.0).abs() < 1e-9, "{ounces}");
+    // In the machine that takes 6 fl oz at the most the smaller governs, and it is told.
+    assert!(proof.findings.iter().any(|one| one.remark.code == "remark-clash-machine"
+        && one.machines == ["Self-driving, reuses its solution"]));
+}
+
+#[test]
+fn a_standard_knows_what_it_was_checked_with() {
+    let mut typed = draft("vinyl", "neutral", "1:64");
+    let proved = check(&typed).proved;
+    typed = after(typed, [Act::Publish { date: TODAY.into(), proved }.action()]);
+    let of = |typed: &Typed| changed_since(typed, typed.standard().expect("the standard"));
+    assert!(!of(&typed));
+    let other = after(typed.clone(), [Action::Text(Line::SiteName, "Elsewhere".into())]);
+    assert!(!of(&other), "the name of the site changes no dose");
+    let changed = after(
+        typed,
+        [Action::Pick(Shelf::Machine, "ride-on".into()), Action::Write(Field::Tank, "28".into())],
+    );
+    assert!(of(&changed));
+}
