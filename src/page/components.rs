@@ -24,7 +24,7 @@ pub use figure::{computed, computed_as, facts};
 pub use fold::fold;
 pub use glance::glance;
 pub use open::{Chosen, OpenFile, Told, open_saved};
-pub use picker::{named, picker, shelf_buttons};
+pub use picker::{named, picker, shelf_buttons, used_by};
 pub use remarks::{assumptions, stop, warnings};
 pub use steps::Steps;
 pub use tools::{answer_tools, print_button, troubles, troubles_beside};

@@ -105,11 +105,22 @@ test("an area left out is not counted, and stays in the list", async () => {
   assert.match(await page.locator(".troubles").innerText(), /Tick an area, or add one/);
 });
 
-test("an area whose floor was removed says so at its field", async () => {
+test("a floor that areas use stays, and says who uses it", async () => {
   const page = await open({ view: "flow" });
   await choose(page, "floor", "terrazzo");
-  await press(page, "floor-remove");
-  await page.locator('nav a[href="#shift"]').click();
+  assert.equal(await field(page, "floor-remove").count(), 0);
+  assert.match(await page.locator("details", { has: field(page, "floor-name") }).textContent(), /used by: .*\(Area\)/s);
+});
+
+test("an area whose floor is not on the site says so at its field", async () => {
+  const page = await open({ view: "shift" });
+  // A site from elsewhere may lack it.
+  await page.evaluate(() => {
+    const typed = JSON.parse(localStorage.getItem("brimline.typed"));
+    typed.site.floors = typed.site.floors.filter(({ id }) => id !== "terrazzo");
+    localStorage.setItem("brimline.typed", JSON.stringify(typed));
+  });
+  await page.reload();
   await page.locator(".view.shift").waitFor();
   assert.equal(await countOf(page, "shift."), 0);
   assert.match(await page.locator(".troubles").innerText(), /Choose its floor/);

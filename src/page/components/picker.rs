@@ -3,9 +3,12 @@
 use super::choice::{Choice, button, choice};
 use crate::form::Action;
 use crate::form::action::Shelf;
+use crate::form::site::may_go;
+use crate::form::site::references::{Referrer, referrers};
 use crate::page::focus;
 use crate::page::shared::Shared;
 use crate::site::Record;
+use crate::words::Argument;
 use yew::prelude::*;
 
 /// Id and name of each record that is in use, and of the one chosen; one without a name is told by its kind and number.
@@ -52,12 +55,27 @@ pub fn shelf_buttons(shared: &Shared, shelf: Shelf) -> Html {
             focus::soon(format!("{name}-name"));
         }
     };
+    let chosen = shelf.chosen(&shared.typed).unwrap_or_default();
     html! {
+        <>
         <div class="buttons">
             <button type="button" name={add.clone()} onclick={added}>{ shared.say(&add) }</button>
-            if named(shared, shelf).len() > 1 {
+            if may_go(&shared.typed, shelf, chosen) {
                 { button(shared, remove.clone(), shared.say(&remove), move || Action::Remove(shelf, 0)) }
             }
         </div>
+        { used_by(shared, shelf, chosen) }
+        </>
     }
+}
+
+/// Who uses a record: while somebody does, it can be taken out of use and not removed.
+pub fn used_by(shared: &Shared, shelf: Shelf, id: &str) -> Html {
+    let used = referrers(&shared.typed.site, shelf, id);
+    if used.is_empty() {
+        return Html::default();
+    }
+    let told = |one: &Referrer| format!("{} ({})", one.name, shared.say(one.shelf.code()));
+    let by = Argument::text(used.iter().map(told).collect::<Vec<_>>().join("; "));
+    html! { <p class="hint">{ shared.tell("record-used", &[("by", by)]) }</p> }
 }

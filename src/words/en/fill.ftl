@@ -364,6 +364,7 @@ remark-standard-narrows = The label allows { $label }, your standard asks for { 
 remark-standard-in-force = Standard of this site for { $floor }, version { $version }, from { $day } on.
 remark-standard-other-title = Not the product of the standard
 remark-standard-other = The standard for { $floor }, version { $version }, asks for { $product }. Use that, or ask whoever wrote it.
+record-used = It is used by: { $by }. So it can be taken out of use, under Site, but not removed.
 locked-empty = No standard is in force on this device. Ask your supervisor: under Site the device can be set free and your site’s file opened.
 remark-minimum-missed-title = Less than the minimum by law
 remark-minimum-missed = The minimum asks for { $rule } for this fill. The label allows { $label }, and the rules together give { $dose }. Do not use this fill where the minimum holds. Ask a qualified person.

@@ -45,7 +45,6 @@ record-copy = Copy it
 record-retire = Take it out of use
 record-back = Take it back into use
 record-remove = Remove it
-record-used = It is used by: { $by }. So it can be taken out of use, but not removed.
 finish-name = Name of the finish
 finish-source = Where its pH limits are written
 finish-burnish = It is burnished

@@ -3,11 +3,10 @@
 use super::library::name_of;
 use crate::form::action::{Line, Shelf};
 use crate::form::site::library::check;
-use crate::form::site::references::referrers;
 use crate::form::site::{Act, may_go};
 use crate::form::{Action, Field, Outcome};
 use crate::page::components::{
-    Choice, Text, button, choice, named, number_field, pick, switch, text_field, troubles,
+    Choice, Text, button, choice, named, number_field, pick, switch, text_field, troubles, used_by,
 };
 use crate::page::editors::{
     label_field, machine_settings, measure_editor, product_cautions, product_parts, product_rules,
@@ -15,7 +14,6 @@ use crate::page::editors::{
 use crate::page::shared::Shared;
 use crate::page::views::shift::area_line;
 use crate::site::Record;
-use crate::words::Argument;
 use yew::prelude::*;
 
 /// The record asked about.
@@ -44,10 +42,6 @@ fn ways(shared: &Shared, shelf: Shelf, record: &dyn Record) -> Html {
     let id = || record.id().to_owned();
     let (copied, retired, gone) = (id(), id(), id());
     let out = !record.retired();
-    let used: Vec<String> = referrers(&shared.typed.site, shelf, record.id())
-        .into_iter()
-        .map(|one| format!("{} ({})", one.name, shared.say(one.shelf.code())))
-        .collect();
     html! {
         <>
             <div class="buttons">
@@ -59,9 +53,7 @@ fn ways(shared: &Shared, shelf: Shelf, record: &dyn Record) -> Html {
                         move || Act::Discard(shelf, gone.clone()).action()) }
                 }
             </div>
-            if !used.is_empty() {
-                <p class="hint">{ shared.tell("record-used", &[("by", Argument::text(used.join("; ")))]) }</p>
-            }
+            { used_by(shared, shelf, record.id()) }
         </>
     }
 }
