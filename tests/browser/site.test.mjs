@@ -15,7 +15,6 @@ async function letPass(page) {
     const open = page.locator('.findings li:not(.news)[data-blocks="false"] input').first();
     if (!(await open.count())) return;
     await open.fill("Seen and measured in the hall");
-    await open.blur();
     await settled(page);
   }
 }

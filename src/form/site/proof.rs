@@ -133,8 +133,8 @@ pub fn prove(typed: &Typed, standard: &Standard, today: &str, marks: Marks) -> P
             proof.machines.push(row);
         }
     }
-    // What blocks first; a warning that was let pass last.
-    proof.findings.sort_by_key(|one| (!one.blocks, one.reason.is_some()));
+    // What blocks first. A warning keeps its place while its reason is typed.
+    proof.findings.sort_by_key(|one| !one.blocks);
     proof
 }
 
