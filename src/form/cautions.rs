@@ -1,5 +1,6 @@
 //! What must be known about a product on a floor and in a machine before any amount is used.
 
+pub mod floors;
 pub mod mixing;
 pub mod ph;
 pub mod residue;
@@ -57,6 +58,8 @@ pub struct UsePh {
     pub range: Option<PhRange>,
     /// Whether nothing that is not listed can change it: only then it may clear anything.
     pub sure: bool,
+    /// Whether its maker prints it; otherwise it is an estimate.
+    pub printed: bool,
 }
 
 impl UsePh {
@@ -65,9 +68,17 @@ impl UsePh {
     pub fn of(typed: &Typed, marks: Marks) -> Self {
         let Some(product) = typed.product() else { return Self::default() };
         match printed_ph(product, marks) {
-            Some(printed) => Self { range: Some(printed), sure: true },
-            None => Self { range: ph::work(typed, marks).band, sure: product.listed },
+            Some(printed) => Self::printed(printed),
+            None => Self::estimated(ph::work(typed, marks).band, product),
         }
+    }
+
+    fn printed(range: PhRange) -> Self {
+        Self { range: Some(range), sure: true, printed: true }
+    }
+
+    fn estimated(range: Option<PhRange>, product: &Product) -> Self {
+        Self { range, sure: product.listed, printed: false }
     }
 
     /// Whether a product may be used on a floor: an estimate can refuse it, and clears it only where all that

@@ -39,8 +39,23 @@ test("every product on every floor has a verdict, and vinegar on marble is refus
   const marble = page.locator("table", { hasText: "Foyer marble" });
   const row = marble.locator("tr", { hasText: "Vinegar" });
   assert.equal(await row.locator("[data-verdict]").getAttribute("data-verdict"), "floor-verdict-does-not-fit");
-  assert.match(await row.innerText(), /Acid eats/);
+  assert.match(await row.innerText(), /4\.7[^]*estimated[^]*Acid eats[^]*too acid/);
   assert.equal(await page.locator("[data-verdict]").count(), 7 * 6 + 1, "seven products, six floors, and the one above");
+  const shown = await figures(page);
+  // 5 % acetic acid, 6 fl oz to 10 gal with 100 ppm of alkalinity: 4.74 by PHREEQC with Davies activities.
+  assert.ok(Math.abs(shown["cautions.fits.3.3.ph_low"] - 4.74) < 0.03, `${shown["cautions.fits.3.3.ph_low"]}`);
+});
+
+test("what fits only at this dilution says so, and an unknown concentrate never reassures", async () => {
+  const page = await atCautions();
+  await unfold(page, "Which product fits which floor");
+  const cell = page.locator("table", { hasText: "Sports hall" }).locator("tr").nth(1);
+  assert.equal(await cell.locator("[data-verdict]").getAttribute("data-verdict"), "floor-verdict-only-diluted");
+  assert.match(await cell.innerText(), /printed by its maker[^]*Nothing says what the concentrate does/);
+  assert.match(await page.locator(".fits").innerText(), /Only at this dilution/);
+  await write(page, "product-ph", "12");
+  assert.equal(await cell.locator("[data-verdict]").getAttribute("data-verdict"), "floor-verdict-does-not-fit");
+  assert.match(await cell.innerText(), /12[^]*too alkaline/);
 });
 
 test("a shake test is typed and its class taken", async () => {

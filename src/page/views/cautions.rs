@@ -1,6 +1,7 @@
 //! Cautions: what a product does to people, floors and the machine.
 
 mod container;
+mod floors;
 mod foam;
 mod ph;
 mod residue;
@@ -10,10 +11,10 @@ mod site_wide;
 
 use super::frame;
 use crate::answer::Weight;
-use crate::chemistry::floor::FloorVerdict;
 use crate::chemistry::foam::{FoamVerdict, verdict};
 use crate::form::action::{Line, Shelf};
-use crate::form::cautions::{UsePh, remarks};
+use crate::form::cautions::floors::{Fit, PhOf};
+use crate::form::cautions::remarks;
 use crate::form::fill::work;
 use crate::page::components::{
     Text, caution_panel, picker, print_button, shelf_buttons, text_field, warnings,
@@ -60,7 +61,7 @@ pub fn cautions_view(shared: &Shared) -> Html {
                 { part(shared, "cautions-foam", foam::foam_help(shared)) }
                 { part(shared, "cautions-residue", residue::residue(shared)) }
                 { part(shared, "cautions-mixing", site_wide::mixing_table(shared)) }
-                { part(shared, "cautions-floors", site_wide::floor_table(shared)) }
+                { part(shared, "cautions-floors", floors::floor_table(shared)) }
                 { part(shared, "cautions-container", container::container(shared)) }
                 <div class="buttons">{ print_button(shared) }</div>
             </>
@@ -96,16 +97,17 @@ fn fits(shared: &Shared) -> Html {
     for remark in &mut remarks {
         remark.weight = remark.weight.max(Weight::Warn);
     }
-    let on_floor = UsePh::of(typed, shared.marks()).verdict(product, floor);
+    let on_floor = PhOf::in_machine(typed, shared.marks()).fit(product, floor);
     let machine_key = match verdict(product.foam, machine.vacuum) {
         FoamVerdict::Fits if remarks.iter().any(|remark| remark.code == "remark-flammable") => {
             "fits-machine-not"
         }
         foam => foam.key(),
     };
-    let missing = match &on_floor {
-        FloorVerdict::Unknown { missing } => missing.as_slice(),
-        _ => &[],
+    // What harms it stands in the warnings above.
+    let why = match &on_floor {
+        Fit::DoesNotFit { .. } => String::new(),
+        _ => floors::why(shared, &on_floor),
     };
     html! {
         <section class="fits">
@@ -116,8 +118,7 @@ fn fits(shared: &Shared) -> Html {
                 <dd data-foam={machine_key}>{ shared.say(machine_key) }</dd>
                 <dt>{ &floor.name }</dt>
                 <dd data-verdict={on_floor.key()}>
-                    { shared.say(on_floor.key()) }
-                    { for missing.iter().map(|missing| format!(" {}", shared.say(missing.key()))) }
+                    { shared.say(on_floor.key()) }{ " " }{ why }
                 </dd>
             </dl>
         </section>
