@@ -6,6 +6,8 @@
 mod accept;
 #[path = "sheet/clashes.rs"]
 mod clashes;
+#[path = "sheet/correct.rs"]
+mod correct;
 #[path = "sheet/layouts.rs"]
 mod layouts;
 #[path = "sheet/lines.rs"]

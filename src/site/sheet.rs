@@ -12,6 +12,7 @@ mod accept;
 mod clash;
 mod codes;
 mod composition;
+mod correct;
 mod density;
 mod doubt;
 mod found;
@@ -27,6 +28,7 @@ mod transport;
 pub use accept::take;
 pub use clash::{Clash, Disagreement};
 pub use codes::Statements;
+pub use correct::{Corrected, Piece};
 pub use doubt::Doubt;
 pub use found::{Finding, Gear, Of, Part, Span, What};
 

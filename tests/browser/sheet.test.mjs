@@ -44,13 +44,46 @@ test("by keyboard: paste, look through, tick, take", async () => {
   await field(page, "sheet-read").focus();
   await page.keyboard.press("Tab");
   await page.keyboard.press("Space");
+  // Behind each finding stands the fold in which it is corrected.
+  await page.keyboard.press("Tab");
   await page.keyboard.press("Tab");
   await page.keyboard.press("Space");
+  await page.keyboard.press("Tab");
   await page.keyboard.press("Tab");
   assert.equal(await page.evaluate(() => document.activeElement.name), "sheet-take");
   await page.keyboard.press("Enter");
   await settled(page);
   assert.equal(await field(page, "product-codes").inputValue(), "H319");
+});
+
+test("a finding is corrected beside its line, checked anew, and taken as corrected", async () => {
+  const page = await pasted("3. Composition\nSodium hydroxide 1310-73-3 5 - 10 % H314\n9. Physical and chemical properties\npH: 1.8");
+  const part = page.locator(".findings li").first();
+  assert.match(await part.innerText(), /check digit/);
+  await part.locator("summary").focus();
+  await page.keyboard.press("Enter");
+  await page.keyboard.press("Tab");
+  await page.keyboard.press("Tab");
+  assert.equal(await page.evaluate(() => document.activeElement.name), "sheet-1-cas");
+  await page.keyboard.type("1310-73-2");
+  await page.keyboard.press("Tab");
+  await settled(page);
+  assert.doesNotMatch(await part.innerText(), /check digit/);
+  assert.match(await part.innerText(), /Corrected by you/);
+  assert.match(await part.innerText(), /1310-73-3/, "its line stays as it was pasted");
+  assert.ok(await field(page, "sheet-take").isDisabled(), "a correction ticks nothing");
+
+  await write(page, "sheet-2-ph", "rather high");
+  await field(page, "sheet-2-ph").blur();
+  assert.match(await page.locator("#sheet-2-ph-mistake").innerText(), /11\.8/);
+  assert.equal(await field(page, "sheet-2-ph").inputValue(), "rather high", "what was typed is kept");
+  assert.ok(await field(page, "sheet-2").isDisabled());
+  await write(page, "sheet-2-ph", "11.8 (use solution)");
+  await field(page, "sheet-1").check();
+  await field(page, "sheet-2").check();
+  await press(page, "sheet-take");
+  assert.equal(await field(page, "part-1-cas").inputValue(), "1310-73-2");
+  assert.equal(await field(page, "product-ph").inputValue(), "11.8");
 });
 
 test("a sheet that contradicts itself, and a text that is none, are told so", async () => {
