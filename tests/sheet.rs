@@ -14,5 +14,7 @@ mod layouts;
 mod lines;
 #[path = "sheet/noise.rs"]
 mod noise;
+#[path = "sheet/toxicity.rs"]
+mod toxicity;
 #[path = "sheet/whole.rs"]
 mod whole;

@@ -307,6 +307,10 @@ fields! {
     PartOral(index): "part-oral", TOXICITY, BODY_DOSES, product.parts.oral;
     /// By skin.
     PartDermal(index): "part-dermal", TOXICITY, BODY_DOSES, product.parts.dermal;
+    /// Its M factor for acute harm in water.
+    PartMAcute(index): "part-m-acute", M_FACTOR, NUMBER, product.parts.m_acute;
+    /// For long-lasting harm.
+    PartMChronic(index): "part-m-chronic", M_FACTOR, NUMBER, product.parts.m_chronic;
     /// How wide an area's lanes are, from 0.
     AreaLane(index): "area-lane", LANE, LANES, site.areas.lane;
     /// How often an area is cleaned.
@@ -329,7 +333,14 @@ impl Field {
         let tests: [fn(usize) -> Self; 3] = [Self::TestSetting, Self::TestTime, Self::TestCaught];
         out.extend(of(machine.map_or(0, |machine| machine.tests.len()), &tests));
         out.extend(of(measure.map_or(0, |measure| measure.tips.len()), &[Self::Tip]));
-        let parts: [fn(usize) -> Self; 4] = [Self::PartLow, Self::PartHigh, Self::PartOral, Self::PartDermal];
+        let parts: [fn(usize) -> Self; 6] = [
+            Self::PartLow,
+            Self::PartHigh,
+            Self::PartOral,
+            Self::PartDermal,
+            Self::PartMAcute,
+            Self::PartMChronic,
+        ];
         out.extend(of(typed.product().map_or(0, |product| product.parts.len()), &parts));
         let areas: [fn(usize) -> Self; 6] = [
             Self::AreaSize,
@@ -355,6 +366,8 @@ impl Field {
             | Self::PartHigh(index)
             | Self::PartOral(index)
             | Self::PartDermal(index)
+            | Self::PartMAcute(index)
+            | Self::PartMChronic(index)
             | Self::AreaLane(index)
             | Self::AreaFrequency(index)
             | Self::AreaWay(index)
@@ -379,6 +392,8 @@ impl Field {
             Self::PartHigh(index) => format!("part-{}-high", index + 1),
             Self::PartOral(index) => format!("part-{}-oral", index + 1),
             Self::PartDermal(index) => format!("part-{}-dermal", index + 1),
+            Self::PartMAcute(index) => format!("part-{}-m-acute", index + 1),
+            Self::PartMChronic(index) => format!("part-{}-m-chronic", index + 1),
             Self::AreaLane(index) => format!("area-{}-lane", index + 1),
             Self::AreaFrequency(index) => format!("area-{}-frequency", index + 1),
             Self::AreaWay(index) => format!("area-{}-way", index + 1),

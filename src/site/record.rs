@@ -100,6 +100,10 @@ document! {
         oral: Entry = Entry::new("", "mg_per_kg"),
         /// By skin.
         dermal: Entry = Entry::new("", "mg_per_kg"),
+        /// Its M factor for acute harm in water; may be empty.
+        m_acute: Entry = Entry::new("", "one"),
+        /// For long-lasting harm.
+        m_chronic: Entry = Entry::new("", "one"),
     }
 }
 

@@ -27,9 +27,9 @@ test("what is found stands beside its line, and only what is ticked is taken", a
   assert.ok(await field(page, "sheet-take").isDisabled(), "nothing is ticked at first");
   assert.equal(await page.locator(".findings input:checked").count(), 0);
   const find = (words) => findings.filter({ hasText: words }).first();
-  await find("Signal word: Danger").locator("input").check();
-  await find("H314").locator("input").check();
-  await find("1310-73-2").locator("input").check();
+  await find("Signal word: Danger").locator("input[type=checkbox]").check();
+  await find("H314").locator("input[type=checkbox]").check();
+  await find("1310-73-2").locator("input[type=checkbox]").check();
   await press(page, "sheet-take");
   assert.equal(await field(page, "product-codes").inputValue(), "H314");
   assert.equal(await field(page, "part-1-cas").inputValue(), "1310-73-2");
@@ -84,6 +84,26 @@ test("a finding is corrected beside its line, checked anew, and taken as correct
   await press(page, "sheet-take");
   assert.equal(await field(page, "part-1-cas").inputValue(), "1310-73-2");
   assert.equal(await field(page, "product-ph").inputValue(), "11.8");
+});
+
+test("a dose of section 11 and an M factor fill the fields of their part, once ticked", async () => {
+  const page = await pasted([
+    "3. Composition/information on ingredients",
+    "Didecyldimethylammonium chloride 7173-51-5 5 - 10 % Aquatic Acute 1, H400 (M=10)",
+    "11. Toxicological information",
+    "Didecyldimethylammonium chloride: LD50 oral rat 238 mg/kg",
+  ].join("\n"));
+  const findings = page.locator(".findings li");
+  const find = (words) => findings.filter({ hasText: words }).first();
+  assert.match(await find("Toxicity by mouth").innerText(), /238 mg\/kg[^]*Line 4/);
+  await find("A part:").locator("input[type=checkbox]").check();
+  await find("Toxicity by mouth").locator("input[type=checkbox]").check();
+  await press(page, "sheet-take");
+  assert.equal(await field(page, "part-1-oral").inputValue(), "238");
+  assert.equal(await field(page, "part-1-m-acute").inputValue(), "", "what was not ticked was not taken");
+  await write(page, "part-1-m-acute", "0.5");
+  await field(page, "part-1-m-acute").blur();
+  assert.ok(await page.locator("#part-1-m-acute-mistake").isVisible());
 });
 
 test("a sheet that contradicts itself, and a text that is none, are told so", async () => {

@@ -15,6 +15,7 @@ use crate::chemistry::foam::{FoamVerdict, verdict};
 use crate::form::action::{Line, Shelf};
 use crate::form::cautions::floors::{Fit, PhOf};
 use crate::form::cautions::remarks;
+use crate::form::cautions::screening::mistakes;
 use crate::form::fill::work;
 use crate::page::components::{
     Text, caution_panel, picker, print_button, shelf_buttons, text_field, warnings,
@@ -39,7 +40,7 @@ pub fn cautions_view(shared: &Shared) -> Html {
                 <summary>{ shared.say("product-edit") }</summary>
                 { label_field(shared, &outcome) }
                 { product_cautions(shared) }
-                { product_parts(shared, &outcome) }
+                { product_parts(shared, &mistakes(&shared.typed, shared.marks())) }
                 { shelf_buttons(shared, Shelf::Product) }
             </details>
             <details class="more">

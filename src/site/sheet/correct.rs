@@ -5,7 +5,10 @@
 use super::doubt::Doubt;
 use super::found::{Finding, Of, Part, Span, What};
 use super::lines::{self, Line};
-use super::{Clash, Sheet, clash, composition, density, ph, rows, signal, transport};
+use super::listed::Ingredient;
+use super::multiplier::Harm;
+use super::toxicity::By;
+use super::{Clash, Sheet, clash, composition, density, multiplier, ph, rows, signal, toxicity, transport};
 use crate::chemistry::ghs::codes;
 use crate::number::{self, Marks};
 use crate::units::unit;
@@ -32,13 +35,17 @@ pub enum Piece {
     Density,
     /// A UN number.
     Un,
+    /// A toxicity, mg/kg.
+    Toxicity,
+    /// An M factor, and for which harm in brackets.
+    Multiplier,
     /// What to wear, in words.
     Worn,
 }
 
 impl Piece {
     /// All of them.
-    pub const ALL: [Self; 10] = [
+    pub const ALL: [Self; 12] = [
         Self::Signal,
         Self::Code,
         Self::Name,
@@ -48,6 +55,8 @@ impl Piece {
         Self::Ph,
         Self::Density,
         Self::Un,
+        Self::Toxicity,
+        Self::Multiplier,
         Self::Worn,
     ];
 
@@ -63,6 +72,8 @@ impl Piece {
             Self::Ph => "sheet-piece-ph",
             Self::Density => "sheet-piece-density",
             Self::Un => "sheet-piece-un",
+            Self::Toxicity => "sheet-piece-toxicity",
+            Self::Multiplier => "sheet-piece-multiplier",
             Self::Worn => "sheet-piece-worn",
         }
     }
@@ -79,6 +90,8 @@ impl Piece {
             Self::Ph => "mistake-sheet-ph",
             Self::Density => "mistake-sheet-density",
             Self::Un => "mistake-sheet-un",
+            Self::Toxicity => "mistake-sheet-toxicity",
+            Self::Multiplier => "mistake-sheet-multiplier",
             Self::Worn => "mistake-sheet-worn",
         }
     }
@@ -160,6 +173,15 @@ impl Finding {
                 vec![(Piece::Density, format!("{} {symbol}", written(*span, marks)))]
             }
             What::Un(number) => vec![(Piece::Un, format!("UN{number:04}"))],
+            What::Toxicity { span, .. } => vec![(Piece::Toxicity, written(*span, marks) + " mg/kg")],
+            What::Multiplier { factor, harm, .. } => {
+                let harm = match harm {
+                    Harm::Acute => " (acute)",
+                    Harm::Chronic => " (chronic)",
+                    Harm::NotSaid => "",
+                };
+                vec![(Piece::Multiplier, number::plain(*factor, 12, marks.decimal) + harm)]
+            }
             What::NotHazardous | What::NoPh | What::NotRegulated => Vec::new(),
         }
     }
@@ -179,7 +201,7 @@ impl Finding {
             let text = texts.get(at).map_or_else(|| read[at].1.clone(), Clone::clone);
             lines::clean(&text).trim().to_owned()
         };
-        let mut found = self.read_again(&text)?;
+        let mut found = self.read_again(&text, marks)?;
         // How the line was read is no matter any more; that nobody knows its section is.
         if self.doubts.contains(&Doubt::NoSection) {
             found = found.doubt(Doubt::NoSection);
@@ -187,7 +209,7 @@ impl Finding {
         Ok(Self { line: self.line, section: self.section, ..found })
     }
 
-    fn read_again(&self, text: &dyn Fn(usize) -> String) -> Result<Self, Piece> {
+    fn read_again(&self, text: &dyn Fn(usize) -> String, marks: Marks) -> Result<Self, Piece> {
         let line = |text: String| Line { number: self.line, text, section: Some(0), heading: false };
         match &self.what {
             What::Signal(_) => {
@@ -218,6 +240,15 @@ impl Finding {
                 let number = transport::four_digits(digits).filter(|_| digits.len() == 4).ok_or(Piece::Un)?;
                 Ok(transport::of(&line(format!("UN{number:04}")), number))
             }
+            What::Toxicity { of, by, .. } => {
+                let way = if *by == By::Mouth { "by mouth" } else { "by skin" };
+                let line = line(format!("{}: {way} {}", named(of), text(0)));
+                toxicity::again(&line, of, *by, &text(0), marks).ok_or(Piece::Toxicity)
+            }
+            What::Multiplier { of, .. } => {
+                let line = line(format!("{}: M = {}", named(of), text(0)));
+                multiplier::again(&line, of, &text(0)).ok_or(Piece::Multiplier)
+            }
             What::NotHazardous | What::NoPh | What::NotRegulated => Ok(self.clone()),
         }
     }
@@ -230,6 +261,10 @@ fn written(span: Span, marks: Marks) -> String {
         (false, true) => format!("{} - {}", number(span.low), number(span.high)),
         (false, false) => format!("≥ {}", number(span.low)),
     }
+}
+
+fn named(of: &Ingredient) -> &str {
+    if of.name.is_empty() { &of.cas } else { &of.name }
 }
 
 fn only(found: Vec<Finding>) -> Option<Finding> {

@@ -5,7 +5,8 @@ use crate::form::Action;
 use crate::page::components::loose_field;
 use crate::page::shared::Shared;
 use crate::site::sheet::{
-    Corrected, Disagreement, Doubt, Finding, Gear, Of, Piece, Sheet, Span, Statements, What, read, take,
+    By, Corrected, Disagreement, Doubt, Finding, Gear, Harm, Ingredient, Of, Piece, Sheet, Span, Statements,
+    What, read, take,
 };
 use crate::words::Argument;
 use std::collections::BTreeMap;
@@ -223,9 +224,26 @@ fn told(shared: &Shared, what: &What) -> String {
             let density = format!("{} {symbol}", span_text(shared, *span));
             shared.tell("sheet-density", &[("density", text(density))])
         }
+        What::Toxicity { of, by, span } => {
+            let key = if *by == By::Mouth { "sheet-toxicity-mouth" } else { "sheet-toxicity-skin" };
+            let dose = format!("{} mg/kg", span_text(shared, *span));
+            shared.tell(key, &[("part", text(named(of))), ("dose", text(dose))])
+        }
+        What::Multiplier { of, factor, harm } => {
+            let key = match harm {
+                Harm::Acute => "sheet-multiplier-acute",
+                Harm::Chronic => "sheet-multiplier-chronic",
+                Harm::NotSaid => "sheet-multiplier",
+            };
+            shared.tell(key, &[("part", text(named(of))), ("m", text(shared.words.number(*factor)))])
+        }
         What::Un(number) => shared.tell("sheet-un", &[("number", text(number.to_string()))]),
         What::NotRegulated => shared.say("sheet-not-regulated"),
     }
+}
+
+fn named(of: &Ingredient) -> String {
+    if of.name.is_empty() { of.cas.clone() } else { of.name.clone() }
 }
 
 fn doubt_text(shared: &Shared, doubt: Doubt) -> String {
