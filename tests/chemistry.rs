@@ -23,6 +23,8 @@ mod mixture_gaps;
 mod mixture_laws;
 #[path = "chemistry/mixtures.rs"]
 mod mixtures;
+#[path = "chemistry/neat_ph.rs"]
+mod neat_ph;
 #[path = "chemistry/numbers.rs"]
 mod numbers;
 #[path = "chemistry/site_wide.rs"]

@@ -9,6 +9,7 @@ use crate::chemistry::floor::Surface;
 use crate::chemistry::floor::thirst::{Joints, Texture};
 use crate::chemistry::foam::Foam;
 use crate::chemistry::ghs::SignalWord;
+use crate::chemistry::ghs::mixture::Reserve;
 use crate::site::{Area, Catch, Dispenser, Entry, Ingredient};
 use crate::trade::alone::Around;
 use crate::trade::governing::Aim;
@@ -47,6 +48,8 @@ pub enum Line {
     Codes,
     /// The pH its maker prints.
     Ph,
+    /// The pH of the concentrate.
+    PhNeat,
     /// What its safety data sheet adds.
     Notes,
     /// The name of the floor asked about.
@@ -85,6 +88,7 @@ impl Line {
             Self::Label => &mut typed.product_mut()?.label,
             Self::Codes => &mut typed.product_mut()?.codes,
             Self::Ph => &mut typed.product_mut()?.ph,
+            Self::PhNeat => &mut typed.product_mut()?.ph_neat,
             Self::Notes => &mut typed.product_mut()?.notes,
             Self::FloorName => &mut typed.floor_mut()?.name,
             Self::MeasureName => &mut typed.measure_mut()?.name,
@@ -139,6 +143,8 @@ pub enum Action {
     Foam(Foam),
     /// Chose a product's signal word.
     Signal(SignalWord),
+    /// Said what a product's sheet says of its acid or alkali reserve.
+    Reserve(Reserve),
     /// Said that a product is, or is not, of a family.
     Family(Family, bool),
     /// Said that a machine has, or has not, a vacuum.
@@ -261,6 +267,7 @@ fn change(typed: &mut Typed, action: Action) -> Option<()> {
         Action::Other(id) => typed.ask.station.other = id,
         Action::Aim(aim) => typed.ask.aim = aim,
         Action::Foam(foam) => typed.product_mut()?.foam = foam,
+        Action::Reserve(reserve) => typed.product_mut()?.reserve = reserve,
         Action::Signal(signal) => typed.product_mut()?.signal = signal,
         Action::Family(family, is) => {
             let families = &mut typed.product_mut()?.families;

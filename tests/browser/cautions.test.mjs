@@ -133,3 +133,17 @@ test("every view with an amount carries the cautions, the order of pouring and w
     assert.match(text, /licensed or qualified person/, view);
   }
 });
+
+test("the pH of the concentrate warns where no code explains it, unless its reserve is small", async () => {
+  const page = await open({ view: "cautions" });
+  await write(page, "product-ph-neat", "13.5");
+  assert.ok((await remarks(page)).includes("remark-extreme-ph"));
+  assert.match(await answer(page), /Treat it as hazardous/);
+  await choose(page, "product-reserve", "small");
+  assert.ok(!(await remarks(page)).includes("remark-extreme-ph"));
+  await choose(page, "product-reserve", "unknown");
+  await write(page, "product-codes", "H314");
+  assert.ok(!(await remarks(page)).includes("remark-extreme-ph"), "the label says it itself");
+  await write(page, "product-ph-neat", "15");
+  assert.match(await page.locator("#product-ph-neat-mistake").innerText(), /0 to 14/);
+});

@@ -1,7 +1,7 @@
 //! Every product of the site on every floor of it: at the dilution of its label or of the site's standard, and
 //! stronger than that, as a spill or a careless dose would be.
 
-use super::{UsePh, ph, printed_ph};
+use super::{UsePh, ph, printed_neat, printed_ph};
 use crate::chemistry::floor::{FloorVerdict, Missing, Reason};
 use crate::form::rules::{Extent, Rules, read_label};
 use crate::form::{Field, Outcome, Typed};
@@ -112,7 +112,11 @@ impl PhOf {
         let strong_end = stronger.map(|most| {
             printed.unwrap_or_else(|| UsePh::estimated(ph::at(typed, Some(most), marks).band, product))
         });
-        Self { strength: found.strength, used, strong_end, neat: UsePh::estimated(found.neat, product) }
+        let neat = match printed_neat(product, marks) {
+            Some(printed) => UsePh::printed(printed),
+            None => UsePh::estimated(found.neat, product),
+        };
+        Self { strength: found.strength, used, strong_end, neat }
     }
 
     /// Whether the product fits a floor.

@@ -4,7 +4,7 @@ use super::{panel, ph};
 use crate::chemistry::cas;
 use crate::chemistry::floor::PhRange;
 use crate::chemistry::ghs::mixture::{
-    EXTREME_PH, Ingredient, Kind, Mixture, Rest, Screening, concentrate_share, screen,
+    EXTREME_PH, Ingredient, Kind, Mixture, Reserve, Rest, Screening, concentrate_share, screen,
 };
 use crate::chemistry::ghs::{Knowledge, codes};
 use crate::form::{Field, Outcome, Typed};
@@ -67,8 +67,8 @@ pub fn work(typed: &Typed, marks: Marks) -> Option<Screening> {
         label_read: panel.knowledge == Knowledge::Full,
         covers_water: false,
         ph: super::printed_ph(product, marks).or(estimated),
-        ph_of_concentrate: found.neat.filter(|_| product.listed),
-        reserve_is_small: false,
+        ph_of_concentrate: super::printed_neat(product, marks).or(found.neat.filter(|_| product.listed)),
+        reserve_is_small: product.reserve == Reserve::Small,
     };
     Some(screen(&mixture))
 }

@@ -16,9 +16,9 @@ const DIGITS: i32 = 12;
 /// The product with what was accepted; whatever else was typed stays as it is.
 ///
 /// Codes that are not there yet are put behind those that are. An ingredient takes the place of the one with
-/// its CAS number, or with its name where the sheet gives no number. A pH fills the field only if it is that
-/// of a solution; that of the concentrate, what to wear and how it is carried go into the notes, in the words
-/// of their lines. Toxicities and M factors fill the fields of their part, if the product has it then. Of a range
+/// its CAS number, or with its name where the sheet gives no number. A pH fills the
+/// field of the use solution if it is that of a solution, else that of the concentrate. What to wear and how it
+/// is carried go into the notes, in the words of their lines. Toxicities and M factors fill the fields of their part, if the product has it then. Of a range
 /// of pH the end farther from 7 is taken, of a range of density the middle.
 ///
 /// * `accepted`: in any order; corrected, where a person corrected them.
@@ -55,11 +55,13 @@ pub fn take(product: &Product, accepted: &[Finding], marks: Marks) -> Product {
             What::Ph { span, of: Of::UseSolution | Of::Solution } => {
                 out.ph = written(farther_from_neutral(*span), marks);
             }
+            What::Ph { span, of: Of::Concentrate | Of::NotSaid } => {
+                out.ph_neat = written(farther_from_neutral(*span), marks);
+            }
             What::Density { span, unit } => {
                 out.density = Entry::new(written(f64::midpoint(span.low, span.high), marks), unit);
             }
-            What::Ph { .. }
-            | What::NoPh
+            What::NoPh
             | What::Protection(_)
             | What::Un(_)
             | What::NotRegulated
