@@ -9,6 +9,8 @@ use brimline::chemistry::ghs::{Hazard, Knowledge, SignalWord, codes, elements, h
 use brimline::chemistry::pairs::{self, clashes};
 use proptest::prelude::*;
 
+#[path = "chemistry/containers.rs"]
+mod containers;
 #[path = "chemistry/floor_fits.rs"]
 mod floor_fits;
 #[path = "chemistry/floors.rs"]

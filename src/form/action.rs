@@ -2,6 +2,7 @@
 
 mod records;
 
+use super::cautions::container::Holds;
 use super::station::{Job, Method, Mishap, Rest};
 use super::{Field, Filling, Typed};
 use crate::chemistry::family::Family;
@@ -197,6 +198,8 @@ pub enum Action {
     Sweeps(bool),
     /// Chose the product that was in the tank before, by its id; none for an empty, rinsed tank.
     Before(String),
+    /// Said what the container holds that a label is made for.
+    Holds(Holds),
     /// Chose the product to compare with, by its id; none for no other.
     OtherProduct(String),
     /// Said where an area must stand.
@@ -330,23 +333,25 @@ fn change(typed: &mut Typed, action: Action) -> Option<()> {
         Action::Unattended(unattended) => typed.machine_mut()?.unattended = unattended,
         Action::Sweeps(sweeps) => typed.machine_mut()?.sweeps = sweeps,
         Action::Before(id) => typed.ask.before = id,
+        Action::Holds(holds) => typed.ask.holds = holds,
         Action::OtherProduct(id) => typed.ask.other_product = id,
         Action::AreaPlace(index, place) => typed.site.areas.get_mut(index)?.place = place,
-        Action::Order(turns) => {
-            let areas = &typed.site.areas;
-            let ordered: Vec<Area> = turns.iter().filter_map(|turn| areas.get(*turn).cloned()).collect();
-            // An order of something else changes nothing: no area is lost.
-            let mut seen: Vec<usize> = turns;
-            seen.sort_unstable();
-            if seen.into_iter().eq(0..areas.len()) {
-                typed.site.areas = ordered;
-            }
-        }
+        Action::Order(turns) => reorder(&mut typed.site.areas, turns),
         Action::Include(index, included) => typed.site.areas.get_mut(index)?.included = included,
         Action::StopRead => typed.ask.stop_read = true,
         Action::Replace(whole) => *typed = *whole,
     }
     Some(())
+}
+
+/// An order of something else changes nothing: no area is lost.
+fn reorder(areas: &mut Vec<Area>, turns: Vec<usize>) {
+    let ordered: Vec<Area> = turns.iter().filter_map(|turn| areas.get(*turn).cloned()).collect();
+    let mut seen = turns;
+    seen.sort_unstable();
+    if seen.into_iter().eq(0..areas.len()) {
+        *areas = ordered;
+    }
 }
 
 fn chosen(typed: &mut Typed, shelf: Shelf) -> Option<&mut String> {

@@ -1,5 +1,6 @@
 //! What must be known about a product on a floor and in a machine before any amount is used.
 
+pub mod container;
 pub mod floors;
 pub mod mixing;
 pub mod ph;

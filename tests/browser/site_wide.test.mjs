@@ -88,6 +88,7 @@ test("a container label says what it must, and prints alone at its size", async 
   const label = page.locator(".container-label");
   const text = plain(await label.innerText());
   for (const part of ["Alkaline degreaser", "Danger", "severe skin burns", "Wear:", "1 to"]) assert.ok(text.includes(part), part);
+  assert.equal(await page.locator("[data-bears]").getAttribute("data-bears"), "container-bears-instead", "not all of its parts are listed");
   await page.evaluate(() => document.documentElement.setAttribute("data-print", "container"));
   await page.emulateMedia({ media: "print" });
   const seen = await page.locator("h1:visible, h2:visible, .fits:visible, header:visible, footer:visible").count();
@@ -97,6 +98,29 @@ test("a container label says what it must, and prints alone at its size", async 
   assert.ok(height >= 74 / 25.4 * 96 - 2, `${height}`);
   const [sheet] = [(await page.pdf({ format: "A4" })).toString("latin1").match(/\/Type \/Page\b/g).length];
   assert.equal(sheet, 1);
+});
+
+test("a bottle of use solution bears its own hazards where all is known, and says that they are an estimate", async () => {
+  const page = await atCautions();
+  await choose(page, "product", "degreaser");
+  await unfold(page, "Label for a bottle");
+  const bears = () => page.locator("[data-bears]").getAttribute("data-bears");
+  const label = page.locator(".container-label");
+  await write(page, "product-codes", "H314");
+  await write(page, "part-1-codes", "H314");
+  await write(page, "part-2-codes", "H314");
+  await write(page, "product-density", "1.1");
+  await tick(page, "parts-listed", true);
+  assert.equal(await bears(), "container-bears-screened");
+  assert.match(await label.innerText(), /severe skin burns[^]*estimate by the mixture rules/);
+  assert.match(await page.locator("details", { has: label }).innerText(), /pH of 2 or less|11.5 or more/);
+  await choose(page, "container-holds", "concentrate");
+  assert.equal(await bears(), "container-bears-concentrate");
+  assert.doesNotMatch(await label.innerText(), /estimate/);
+  await choose(page, "container-holds", "use_solution");
+  await tick(page, "parts-listed", false);
+  assert.equal(await bears(), "container-bears-instead");
+  assert.match(await label.innerText(), /severe skin burns/);
 });
 
 test("the emergency number of the site stands with first aid", async () => {

@@ -58,6 +58,7 @@ fn composed() -> Vec<String> {
     all("porosity-", &["sealed", "low", "medium", "high"]);
     all("place-", &Place::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
     all("reserve-", &Reserve::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
+    all("container-holds-", &["use-solution", "concentrate"]);
     all("soil-", &["usual", "heavy"]);
     all("around-", &["unknown", "there", "lacking"]);
     for own in ["area-machine", "area-product"] {
