@@ -45,7 +45,7 @@ pub fn panel(product: &Product) -> Panel {
     let knowledge = if read && !contradicts { Knowledge::Full } else { Knowledge::Partial };
     let mut elements = elements(&codes.hazards, knowledge);
     elements.signal = elements.signal.max(product.signal);
-    let advice = advise(&codes.hazards, knowledge);
+    let advice = advise(&codes.hazards, knowledge).with_precautions(&codes.precautions);
     Panel { elements, codes, knowledge, advice, never: never_with(&product.families) }
 }
 
@@ -156,6 +156,27 @@ pub fn remarks(typed: &Typed, marks: Marks) -> Vec<Remark> {
     }
     out
 }
+
+/// Puts the most serious first: harm to people by gas, fire and burns, then harm to the floor and the machine, then
+/// what is not known.
+pub fn by_danger(remarks: &mut [Remark]) {
+    let rank = |one: &Remark| BY_DANGER.iter().position(|code| *code == one.code).unwrap_or(BY_DANGER.len());
+    remarks.sort_by_key(rank);
+}
+
+const BY_DANGER: [&str; 11] = [
+    "remark-before-never",
+    "remark-families-clash",
+    "remark-flammable",
+    "remark-extreme-ph",
+    "remark-hazards-unknown",
+    "remark-before-unknown",
+    "remark-floor-does-not-fit",
+    "remark-foam-refuse",
+    "remark-foam-test-first",
+    "remark-floor-unknown",
+    "remark-before-other",
+];
 
 /// Whether the product may not be used in this machine or on this floor, read or not.
 pub fn banned(remarks: &[Remark]) -> bool {

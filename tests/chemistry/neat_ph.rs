@@ -5,7 +5,7 @@ use brimline::chemistry::ghs::mixture::{Doubt, Endpoint, Finding, Mixture, Reser
 use brimline::chemistry::ghs::{Knowledge, SignalWord};
 use brimline::form::action::{Line, Shelf, reduce};
 use brimline::form::cautions::floors::{Fit, all};
-use brimline::form::cautions::{panel, ph_is_wrong, remarks, screening};
+use brimline::form::cautions::{by_danger, panel, ph_is_wrong, remarks, screening};
 use brimline::form::{Action, Typed};
 use brimline::number::Marks;
 use brimline::units::MassFraction;
@@ -102,4 +102,27 @@ fn a_small_reserve_lifts_the_ph_rule_and_clears_nothing_else() {
         "the label of the concentrate says H314"
     );
     assert_eq!(Typed::default().product().expect("a product").reserve, Reserve::Unknown);
+}
+
+/// The order in which harm is told is ours: people before floors before machines. No source.
+#[test]
+fn the_most_serious_stands_first() {
+    let typed = after([
+        pick("vinegar"),
+        Action::Family(brimline::chemistry::family::Family::Acid, true),
+        pick("neutral"),
+        Action::Family(brimline::chemistry::family::Family::HypochloriteBleach, true),
+        Action::Before("vinegar".into()),
+        Action::Pick(Shelf::Floor, "marble".into()),
+        neat("13"),
+    ]);
+    let mut told = remarks(&typed, Marks::POINT);
+    let before = told.len();
+    by_danger(&mut told);
+    let codes: Vec<&str> = told.iter().map(|one| one.code).collect();
+    assert_eq!(
+        (codes.len(), codes[0], codes[1]),
+        (before, "remark-before-never", "remark-extreme-ph"),
+        "{codes:?}"
+    );
 }

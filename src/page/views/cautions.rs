@@ -14,11 +14,11 @@ use crate::answer::Weight;
 use crate::chemistry::foam::{FoamVerdict, verdict};
 use crate::form::action::{Line, Shelf};
 use crate::form::cautions::floors::{Fit, PhOf};
-use crate::form::cautions::remarks;
 use crate::form::cautions::screening::mistakes;
+use crate::form::cautions::{by_danger, remarks};
 use crate::form::fill::work;
 use crate::page::components::{
-    Text, caution_panel, picker, print_button, shelf_buttons, text_field, warnings,
+    Text, at_once, caution_panel, picker, print_button, shelf_buttons, text_field, warnings,
 };
 use crate::page::editors::{label_field, product_cautions, product_parts, tank_before};
 use crate::page::shared::Shared;
@@ -57,12 +57,12 @@ pub fn cautions_view(shared: &Shared) -> Html {
             <>
                 { fits(shared) }
                 { caution_panel(shared) }
-                { part(shared, "cautions-ph", ph::ph(shared)) }
+                { part(shared, "cautions-mixing", site_wide::mixing_table(shared)) }
                 { part(shared, "cautions-screen", screening::screening(shared)) }
+                { part(shared, "cautions-floors", floors::floor_table(shared)) }
+                { part(shared, "cautions-ph", ph::ph(shared)) }
                 { part(shared, "cautions-foam", foam::foam_help(shared)) }
                 { part(shared, "cautions-residue", residue::residue(shared)) }
-                { part(shared, "cautions-mixing", site_wide::mixing_table(shared)) }
-                { part(shared, "cautions-floors", floors::floor_table(shared)) }
                 { part(shared, "cautions-container", container::container(shared)) }
                 <div class="buttons">{ print_button(shared) }</div>
             </>
@@ -98,6 +98,7 @@ fn fits(shared: &Shared) -> Html {
     for remark in &mut remarks {
         remark.weight = remark.weight.max(Weight::Warn);
     }
+    by_danger(&mut remarks);
     let on_floor = PhOf::in_machine(typed, shared.marks()).fit(product, floor);
     let machine_key = match verdict(product.foam, machine.vacuum) {
         FoamVerdict::Fits if remarks.iter().any(|remark| remark.code == "remark-flammable") => {
@@ -112,6 +113,7 @@ fn fits(shared: &Shared) -> Html {
     };
     html! {
         <section class="fits">
+            { at_once(shared, product) }
             { warnings(shared, &remarks) }
             <h2>{ shared.say("fits-heading") }</h2>
             <dl>
