@@ -21,6 +21,7 @@ mod lines;
 mod listed;
 mod multiplier;
 mod ph;
+mod piece;
 mod protection;
 mod rows;
 mod scan;
@@ -31,11 +32,12 @@ mod transport;
 pub use accept::take;
 pub use clash::{Clash, Disagreement};
 pub use codes::Statements;
-pub use correct::{Corrected, Piece};
+pub use correct::Corrected;
 pub use doubt::Doubt;
 pub use found::{Finding, Gear, Of, Part, Span, What};
 pub use listed::Ingredient;
 pub use multiplier::Harm;
+pub use piece::Piece;
 pub use toxicity::By;
 
 /// The most findings of a kind that are kept; a sheet has some sixty codes and some twenty ingredients.
