@@ -199,6 +199,8 @@ limits! {
     PART: MassFraction, "part", 0.0, 1.0, "a trace to the pure substance";
     /// An acute toxicity estimate, mass for each body mass.
     TOXICITY: MassFraction, "toxicity", 1e-9, 0.1, "a thousandth of a milligram to 100 g for a kilogram";
+    /// An M factor of harm in water.
+    M_FACTOR: Plain, "m-factor", 1.0, 1_000_000.0, "1, 10, 100 and so on";
     /// How often a floor was cleaned.
     CLEANINGS: Plain, "cleanings", 1.0, 10_000.0, "once to every day of thirty years";
     /// The foam in a bottle.

@@ -6,6 +6,8 @@
 mod anchors;
 #[path = "acid_base/cases.rs"]
 mod cases;
+#[path = "acid_base/computed.rs"]
+mod computed;
 #[path = "acid_base/laws.rs"]
 mod laws;
 #[path = "acid_base/libraries.rs"]

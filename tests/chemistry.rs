@@ -9,6 +9,10 @@ use brimline::chemistry::ghs::{Hazard, Knowledge, SignalWord, codes, elements, h
 use brimline::chemistry::pairs::{self, clashes};
 use proptest::prelude::*;
 
+#[path = "chemistry/containers.rs"]
+mod containers;
+#[path = "chemistry/floor_fits.rs"]
+mod floor_fits;
 #[path = "chemistry/floors.rs"]
 mod floors;
 #[path = "chemistry/labels.rs"]
@@ -21,6 +25,8 @@ mod mixture_gaps;
 mod mixture_laws;
 #[path = "chemistry/mixtures.rs"]
 mod mixtures;
+#[path = "chemistry/neat_ph.rs"]
+mod neat_ph;
 #[path = "chemistry/numbers.rs"]
 mod numbers;
 #[path = "chemistry/site_wide.rs"]

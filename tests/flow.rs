@@ -3,6 +3,8 @@
 
 #![cfg(not(target_arch = "wasm32"))]
 
+#[path = "flow/air.rs"]
+mod air;
 #[path = "flow/calibration.rs"]
 mod calibration;
 #[path = "flow/drying.rs"]

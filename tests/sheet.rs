@@ -6,11 +6,15 @@
 mod accept;
 #[path = "sheet/clashes.rs"]
 mod clashes;
+#[path = "sheet/correct.rs"]
+mod correct;
 #[path = "sheet/layouts.rs"]
 mod layouts;
 #[path = "sheet/lines.rs"]
 mod lines;
 #[path = "sheet/noise.rs"]
 mod noise;
+#[path = "sheet/toxicity.rs"]
+mod toxicity;
 #[path = "sheet/whole.rs"]
 mod whole;

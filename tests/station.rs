@@ -5,6 +5,8 @@
 
 #[path = "station/actives.rs"]
 mod actives;
+#[path = "station/bleach.rs"]
+mod bleach;
 #[path = "station/cases.rs"]
 mod cases;
 #[path = "station/certainty.rs"]

@@ -6,7 +6,7 @@
 
 mod rules;
 
-use super::ghs::{Hazard, Knowledge, Route};
+use super::ghs::{Hazard, Knowledge, Precaution, Route};
 use crate::source::Source;
 
 /// Something to wear, or air to provide, when handling a product.
@@ -100,6 +100,27 @@ pub struct Advice {
 }
 
 impl Advice {
+    /// With what the label's own precautionary statements ask to wear. P280 stands for gloves, clothing and eye
+    /// or face protection alike, and its code does not say which: gloves and goggles are counted.
+    ///
+    /// ```
+    /// use brimline::chemistry::advice::{Ppe, advise};
+    /// use brimline::chemistry::ghs::{Knowledge, codes};
+    /// let read = codes::read("H319 P280");
+    /// let advice = advise(&read.hazards, Knowledge::Full).with_precautions(&read.precautions);
+    /// assert!(advice.ppe().eq([Ppe::Gloves, Ppe::Goggles]));
+    /// ```
+    #[must_use]
+    pub fn with_precautions(mut self, precautions: &[&'static Precaution]) -> Self {
+        let stands = |code: &str| precautions.iter().any(|one| one.code.split('+').any(|part| part == code));
+        for (_, ppe) in rules::BY_PRECAUTION.iter().filter(|(code, _)| stands(code)) {
+            if let Some(measure) = rules::ALL.iter().find(|measure| measure.kind == Kind::Wear(*ppe)) {
+                put(&mut self.measures, measure);
+            }
+        }
+        self
+    }
+
     /// What to wear and what air to provide.
     pub fn ppe(&self) -> impl Iterator<Item = Ppe> {
         self.measures.iter().filter_map(|measure| match measure.kind {
@@ -145,11 +166,16 @@ pub fn advise(hazards: &[&'static Hazard], knowledge: Knowledge) -> Advice {
     // Put in place one by one: a handful, for which a general sort would be two kilobytes of the page.
     let mut placed: Vec<&'static Measure> = Vec::new();
     for measure in measures {
-        if placed.iter().all(|one| one.key != measure.key) {
-            placed.insert(placed.partition_point(|one| one.kind <= measure.kind), measure);
-        }
+        put(&mut placed, measure);
     }
     Advice { measures: placed, cautious }
+}
+
+/// Each key once, in the order shown.
+fn put(placed: &mut Vec<&'static Measure>, measure: &'static Measure) {
+    if placed.iter().all(|one| one.key != measure.key) {
+        placed.insert(placed.partition_point(|one| one.kind <= measure.kind), measure);
+    }
 }
 
 /// The word keys of measures.

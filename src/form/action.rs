@@ -2,6 +2,7 @@
 
 pub(crate) mod records;
 
+use super::cautions::container::Holds;
 use super::site::Deed;
 use super::station::{Job, Method, Mishap, Rest};
 use super::{Field, Filling, Typed};
@@ -10,6 +11,7 @@ use crate::chemistry::floor::Surface;
 use crate::chemistry::floor::thirst::{Joints, Texture};
 use crate::chemistry::foam::Foam;
 use crate::chemistry::ghs::SignalWord;
+use crate::chemistry::ghs::mixture::Reserve;
 use crate::coded::coded;
 use crate::site::{Area, Catch, Dispenser, Entry, Ingredient, Override, Record, Site, Standard};
 use crate::trade::alone::Around;
@@ -91,6 +93,8 @@ pub enum Line {
     Codes,
     /// The pH its maker prints.
     Ph,
+    /// The pH of the concentrate.
+    PhNeat,
     /// What its safety data sheet adds.
     Notes,
     /// The name of the floor asked about.
@@ -153,6 +157,7 @@ impl Line {
             Self::Label => &mut typed.product_mut()?.label,
             Self::Codes => &mut typed.product_mut()?.codes,
             Self::Ph => &mut typed.product_mut()?.ph,
+            Self::PhNeat => &mut typed.product_mut()?.ph_neat,
             Self::Notes => &mut typed.product_mut()?.notes,
             Self::FloorName => &mut typed.floor_mut()?.name,
             Self::MeasureName => &mut typed.measure_mut()?.name,
@@ -255,6 +260,8 @@ pub enum Action {
     Foam(Foam),
     /// Chose a product's signal word.
     Signal(SignalWord),
+    /// Said what a product's sheet says of its acid or alkali reserve.
+    Reserve(Reserve),
     /// Said that a product is, or is not, of a family.
     Family(Family, bool),
     /// Said that a machine has, or has not, a vacuum.
@@ -307,6 +314,8 @@ pub enum Action {
     Sweeps(bool),
     /// Chose the product that was in the tank before, by its id; none for an empty, rinsed tank.
     Before(String),
+    /// Said what the container holds that a label is made for.
+    Holds(Holds),
     /// Chose the product to compare with, by its id; none for no other.
     OtherProduct(String),
     /// Said where an area must stand.
@@ -379,6 +388,7 @@ fn change(typed: &mut Typed, action: Action) -> Option<()> {
         Action::Other(id) => typed.ask.station.other = id,
         Action::Aim(aim) => typed.ask.aim = aim,
         Action::Foam(foam) => typed.product_mut()?.foam = foam,
+        Action::Reserve(reserve) => typed.product_mut()?.reserve = reserve,
         Action::Signal(signal) => typed.product_mut()?.signal = signal,
         Action::Family(family, is) => {
             let families = &mut typed.product_mut()?.families;
@@ -441,24 +451,26 @@ fn change(typed: &mut Typed, action: Action) -> Option<()> {
         Action::Unattended(unattended) => typed.machine_mut()?.unattended = unattended,
         Action::Sweeps(sweeps) => typed.machine_mut()?.sweeps = sweeps,
         Action::Before(id) => typed.ask.before = id,
+        Action::Holds(holds) => typed.ask.holds = holds,
         Action::OtherProduct(id) => typed.ask.other_product = id,
         Action::AreaPlace(index, place) => typed.site.areas.get_mut(index)?.place = place,
-        Action::Order(turns) => {
-            let areas = &typed.site.areas;
-            let ordered: Vec<Area> = turns.iter().filter_map(|turn| areas.get(*turn).cloned()).collect();
-            // An order of something else changes nothing: no area is lost.
-            let mut seen: Vec<usize> = turns;
-            seen.sort_unstable();
-            if seen.into_iter().eq(0..areas.len()) {
-                typed.site.areas = ordered;
-            }
-        }
+        Action::Order(turns) => reorder(&mut typed.site.areas, turns),
         Action::Include(index, included) => typed.site.areas.get_mut(index)?.included = included,
         Action::Site(deed) => deed.carry_out(typed)?,
         Action::StopRead => typed.ask.stop_read = true,
         Action::Replace(whole) => *typed = *whole,
     }
     Some(())
+}
+
+/// An order of something else changes nothing: no area is lost.
+fn reorder(areas: &mut Vec<Area>, turns: Vec<usize>) {
+    let ordered: Vec<Area> = turns.iter().filter_map(|turn| areas.get(*turn).cloned()).collect();
+    let mut seen = turns;
+    seen.sort_unstable();
+    if seen.into_iter().eq(0..areas.len()) {
+        *areas = ordered;
+    }
 }
 
 fn chosen(typed: &mut Typed, shelf: Shelf) -> &mut String {

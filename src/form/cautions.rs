@@ -1,5 +1,7 @@
 //! What must be known about a product on a floor and in a machine before any amount is used.
 
+pub mod container;
+pub mod floors;
 pub mod mixing;
 pub mod ph;
 pub mod residue;
@@ -11,6 +13,7 @@ use crate::answer::{Fact, Remark, Value, Weight};
 use crate::chemistry::advice::{Advice, advise};
 use crate::chemistry::floor::{self, FloorVerdict, PhRange, Reason};
 use crate::chemistry::foam::{self, FoamVerdict};
+use crate::chemistry::ghs::mixture::{EXTREME_PH, Reserve};
 use crate::chemistry::ghs::{Codes, Hazard, Knowledge, LabelElements, SignalWord, codes, elements};
 use crate::chemistry::pairs::{Pair, clashes, never_with};
 use crate::number::{self, Marks};
@@ -37,11 +40,12 @@ pub fn panel(product: &Product) -> Panel {
     let codes = codes::read(&product.codes);
     // A product without hazard codes is cleared only by a person who said that its label has none.
     let read = product.signal != SignalWord::Unknown && codes.unknown.is_empty();
-    let contradicts = product.signal != SignalWord::None && codes.hazards.is_empty();
+    let contradicts =
+        product.signal != SignalWord::None && codes.hazards.is_empty() || burns_unsaid(product, &codes);
     let knowledge = if read && !contradicts { Knowledge::Full } else { Knowledge::Partial };
     let mut elements = elements(&codes.hazards, knowledge);
     elements.signal = elements.signal.max(product.signal);
-    let advice = advise(&codes.hazards, knowledge);
+    let advice = advise(&codes.hazards, knowledge).with_precautions(&codes.precautions);
     Panel { elements, codes, knowledge, advice, never: never_with(&product.families) }
 }
 
@@ -57,6 +61,8 @@ pub struct UsePh {
     pub range: Option<PhRange>,
     /// Whether nothing that is not listed can change it: only then it may clear anything.
     pub sure: bool,
+    /// Whether its maker prints it; otherwise it is an estimate.
+    pub printed: bool,
 }
 
 impl UsePh {
@@ -65,9 +71,17 @@ impl UsePh {
     pub fn of(typed: &Typed, marks: Marks) -> Self {
         let Some(product) = typed.product() else { return Self::default() };
         match printed_ph(product, marks) {
-            Some(printed) => Self { range: Some(printed), sure: true },
-            None => Self { range: ph::work(typed, marks).band, sure: product.listed },
+            Some(printed) => Self::printed(printed),
+            None => Self::estimated(ph::work(typed, marks).band, product),
         }
+    }
+
+    fn printed(range: PhRange) -> Self {
+        Self { range: Some(range), sure: true, printed: true }
+    }
+
+    fn estimated(range: Option<PhRange>, product: &Product) -> Self {
+        Self { range, sure: product.listed, printed: false }
     }
 
     /// Whether a product may be used on a floor: an estimate can refuse it, and clears it only where all that
@@ -83,13 +97,32 @@ impl UsePh {
 
 /// The maker's pH of the use solution, where it is a pH.
 pub fn printed_ph(product: &Product, marks: Marks) -> Option<PhRange> {
-    let ph = number::read(&product.ph, marks).ok().filter(|ph| (0.0..=14.0).contains(ph))?;
+    a_ph(&product.ph, marks)
+}
+
+/// The pH of the product as it is sold, where its sheet gives one.
+pub fn printed_neat(product: &Product, marks: Marks) -> Option<PhRange> {
+    a_ph(&product.ph_neat, marks)
+}
+
+fn a_ph(text: &str, marks: Marks) -> Option<PhRange> {
+    let ph = number::read(text, marks).ok().filter(|ph| (0.0..=14.0).contains(ph))?;
     Some(PhRange { low: ph, high: ph })
 }
 
-/// Whether a pH was typed that is none.
-pub fn ph_is_wrong(product: &Product, marks: Marks) -> bool {
-    !product.ph.trim().is_empty() && printed_ph(product, marks).is_none()
+/// Whether a text was typed for a pH that is none.
+pub fn ph_is_wrong(text: &str, marks: Marks) -> bool {
+    !text.trim().is_empty() && a_ph(text, marks).is_none()
+}
+
+/// Whether the pH of the concentrate says that it burns, and no statement of its label does. A reserve that was
+/// found small says otherwise: the extreme pH rule allows that.
+fn burns_unsaid(product: &Product, codes: &Codes) -> bool {
+    // Either mark is a decimal one: no pH is in the thousands.
+    let ph = [Marks::POINT, Marks::COMMA].iter().find_map(|marks| a_ph(&product.ph_neat, *marks));
+    let extreme = ph.is_some_and(|ph| ph.low <= EXTREME_PH.low || ph.high >= EXTREME_PH.high);
+    let said = codes.hazards.iter().flat_map(|one| one.parts()).any(|part| part == "H314");
+    extreme && !said && product.reserve != Reserve::Small
 }
 
 /// The remarks that belong beside every amount: foam or fire in this machine, harm to this floor, a
@@ -115,11 +148,35 @@ pub fn remarks(typed: &Typed, marks: Marks) -> Vec<Remark> {
     if !clashes(&product.families, &product.families).is_empty() {
         out.push(Remark::new("remark-families-clash", Weight::Warn));
     }
+    if burns_unsaid(product, &panel.codes) {
+        out.push(Remark::new("remark-extreme-ph", Weight::Warn));
+    }
     if panel.knowledge == Knowledge::Partial {
         out.push(Remark::new("remark-hazards-unknown", Weight::Warn));
     }
     out
 }
+
+/// Puts the most serious first: harm to people by gas, fire and burns, then harm to the floor and the machine, then
+/// what is not known.
+pub fn by_danger(remarks: &mut [Remark]) {
+    let rank = |one: &Remark| BY_DANGER.iter().position(|code| *code == one.code).unwrap_or(BY_DANGER.len());
+    remarks.sort_by_key(rank);
+}
+
+const BY_DANGER: [&str; 11] = [
+    "remark-before-never",
+    "remark-families-clash",
+    "remark-flammable",
+    "remark-extreme-ph",
+    "remark-hazards-unknown",
+    "remark-before-unknown",
+    "remark-floor-does-not-fit",
+    "remark-foam-refuse",
+    "remark-foam-test-first",
+    "remark-floor-unknown",
+    "remark-before-other",
+];
 
 /// Whether the product may not be used in this machine or on this floor, read or not.
 pub fn banned(remarks: &[Remark]) -> bool {

@@ -360,6 +360,10 @@ fields! {
     PatchGloss(index): "patch-gloss", GLOSS, NUMBER, trial.patches.gloss;
     /// What a slip meter reads on it.
     PatchSlip(index): "patch-slip", SLIP, NUMBER, trial.patches.slip;
+    /// Its M factor for acute harm in water.
+    PartMAcute(index): "part-m-acute", M_FACTOR, NUMBER, product.parts.m_acute;
+    /// For long-lasting harm.
+    PartMChronic(index): "part-m-chronic", M_FACTOR, NUMBER, product.parts.m_chronic;
     /// How wide an area's lanes are, from 0.
     AreaLane(index): "area-lane", LANE, LANES, site.areas.lane;
     /// How often an area is cleaned.
@@ -382,7 +386,14 @@ impl Field {
         let tests: [fn(usize) -> Self; 3] = [Self::TestSetting, Self::TestTime, Self::TestCaught];
         out.extend(of(machine.map_or(0, |machine| machine.tests.len()), &tests));
         out.extend(of(measure.map_or(0, |measure| measure.tips.len()), &[Self::Tip]));
-        let parts: [fn(usize) -> Self; 4] = [Self::PartLow, Self::PartHigh, Self::PartOral, Self::PartDermal];
+        let parts: [fn(usize) -> Self; 6] = [
+            Self::PartLow,
+            Self::PartHigh,
+            Self::PartOral,
+            Self::PartDermal,
+            Self::PartMAcute,
+            Self::PartMChronic,
+        ];
         out.extend(of(typed.product().map_or(0, |product| product.parts.len()), &parts));
         let patches: [fn(usize) -> Self; 2] = [Self::PatchGloss, Self::PatchSlip];
         out.extend(of(typed.trial().map_or(0, |trial| trial.patches.len()), &patches));
@@ -412,6 +423,8 @@ impl Field {
             | Self::PartDermal(index)
             | Self::PatchGloss(index)
             | Self::PatchSlip(index)
+            | Self::PartMAcute(index)
+            | Self::PartMChronic(index)
             | Self::AreaLane(index)
             | Self::AreaFrequency(index)
             | Self::AreaWay(index)
@@ -438,6 +451,8 @@ impl Field {
             Self::PartDermal(index) => format!("part-{}-dermal", index + 1),
             Self::PatchGloss(index) => format!("patch-{}-gloss", index + 1),
             Self::PatchSlip(index) => format!("patch-{}-slip", index + 1),
+            Self::PartMAcute(index) => format!("part-{}-m-acute", index + 1),
+            Self::PartMChronic(index) => format!("part-{}-m-chronic", index + 1),
             Self::AreaLane(index) => format!("area-{}-lane", index + 1),
             Self::AreaFrequency(index) => format!("area-{}-frequency", index + 1),
             Self::AreaWay(index) => format!("area-{}-way", index + 1),

@@ -109,6 +109,12 @@ impl Rules {
         })
     }
 
+    /// The same where no machine has a say.
+    pub(super) fn without_machine(mut self) -> Self {
+        self.machine = None;
+        self
+    }
+
     /// What the label asks, m³.
     pub(super) fn asked(&self, fill: Extent) -> Window<Volume> {
         self.liquid.window(fill)

@@ -1,5 +1,6 @@
 //! Everything that was typed, in one value that is kept on the device and saved with an answer.
 
+use super::cautions::container::Holds;
 use super::site::SiteAsk;
 use super::station::Station;
 use crate::coded::coded;
@@ -85,6 +86,8 @@ document! {
         alkalinity: Entry = Entry::new("100", "mg_per_l"),
         /// The tap water's pH: 7.5 is common practice, no source.
         tap_ph: Entry = Entry::new("7.5", "one"),
+        /// What the container holds that a label is made for.
+        holds: Holds,
         /// What else is asked at the fill station.
         station: Station,
         /// What is asked on Site.

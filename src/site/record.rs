@@ -6,6 +6,7 @@ use crate::chemistry::floor::Surface;
 use crate::chemistry::floor::thirst::{Joints, Texture};
 use crate::chemistry::foam::Foam;
 use crate::chemistry::ghs::SignalWord;
+use crate::chemistry::ghs::mixture::Reserve;
 use crate::coded::coded;
 use crate::document::document;
 use crate::trade::alone::Around;
@@ -102,6 +103,10 @@ document! {
         oral: Entry = Entry::new("", "mg_per_kg"),
         /// By skin.
         dermal: Entry = Entry::new("", "mg_per_kg"),
+        /// Its M factor for acute harm in water; may be empty.
+        m_acute: Entry = Entry::new("", "one"),
+        /// For long-lasting harm.
+        m_chronic: Entry = Entry::new("", "one"),
     }
 }
 
@@ -125,6 +130,10 @@ document! {
         codes: String,
         /// The pH that its maker prints for the use solution, as typed; may be empty.
         ph: String,
+        /// The pH that its sheet gives for the product as it is sold, as typed; may be empty.
+        ph_neat: String,
+        /// What its sheet says of the acid or alkali reserve.
+        reserve: Reserve,
         /// Active substance in the concentrate, where a reading needs it; may be empty.
         active: Entry = Entry::new("", "percent_wv"),
         /// The concentrate's density, where the active substance is given by mass; may be empty.

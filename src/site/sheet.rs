@@ -1,6 +1,6 @@
 //! Reads the pasted text of a safety data sheet, so that a person need not type it.
 //!
-//! It looks into sections 2, 3, 8, 9 and 14 and into what stands before the first heading. Whatever it finds
+//! It looks into sections 2, 3, 8, 9, 11 and 14 and into what stands before the first heading. Whatever it finds
 //! carries the number and the text of its line, and what is doubtful about it; what contradicts stands beside
 //! each other. Nothing is taken unseen: [`take`] changes a product by the findings that a person accepted.
 //!
@@ -12,23 +12,33 @@ mod accept;
 mod clash;
 mod codes;
 mod composition;
+mod correct;
 mod density;
 mod doubt;
 mod found;
 mod heading;
 mod lines;
+mod listed;
+mod multiplier;
 mod ph;
+mod piece;
 mod protection;
 mod rows;
 mod scan;
 mod signal;
+mod toxicity;
 mod transport;
 
 pub use accept::take;
 pub use clash::{Clash, Disagreement};
 pub use codes::Statements;
+pub use correct::Corrected;
 pub use doubt::Doubt;
 pub use found::{Finding, Gear, Of, Part, Span, What};
+pub use listed::Ingredient;
+pub use multiplier::Harm;
+pub use piece::Piece;
+pub use toxicity::By;
 
 /// The most findings of a kind that are kept; a sheet has some sixty codes and some twenty ingredients.
 const MOST_EACH: usize = 300;
@@ -77,10 +87,14 @@ impl Sheet {
 pub fn read(text: &str, statements: &Statements) -> Sheet {
     let (lines, mut cut) = lines::read(text);
     let mut findings = Vec::new();
+    let composition = composition::find(&lines);
+    let (doses, factors) = (toxicity::find(&lines, &composition), multiplier::find(&lines, &composition));
     for mut of_a_kind in [
         codes::find(&lines, statements),
         signal::find(&lines),
-        composition::find(&lines),
+        composition,
+        doses,
+        factors,
         protection::find(&lines),
         ph::find(&lines),
         density::find(&lines),

@@ -133,3 +133,39 @@ test("every view with an amount carries the cautions, the order of pouring and w
     assert.match(text, /licensed or qualified person/, view);
   }
 });
+
+test("the pH of the concentrate warns where no code explains it, unless its reserve is small", async () => {
+  const page = await open({ view: "cautions" });
+  await write(page, "product-ph-neat", "13.5");
+  assert.ok((await remarks(page)).includes("remark-extreme-ph"));
+  assert.match(await answer(page), /Treat it as hazardous/);
+  await choose(page, "product-reserve", "small");
+  assert.ok(!(await remarks(page)).includes("remark-extreme-ph"));
+  await choose(page, "product-reserve", "unknown");
+  await write(page, "product-codes", "H314");
+  assert.ok(!(await remarks(page)).includes("remark-extreme-ph"), "the label says it itself");
+  await write(page, "product-ph-neat", "15");
+  assert.match(await page.locator("#product-ph-neat-mistake").innerText(), /0 to 14/);
+});
+
+test("in the first seconds: signal word, what to wear, then the warnings, the most serious first", async () => {
+  const page = await open({ view: "cautions" });
+  await choose(page, "product", "degreaser");
+  const top = async (selector) => (await page.locator(selector).first().boundingBox()).y;
+  const order = [await top(".at-once .signal"), await top(".at-once p:nth-child(2)"), await top(".fits .remark"), await top(".fits dl"), await top(".caution.whole")];
+  assert.deepEqual(order, [...order].sort((a, b) => a - b));
+  assert.match(await page.locator(".at-once").innerText(), /Danger[^]*Wear: [^]*gloves[^]*goggles/i);
+  // Bleach after vinegar makes a gas: before what it does to the floor.
+  await choose(page, "product", "neutral");
+  await tick(page, "product-family-hypochlorite-bleach", true);
+  await choose(page, "tank-before", "vinegar");
+  await choose(page, "floor", "marble");
+  assert.equal(await page.locator(".fits .remark").first().getAttribute("data-remark"), "remark-before-never");
+});
+
+test("what a precautionary statement asks to wear is worn", async () => {
+  const page = await ownProduct();
+  await write(page, "product-codes", "H319 P280 P284");
+  await choose(page, "product-signal", "ghs-signal-warning");
+  assert.match(await page.locator(".at-once").innerText(), /gloves[^]*goggles[^]*respirator/i);
+});

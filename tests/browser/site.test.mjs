@@ -98,6 +98,7 @@ test("a standard is blocked, let pass with reasons, published, held to on Fill, 
   near((await figures(page))["fill.dose"], (10 * US_GALLON) / 101, "the standard governs");
   assert.ok((await remarks(page)).includes("remark-standard-in-force"));
   await choose(page, "product", "degreaser");
+  await press(page, "stop-read");
   assert.ok((await remarks(page)).includes("remark-standard-other"));
 
   await go(page, "site");

@@ -39,8 +39,23 @@ test("every product on every floor has a verdict, and vinegar on marble is refus
   const marble = page.locator("table", { hasText: "Foyer marble" });
   const row = marble.locator("tr", { hasText: "Vinegar" });
   assert.equal(await row.locator("[data-verdict]").getAttribute("data-verdict"), "floor-verdict-does-not-fit");
-  assert.match(await row.innerText(), /Acid eats/);
+  assert.match(await row.innerText(), /4\.7[^]*estimated[^]*Acid eats[^]*too acid/);
   assert.equal(await page.locator("[data-verdict]").count(), 7 * 6 + 1, "seven products, six floors, and the one above");
+  const shown = await figures(page);
+  // 5 % acetic acid, 6 fl oz to 10 gal with 100 ppm of alkalinity: 4.74 by PHREEQC with Davies activities.
+  assert.ok(Math.abs(shown["cautions.fits.3.3.ph_low"] - 4.74) < 0.03, `${shown["cautions.fits.3.3.ph_low"]}`);
+});
+
+test("what fits only at this dilution says so, and an unknown concentrate never reassures", async () => {
+  const page = await atCautions();
+  await unfold(page, "Which product fits which floor");
+  const cell = page.locator("table", { hasText: "Sports hall" }).locator("tr").nth(1);
+  assert.equal(await cell.locator("[data-verdict]").getAttribute("data-verdict"), "floor-verdict-only-diluted");
+  assert.match(await cell.innerText(), /printed by its maker[^]*Nothing says what the concentrate does/);
+  assert.match(await page.locator(".fits").innerText(), /Only at this dilution/);
+  await write(page, "product-ph", "12");
+  assert.equal(await cell.locator("[data-verdict]").getAttribute("data-verdict"), "floor-verdict-does-not-fit");
+  assert.match(await cell.innerText(), /12[^]*too alkaline/);
 });
 
 test("a shake test is typed and its class taken", async () => {
@@ -73,6 +88,7 @@ test("a container label says what it must, and prints alone at its size", async 
   const label = page.locator(".container-label");
   const text = plain(await label.innerText());
   for (const part of ["Alkaline degreaser", "Danger", "severe skin burns", "Wear:", "1 to"]) assert.ok(text.includes(part), part);
+  assert.equal(await page.locator("[data-bears]").getAttribute("data-bears"), "container-bears-instead", "not all of its parts are listed");
   await page.evaluate(() => document.documentElement.setAttribute("data-print", "container"));
   await page.emulateMedia({ media: "print" });
   const seen = await page.locator("h1:visible, h2:visible, .fits:visible, header:visible, footer:visible").count();
@@ -82,6 +98,29 @@ test("a container label says what it must, and prints alone at its size", async 
   assert.ok(height >= 74 / 25.4 * 96 - 2, `${height}`);
   const [sheet] = [(await page.pdf({ format: "A4" })).toString("latin1").match(/\/Type \/Page\b/g).length];
   assert.equal(sheet, 1);
+});
+
+test("a bottle of use solution bears its own hazards where all is known, and says that they are an estimate", async () => {
+  const page = await atCautions();
+  await choose(page, "product", "degreaser");
+  await unfold(page, "Label for a bottle");
+  const bears = () => page.locator("[data-bears]").getAttribute("data-bears");
+  const label = page.locator(".container-label");
+  await write(page, "product-codes", "H314");
+  await write(page, "part-1-codes", "H314");
+  await write(page, "part-2-codes", "H314");
+  await write(page, "product-density", "1.1");
+  await tick(page, "parts-listed", true);
+  assert.equal(await bears(), "container-bears-screened");
+  assert.match(await label.innerText(), /severe skin burns[^]*estimate by the mixture rules/);
+  assert.match(await page.locator("details", { has: label }).innerText(), /pH of 2 or less|11.5 or more/);
+  await choose(page, "container-holds", "concentrate");
+  assert.equal(await bears(), "container-bears-concentrate");
+  assert.doesNotMatch(await label.innerText(), /estimate/);
+  await choose(page, "container-holds", "use_solution");
+  await tick(page, "parts-listed", false);
+  assert.equal(await bears(), "container-bears-instead");
+  assert.match(await label.innerText(), /severe skin burns/);
 });
 
 test("the emergency number of the site stands with first aid", async () => {

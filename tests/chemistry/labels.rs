@@ -128,3 +128,22 @@ fn combinations_of_the_tables_are_read_whole() {
     let chain = vec!["P305"; 20_000].join("+");
     assert_read(&chain, &["P305"], &[]);
 }
+
+/// Wording of the statements: UN GHS, Annex 3, section 2, from memory. What a label asks to wear is never taken
+/// away by what its hazards alone would ask for.
+#[test]
+fn precautions_add_to_what_is_worn() {
+    let worn = |text: &str| {
+        let read = codes::read(text);
+        let advice = advise(&read.hazards, Knowledge::Full).with_precautions(&read.precautions);
+        advice.ppe().collect::<Vec<_>>()
+    };
+    assert_eq!(worn("H302"), []);
+    assert_eq!(worn("H302 P280"), [Ppe::Gloves, Ppe::Goggles]);
+    assert_eq!(worn("P284"), [Ppe::Respirator]);
+    assert_eq!(worn("P271"), [Ppe::Ventilation]);
+    for text in ["H314", "H314 P280", "H318 P280 P284", "H271 P283"] {
+        let bare = advise(&codes::read(text).hazards, Knowledge::Full);
+        assert!(bare.ppe().all(|one| worn(text).contains(&one)), "{text}");
+    }
+}

@@ -143,7 +143,8 @@ proptest! {
     fn knowing_less_never_reassures(mixture in mixture(), which in 0..4_usize, less in 0..6_u8) {
         let mut dimmer = mixture.clone();
         let one = dimmer.ingredients.get_mut(which);
-        let mild = mixture.ph.is_none_or(|ph| ph.low > 2.0 && ph.high < 11.5);
+        let phs = [mixture.ph, mixture.ph_of_concentrate];
+        let mild = phs.iter().flatten().all(|ph| ph.low > 2.0 && ph.high < 11.5);
         match (less, one) {
             // Less than 1 % of the use solution does not count by any rule.
             (0, Some(one)) if one.high.si() * mixture.share.si() >= 0.01 => {

@@ -35,6 +35,10 @@ pub fn told(finding: &Finding) -> String {
         What::Ph { span: ph, of } => format!("pH {} {of:?}", span(ph)),
         What::NoPh => "no pH".to_owned(),
         What::Density { span: density, unit } => format!("density {} {unit}", span(density)),
+        What::Toxicity { of, by, span: dose } => {
+            format!("[{}] [{}] {by:?} {} mg/kg", of.name, of.cas, span(dose))
+        }
+        What::Multiplier { of, factor, harm } => format!("[{}] [{}] M {factor} {harm:?}", of.name, of.cas),
         What::Un(number) => format!("UN{number:04}"),
         What::NotRegulated => "not regulated".to_owned(),
     };

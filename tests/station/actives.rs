@@ -1,5 +1,6 @@
 //! Active substance and powder against published recipes and computed figures.
 
+use crate::bleach::RECIPES;
 use crate::{assert_printed, in_unit, near, of, within};
 use brimline::limits;
 use brimline::trade::actives::{
@@ -14,26 +15,8 @@ use proptest::prelude::*;
 /// the line says that they are printed there.
 #[test]
 fn published_bleach_recipes() {
-    let cup = 1.0 / 16.0; // of a US gallon
-    let tablespoon = cup / 16.0;
-    for (percent, concentrate, total, ppm) in [
-        // WHO 2014 (acute respiratory infections), Annex G, Table G.1: 1 + 99 of 5 %; prints 500 ppm.
-        (5.0, 1.0, 100.0, "500"),
-        // WAC 296-823-14055: 2 teaspoons made up to 1 quart; 1/3 cup and 1 tablespoon made up to 1 quart.
-        (5.25, 2.0 * tablespoon / 3.0, 0.25, "546.875"),
-        (5.25, cup / 3.0 + tablespoon, 0.25, "5195.31"),
-        // CDC, Cleaning and Sanitizing with Bleach after an Emergency: 1 tablespoon and 1 gallon of
-        // water; 1 cup and 5 gallons of water.
-        (5.25, tablespoon, 1.0 + tablespoon, "204.280"),
-        (5.25, cup, 5.0 + cup, "648.148"),
-        // CDC's text on COVID-19, seen second-hand: 5 tablespoons, or 1/3 cup, and 1 gallon of water.
-        (5.25, 5.0 * tablespoon, 1.0 + 5.0 * tablespoon, "1005.75"),
-        (5.25, cup / 3.0, 1.0 + cup / 3.0, "1071.43"),
-        // 1 + 9 and 1 + 10 of 5.25 %: both are called 1:10.
-        (5.25, 1.0, 10.0, "5250"),
-        (5.25, 1.0, 11.0, "4772.73"),
-    ] {
-        let bleach = of::<MassConcentration>(percent, "percent_wv");
+    for (_, percent, concentrate, total, ppm) in RECIPES {
+        let bleach = of::<MassConcentration>(*percent, "percent_wv");
         let strength = VolumeFraction::new(concentrate / total);
         let counted = available_chlorine(in_solution(strength, bleach), Chlorine::AsHypochlorite);
         assert_printed(in_unit(counted, "mg_per_l"), ppm);

@@ -1,6 +1,7 @@
 //! Every key that the code can ask for has its words, and every message is asked for.
 
 use brimline::answer::Formula;
+use brimline::chemistry::ghs::mixture::Reserve;
 use brimline::form::site::Part;
 use brimline::form::station::{Job, Method, Mishap, Rest};
 use brimline::form::{Field, names};
@@ -62,6 +63,8 @@ fn composed() -> Vec<String> {
     all("count-", &["pump", "cap", "chamber", "scoop", "packet"]);
     all("porosity-", &["sealed", "low", "medium", "high"]);
     all("place-", &Place::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
+    all("reserve-", &Reserve::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
+    all("container-holds-", &["use-solution", "concentrate"]);
     all("soil-", &["usual", "heavy"]);
     all("around-", &["unknown", "there", "lacking"]);
     for own in ["area-machine", "area-product"] {

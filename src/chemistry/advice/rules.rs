@@ -66,6 +66,20 @@ const fn wear(ppe: Ppe, rests_on: &'static str, when: &'static [&'static str]) -
     rule(Kind::Wear(ppe), ppe.key(), rests_on, when)
 }
 
+/// What precautionary statements ask to wear, by their wording (UN GHS, Annex 3, section 2; from memory).
+pub(super) static BY_PRECAUTION: &[(&str, Ppe)] = &[
+    ("P280", Ppe::Gloves),
+    ("P280", Ppe::Goggles),
+    ("P281", Ppe::Gloves),
+    ("P281", Ppe::Goggles),
+    ("P282", Ppe::Gloves),
+    ("P282", Ppe::FaceShield),
+    ("P283", Ppe::Apron),
+    ("P271", Ppe::Ventilation),
+    ("P284", Ppe::Respirator),
+    ("P285", Ppe::Respirator),
+];
+
 /// The table. Rows with the same key are shown once.
 #[rustfmt::skip]
 pub(super) static ALL: &[Measure] = &[

@@ -103,15 +103,6 @@ impl FloorVerdict {
             Self::Unknown { .. } => KEYS[8],
         }
     }
-
-    /// The word key of the verdict in a table.
-    pub const fn short(&self) -> &'static str {
-        match self {
-            Self::Fits => "floor-verdict-fits-short",
-            Self::DoesNotFit { .. } => "floor-verdict-does-not-fit-short",
-            Self::Unknown { .. } => "floor-verdict-unknown-short",
-        }
-    }
 }
 
 /// Whether a product of these families, with this pH in its use solution, fits a floor.

@@ -21,7 +21,7 @@ pub use diluted::{HEAVIEST, SOURCE as DILUTED_SOURCE, WATER, concentrate_share};
 pub use finding::{Doubt, Finding, Reached, Verdict};
 pub use ingredient::Ingredient;
 pub use kind::{Kind, TABLE as KINDS};
-pub use ph::EXTREME as EXTREME_PH;
+pub use ph::{EXTREME as EXTREME_PH, Reserve};
 pub use rules::{COUNTS_FROM, COUNTS_FROM_WATER, Rule, all as rules};
 
 use super::elements::{LabelElements, elements};

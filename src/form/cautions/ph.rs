@@ -5,12 +5,11 @@ use crate::chemistry::acid_base::{
     self, Activity, Assumption, Estimate, Ingredient, Point, Water, curve, estimate,
 };
 use crate::chemistry::cas;
-use crate::chemistry::floor::{FloorVerdict, PhRange, verdict};
+use crate::chemistry::floor::PhRange;
 use crate::chemistry::ghs::mixture::{HEAVIEST, WATER};
 use crate::form::{Field, Outcome, Typed, What, fill, names};
 use crate::limits::STRENGTH;
 use crate::number::Marks;
-use crate::site::{Floor, Product};
 use crate::units::{Density, Kind, MassConcentration, MassFraction, Plain, Quantity, VolumeFraction};
 
 /// So many steps the picture has.
@@ -33,14 +32,6 @@ pub struct Ph {
     pub neat: Option<PhRange>,
 }
 
-impl Ph {
-    /// Whether the product fits a floor at its dilution and at that only: neat it would harm it.
-    pub fn only_diluted(&self, product: &Product, floor: &Floor, diluted: &FloorVerdict) -> bool {
-        let neat = verdict(floor.surface, &product.families, self.neat);
-        *diluted == FloorVerdict::Fits && matches!(neat, FloorVerdict::DoesNotFit { .. })
-    }
-}
-
 /// Estimates the pH of the product asked about at the strength of Fill, in the site's tap water.
 ///
 /// A pH that the maker prints for the use solution beats it. Figures: [`names::PH_LOW`], [`names::PH_HIGH`].
@@ -52,6 +43,17 @@ impl Ph {
 /// assert!(unknown.band.is_none() && unknown.outcome.answer.get(names::PH_LOW).is_none());
 /// ```
 pub fn work(typed: &Typed, marks: Marks) -> Ph {
+    // What is wrong with the fill is told on Fill.
+    let strength = fill::work(typed, marks).outcome.answer.get(names::FILL_STRENGTH);
+    solve(typed, strength.map(|strength| VolumeFraction::from_si(strength.si)), STEPS, marks)
+}
+
+/// The same at a strength of its own, without the picture.
+pub(super) fn at(typed: &Typed, strength: Option<VolumeFraction>, marks: Marks) -> Ph {
+    solve(typed, strength, 0, marks)
+}
+
+fn solve(typed: &Typed, strength: Option<VolumeFraction>, steps: u16, marks: Marks) -> Ph {
     let mut found = Ph::default();
     let out = &mut found.outcome;
     let alkalinity = out.need::<MassConcentration>(typed, Field::Alkalinity, marks);
@@ -62,9 +64,7 @@ pub fn work(typed: &Typed, marks: Marks) -> Ph {
     let (Some(alkalinity), Some(tap), Some(parts), Some(density)) = (alkalinity, tap, parts, density) else {
         return found;
     };
-    // What is wrong with the fill is told on Fill.
-    let strength = fill::work(typed, marks).outcome.answer.get(names::FILL_STRENGTH);
-    let Some(strength) = strength.map(|strength| VolumeFraction::from_si(strength.si)) else { return found };
+    let Some(strength) = strength else { return found };
     found.strength = Some(strength);
     if parts.is_empty() {
         return found;
@@ -90,8 +90,10 @@ pub fn work(typed: &Typed, marks: Marks) -> Ph {
         let answer = &mut found.outcome.answer;
         answer.figure(names::PH_LOW, Value::plain(band.low, Kind::Ph));
         answer.figure(names::PH_HIGH, Value::plain(band.high, Kind::Ph));
-        let up_to = (strength * 2.0).min(VolumeFraction::new(STRENGTH.high));
-        found.curve = curve(made, water, Activity::Davies, up_to, STEPS);
+        if steps > 0 {
+            let up_to = (strength * 2.0).min(VolumeFraction::new(STRENGTH.high));
+            found.curve = curve(made, water, Activity::Davies, up_to, steps);
+        }
         found.neat = estimate(made, VolumeFraction::new(1.0), water, Activity::Davies).range();
     }
     found

@@ -4,12 +4,12 @@ use super::{panel, ph};
 use crate::chemistry::cas;
 use crate::chemistry::floor::PhRange;
 use crate::chemistry::ghs::mixture::{
-    EXTREME_PH, Ingredient, Kind, Mixture, Rest, Screening, concentrate_share, screen,
+    EXTREME_PH, Ingredient, Kind, Mixture, Reserve, Rest, Screening, concentrate_share, screen,
 };
 use crate::chemistry::ghs::{Knowledge, codes};
 use crate::form::{Field, Outcome, Typed};
 use crate::number::Marks;
-use crate::units::{Density, MassFraction};
+use crate::units::{Density, MassFraction, Plain, Quantity};
 
 /// Screens the use solution of the product asked about, at the strength of Fill; none where it lists no part,
 /// or a number in the list is wrong.
@@ -35,6 +35,8 @@ pub fn work(typed: &Typed, marks: Marks) -> Option<Screening> {
     let density = aside.may::<Density>(typed, Field::Density, marks)?;
     let panel = panel(product);
     let mut ingredients = Vec::new();
+    let factor =
+        |out: &mut Outcome, field: Field| out.may::<Plain>(typed, field, marks).flatten().map(Quantity::si);
     for (index, (part, (_, low, high))) in product.parts.iter().zip(&parts).enumerate() {
         let number = cas::check(&part.cas);
         let mut toxicity = |field: Field| aside.may::<MassFraction>(typed, field, marks).flatten();
@@ -50,7 +52,8 @@ pub fn work(typed: &Typed, marks: Marks) -> Option<Screening> {
             kind: number.map_or(Kind::Unknown, Kind::of),
             oral: toxicity(Field::PartOral(index)),
             dermal: toxicity(Field::PartDermal(index)),
-            ..Ingredient::default()
+            m_acute: factor(&mut aside, Field::PartMAcute(index)),
+            m_chronic: factor(&mut aside, Field::PartMChronic(index)),
         });
     }
     // An extreme pH is one whatever else may be in it; a mild one counts where nothing else can be.
@@ -64,8 +67,21 @@ pub fn work(typed: &Typed, marks: Marks) -> Option<Screening> {
         label_read: panel.knowledge == Knowledge::Full,
         covers_water: false,
         ph: super::printed_ph(product, marks).or(estimated),
-        ph_of_concentrate: found.neat.filter(|_| product.listed),
-        reserve_is_small: false,
+        ph_of_concentrate: super::printed_neat(product, marks).or(found.neat.filter(|_| product.listed)),
+        reserve_is_small: product.reserve == Reserve::Small,
     };
     Some(screen(&mixture))
+}
+
+/// What is wrong with the numbers of the product's parts, each at its field.
+pub fn mistakes(typed: &Typed, marks: Marks) -> Outcome {
+    let mut out = Outcome::default();
+    ph::parts(&mut out, typed, marks);
+    for index in 0..typed.product().map_or(0, |product| product.parts.len()) {
+        out.may::<MassFraction>(typed, Field::PartOral(index), marks);
+        out.may::<MassFraction>(typed, Field::PartDermal(index), marks);
+        out.may::<Plain>(typed, Field::PartMAcute(index), marks);
+        out.may::<Plain>(typed, Field::PartMChronic(index), marks);
+    }
+    out
 }

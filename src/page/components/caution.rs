@@ -73,6 +73,26 @@ fn never(shared: &Shared, product: &Product, panel: &Panel, whole: bool) -> Html
     }
 }
 
+/// What counts in the first seconds: signal word, pictograms and what to wear.
+pub fn at_once(shared: &Shared, product: &Product) -> Html {
+    let panel = panel(product);
+    let signal = panel.elements.signal;
+    let ppe: Vec<String> = panel.advice.ppe().map(|ppe| shared.say(ppe.key())).collect();
+    html! {
+        <div class="at-once">
+            <p class="signal" data-signal={signal.key()}>
+                { for panel.elements.pictograms.iter().map(|one| pictogram(*one, shared.say(one.key()))) }
+                <strong>{ shared.say(signal.key()) }</strong>
+            </p>
+            <p>
+                if ppe.is_empty() { { shared.say("caution-wear-none") } } else {
+                    { shared.tell("step-wear", &[("ppe", Argument::text(ppe.join(", ")))]) }
+                }
+            </p>
+        </div>
+    }
+}
+
 /// Beside every amount: signal word, hazards, PPE, what must never meet it, order of addition.
 pub fn caution_strip(shared: &Shared) -> Html {
     shared.typed.product().map(|product| caution_of(shared, product)).unwrap_or_default()

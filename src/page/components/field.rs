@@ -92,15 +92,28 @@ pub fn text_field(shared: &Shared, text: Text) -> Html {
     }
 }
 
+/// A line of text that belongs to no record yet.
+pub fn loose_field(
+    id: String,
+    label: String,
+    value: String,
+    mistake: Option<String>,
+    oninput: Callback<String>,
+) -> Html {
+    html! { <Typing {id} {label} {mistake} {value} {oninput} /> }
+}
+
 #[derive(Properties, PartialEq)]
 struct TypingProps {
     /// Its id and its stable name.
     id: AttrValue,
     label: String,
+    #[prop_or_default]
     hint: Option<String>,
     mistake: Option<String>,
     value: String,
     oninput: Callback<String>,
+    #[prop_or_default]
     readonly: bool,
     #[prop_or_default]
     number: bool,

@@ -43,6 +43,9 @@ fn line(shared: &Shared, outcome: &Outcome, index: usize, part: &Ingredient) -> 
         tall: false,
         mistake: None,
     };
+    let cas = outcome
+        .at(&format!("part-{number}-cas"))
+        .map(|what| shared.words.trouble(what, &shared.say("part-cas"), None, ("", "")));
     let field = |field: Field| number_field(shared, outcome, field, None);
     let removed = {
         let act = shared.act.clone();
@@ -55,12 +58,14 @@ fn line(shared: &Shared, outcome: &Outcome, index: usize, part: &Ingredient) -> 
     html! {
         <div class="fields caught" role="group" aria-label={named.clone()}>
             { text_field(shared, text(Line::PartName(index), "name", "part-name", &part.name)) }
-            { text_field(shared, text(Line::PartCas(index), "cas", "part-cas", &part.cas)) }
+            { text_field(shared, Text { mistake: cas, ..text(Line::PartCas(index), "cas", "part-cas", &part.cas) }) }
             { field(Field::PartLow(index)) }
             { field(Field::PartHigh(index)) }
             { text_field(shared, text(Line::PartCodes(index), "codes", "part-codes", &part.codes)) }
             { field(Field::PartOral(index)) }
             { field(Field::PartDermal(index)) }
+            { field(Field::PartMAcute(index)) }
+            { field(Field::PartMChronic(index)) }
             <div class="buttons">
                 <button type="button" name={format!("part-{number}-remove")} onclick={removed}>
                     { shared.tell("part-remove", &[("part", Argument::text(named))]) }

@@ -121,7 +121,10 @@ pub fn active_fields(shared: &Shared, outcome: &Outcome) -> Html {
 /// All that its label and safety data sheet say about handling it.
 pub fn product_cautions(shared: &Shared) -> Html {
     let Some(product) = shared.typed.product() else { return Html::default() };
-    let mistake = ph_is_wrong(product, shared.marks()).then(|| shared.say("mistake-ph"));
+    let ph = |line: Line, key: &'static str, value: &str| {
+        let mistake = ph_is_wrong(value, shared.marks()).then(|| shared.say("mistake-ph"));
+        text_field(shared, Text { mistake, ..text(line, key, value, false) })
+    };
     let family = |family: Family| {
         let (name, on) = (format!("product-{}", family.key()), product.families.contains(&family));
         switch(shared, name, shared.say(family.key()), on, move |is| Action::Family(family, is))
@@ -132,7 +135,9 @@ pub fn product_cautions(shared: &Shared) -> Html {
                 { text_field(shared, text(Line::ProductName, "product-name", &product.name, false)) }
                 { foam_choice(shared, product) }
                 { signal_choice(shared, product) }
-                { text_field(shared, Text { mistake, ..text(Line::Ph, "product-ph", &product.ph, false) }) }
+                { ph(Line::Ph, "product-ph", &product.ph) }
+                { ph(Line::PhNeat, "product-ph-neat", &product.ph_neat) }
+                { pick(shared, "product-reserve", "reserve", product.reserve, Action::Reserve) }
                 { text_field(shared, text(Line::Codes, "product-codes", &product.codes, true)) }
                 { text_field(shared, text(Line::Notes, "product-notes", &product.notes, true)) }
             </div>

@@ -82,7 +82,7 @@ async fn derived(passcode: &str, salt: &[u8], rounds: u32) -> Result<Vec<u8>, Un
 }
 
 fn hex(bytes: &[u8]) -> String {
-    bytes.iter().map(|byte| format!("{byte:02x}")).collect()
+    bytes.iter().fold(String::new(), |out, byte| out + &format!("{byte:02x}"))
 }
 
 fn bytes(hex: &str) -> Option<Vec<u8>> {

@@ -1,6 +1,7 @@
 //! Cautions: what a product does to people, floors and the machine.
 
 mod container;
+mod floors;
 mod foam;
 mod ph;
 mod residue;
@@ -10,13 +11,14 @@ mod site_wide;
 
 use super::frame;
 use crate::answer::Weight;
-use crate::chemistry::floor::FloorVerdict;
 use crate::chemistry::foam::{FoamVerdict, verdict};
 use crate::form::action::{Line, Shelf};
-use crate::form::cautions::{UsePh, remarks};
+use crate::form::cautions::floors::{Fit, PhOf};
+use crate::form::cautions::screening::mistakes;
+use crate::form::cautions::{by_danger, remarks};
 use crate::form::fill::work;
 use crate::page::components::{
-    Text, caution_panel, picker, print_button, shelf_buttons, text_field, warnings,
+    Text, at_once, caution_panel, picker, print_button, shelf_buttons, text_field, warnings,
 };
 use crate::page::editors::{label_field, product_cautions, product_parts, tank_before};
 use crate::page::shared::Shared;
@@ -38,7 +40,7 @@ pub fn cautions_view(shared: &Shared) -> Html {
                 <summary>{ shared.say("product-edit") }</summary>
                 { label_field(shared, &outcome) }
                 { product_cautions(shared) }
-                { product_parts(shared, &outcome) }
+                { product_parts(shared, &mistakes(&shared.typed, shared.marks())) }
                 { shelf_buttons(shared, Shelf::Product) }
             </details>
             <details class="more">
@@ -60,12 +62,12 @@ pub fn cautions_view(shared: &Shared) -> Html {
             <>
                 { fits(shared) }
                 { caution_panel(shared) }
-                { part(shared, "cautions-ph", ph::ph(shared)) }
+                { part(shared, "cautions-mixing", site_wide::mixing_table(shared)) }
                 { part(shared, "cautions-screen", screening::screening(shared)) }
+                { part(shared, "cautions-floors", floors::floor_table(shared)) }
+                { part(shared, "cautions-ph", ph::ph(shared)) }
                 { part(shared, "cautions-foam", foam::foam_help(shared)) }
                 { part(shared, "cautions-residue", residue::residue(shared)) }
-                { part(shared, "cautions-mixing", site_wide::mixing_table(shared)) }
-                { part(shared, "cautions-floors", site_wide::floor_table(shared)) }
                 { part(shared, "cautions-container", container::container(shared)) }
                 <div class="buttons">{ print_button(shared) }</div>
             </>
@@ -101,19 +103,22 @@ fn fits(shared: &Shared) -> Html {
     for remark in &mut remarks {
         remark.weight = remark.weight.max(Weight::Warn);
     }
-    let on_floor = UsePh::of(typed, shared.marks()).verdict(product, floor);
+    by_danger(&mut remarks);
+    let on_floor = PhOf::in_machine(typed, shared.marks()).fit(product, floor);
     let machine_key = match verdict(product.foam, machine.vacuum) {
         FoamVerdict::Fits if remarks.iter().any(|remark| remark.code == "remark-flammable") => {
             "fits-machine-not"
         }
         foam => foam.key(),
     };
-    let missing = match &on_floor {
-        FloorVerdict::Unknown { missing } => missing.as_slice(),
-        _ => &[],
+    // What harms it stands in the warnings above.
+    let why = match &on_floor {
+        Fit::DoesNotFit { .. } => String::new(),
+        _ => floors::why(shared, &on_floor),
     };
     html! {
         <section class="fits">
+            { at_once(shared, product) }
             { warnings(shared, &remarks) }
             <h2>{ shared.say("fits-heading") }</h2>
             <dl>
@@ -121,8 +126,7 @@ fn fits(shared: &Shared) -> Html {
                 <dd data-foam={machine_key}>{ shared.say(machine_key) }</dd>
                 <dt>{ &floor.name }</dt>
                 <dd data-verdict={on_floor.key()}>
-                    { shared.say(on_floor.key()) }
-                    { for missing.iter().map(|missing| format!(" {}", shared.say(missing.key()))) }
+                    { shared.say(on_floor.key()) }{ " " }{ why }
                 </dd>
             </dl>
         </section>

@@ -252,27 +252,30 @@ impl<'a> Table<'a> {
             hazards: open.hazards,
             name: open.name.trim_end_matches([' ', ',', '-']).to_owned(),
         };
-        let no_percent = share.is_some_and(|share| !share.percent) && !self.percent;
-        let most = share
-            .map_or(0.0, |share| if share.span.high.is_finite() { share.span.high } else { share.span.low });
-        let nameless = part.name.is_empty();
         let mut finding =
             rest.iter().fold(Finding::new(first, What::Part(part)), |finding, line| finding.and(line));
         for doubt in doubts {
             finding = finding.doubt(*doubt);
         }
-        self.out.push(
-            finding
-                .doubt_if(open.number.is_none(), Doubt::NoCas)
-                .doubt_if(open.number.is_some_and(|number| !number.right), Doubt::CheckDigit)
-                .doubt_if(nameless, Doubt::NoName)
-                .doubt_if(share.is_none(), Doubt::NoShare)
-                .doubt_if(no_percent, Doubt::NoPercent)
-                .doubt_if(share.is_some_and(|share| share.several), Doubt::SeveralNumbers)
-                .doubt_if(share.is_some_and(|share| share.backwards), Doubt::Backwards)
-                .doubt_if(most > 100.0, Doubt::MoreThanWhole),
-        );
+        let percent = self.percent || share.is_none_or(|share| share.percent);
+        self.out.push(checked(finding, share, open.number.map(|number| number.right), percent));
     }
+}
+
+/// With whatever is doubtful about the values of a row: the share, whether the check digit of its number is
+/// right, whether its share is one of percent.
+pub(super) fn checked(finding: Finding, share: Option<Share>, right: Option<bool>, percent: bool) -> Finding {
+    let nameless = matches!(&finding.what, What::Part(part) if part.name.is_empty());
+    let end = |share: Share| if share.span.high.is_finite() { share.span.high } else { share.span.low };
+    finding
+        .doubt_if(right.is_none(), Doubt::NoCas)
+        .doubt_if(right == Some(false), Doubt::CheckDigit)
+        .doubt_if(nameless, Doubt::NoName)
+        .doubt_if(share.is_none(), Doubt::NoShare)
+        .doubt_if(!percent, Doubt::NoPercent)
+        .doubt_if(share.is_some_and(|share| share.several), Doubt::SeveralNumbers)
+        .doubt_if(share.is_some_and(|share| share.backwards), Doubt::Backwards)
+        .doubt_if(share.map_or(0.0, end) > 100.0, Doubt::MoreThanWhole)
 }
 
 impl<'a> Open<'a> {

@@ -63,7 +63,7 @@ fn without_reference(text: &str) -> String {
     out + rest
 }
 
-fn values(line: &Line, name: &str, text: &str) -> Vec<Finding> {
+pub(super) fn values(line: &Line, name: &str, text: &str) -> Vec<Finding> {
     let all = tokens(text);
     let mut out: Vec<Finding> = Vec::new();
     let mut at = 0;

@@ -39,11 +39,17 @@ pub enum Doubt {
     OtherSolution,
     /// The pH is that of the concentrate, not of the use solution.
     OfConcentrate,
+    /// A mark in the number may part thousands or tenths.
+    Thousands,
+    /// It is a range or has one end: the least counts, the worse case.
+    LeastCounts,
+    /// The sheet does not say for which harm in water the M factor is.
+    WhichHarm,
 }
 
 impl Doubt {
     /// All of them.
-    pub const ALL: [Self; 18] = [
+    pub const ALL: [Self; 21] = [
         Self::NoSection,
         Self::SeveralLines,
         Self::Columns,
@@ -62,6 +68,9 @@ impl Doubt {
         Self::Unlikely,
         Self::OtherSolution,
         Self::OfConcentrate,
+        Self::Thousands,
+        Self::LeastCounts,
+        Self::WhichHarm,
     ];
 
     /// The word key.
@@ -85,6 +94,9 @@ impl Doubt {
             Self::Unlikely => "sheet-doubt-unlikely",
             Self::OtherSolution => "sheet-doubt-other-solution",
             Self::OfConcentrate => "sheet-doubt-of-concentrate",
+            Self::Thousands => "sheet-doubt-thousands",
+            Self::LeastCounts => "sheet-doubt-least-counts",
+            Self::WhichHarm => "sheet-doubt-which-harm",
         }
     }
 }

@@ -3,6 +3,9 @@
 use super::MOST_EACH;
 use super::doubt::Doubt;
 use super::lines::Line;
+use super::listed::Ingredient;
+use super::multiplier::Harm;
+use super::toxicity::By;
 use crate::chemistry::ghs::{Hazard, Precaution, SignalWord};
 
 /// A number, or a range, as it was read: percent, pH or in the unit beside it.
@@ -75,6 +78,24 @@ pub enum What {
     UnknownCode(String),
     /// An ingredient.
     Part(Part),
+    /// How poisonous an ingredient is: LD50 or acute toxicity estimate.
+    Toxicity {
+        /// Which ingredient.
+        of: Ingredient,
+        /// By which way.
+        by: By,
+        /// mg for each kg of body; the least counts.
+        span: Span,
+    },
+    /// An M factor of an ingredient.
+    Multiplier {
+        /// Which ingredient.
+        of: Ingredient,
+        /// The factor.
+        factor: f64,
+        /// For which harm.
+        harm: Harm,
+    },
     /// What to wear, in the words of the line.
     Protection(Gear),
     /// A pH.

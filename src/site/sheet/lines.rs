@@ -80,7 +80,7 @@ fn numbered(text: &str) -> impl Iterator<Item = (usize, &str)> {
 }
 
 /// A line without what does not print, and with one character for the many that print alike.
-fn clean(line: &str) -> String {
+pub(super) fn clean(line: &str) -> String {
     let mut out = String::with_capacity(line.len());
     for one in line.chars() {
         match one {

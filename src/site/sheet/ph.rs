@@ -57,7 +57,7 @@ struct Segment {
     of: Of,
 }
 
-fn readings(line: &Line, rest: &str) -> Vec<Finding> {
+pub(super) fn readings(line: &Line, rest: &str) -> Vec<Finding> {
     let mut segments: Vec<Segment> = Vec::new();
     let mut waiting = Of::NotSaid;
     for text in split(rest) {

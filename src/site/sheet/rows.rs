@@ -118,6 +118,18 @@ fn without_numbers(line: &str) -> (Vec<Number>, String) {
     (numbers, out)
 }
 
+/// A text that is a CAS number and nothing else, its check digit right or wrong.
+pub(super) fn number(text: &str) -> Option<Number> {
+    number_at(text, 0).filter(|(_, end)| *end == text.len()).map(|(number, _)| number)
+}
+
+/// A text that is a share and nothing else.
+pub(super) fn only_share(text: &str) -> Option<Share> {
+    let all = tokens(text);
+    let one = range(&all, 0).filter(|one| one.next == all.len())?;
+    Some(Share { span: one.span, backwards: one.backwards, percent: one.percent, several: false })
+}
+
 /// A CAS number: with single spaces around its hyphens only if its check digit is right.
 fn number_at(line: &str, from: usize) -> Option<(Number, usize)> {
     let bytes = line.as_bytes();

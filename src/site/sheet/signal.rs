@@ -66,7 +66,7 @@ fn labelled(line: &Line, next: Option<&Line>) -> Option<Finding> {
 }
 
 /// The signal word that a text opens with. Letters may stand apart, as in "D A N G E R".
-fn word(text: &str) -> Option<SignalWord> {
+pub(super) fn word(text: &str) -> Option<SignalWord> {
     let letters = squeezed(text, 24);
     let opens = |words: &[&str]| words.iter().any(|word| letters.starts_with(word));
     if opens(&["danger"]) {

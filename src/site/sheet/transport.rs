@@ -38,7 +38,7 @@ pub(super) fn find(lines: &[Line]) -> Vec<Finding> {
     })
 }
 
-fn of(line: &Line, number: u16) -> Finding {
+pub(super) fn of(line: &Line, number: u16) -> Finding {
     Finding::new(line, What::Un(number)).doubt_if(!LIKELY.contains(&number), Doubt::Unlikely)
 }
 
@@ -89,7 +89,7 @@ fn is_label(between: &str) -> bool {
 }
 
 /// Exactly four digits.
-fn four_digits(text: &str) -> Option<u16> {
+pub(super) fn four_digits(text: &str) -> Option<u16> {
     let digits = text.bytes().take_while(u8::is_ascii_digit).count();
     let more = text[digits..].starts_with(|one: char| one == '-' || one.is_alphabetic());
     (digits == 4 && !more).then(|| text[..4].parse().ok())?

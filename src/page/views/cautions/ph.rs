@@ -1,6 +1,6 @@
 //! The estimate of the use solution's pH.
 
-use crate::form::cautions::UsePh;
+use crate::form::cautions::floors::PhOf;
 use crate::form::cautions::ph::{Ph, work};
 use crate::form::{Field, names};
 use crate::page::components::{assumptions, computed, number_field};
@@ -37,9 +37,8 @@ fn told(shared: &Shared, found: &Ph) -> Html {
         return html! { <p class="unknown">{ shared.say("ph-not-yet") }</p> };
     };
     let maker = product.is_some_and(|product| !product.ph.trim().is_empty());
-    let only_here = product.zip(shared.typed.floor()).is_some_and(|(product, floor)| {
-        let diluted = UsePh::of(&shared.typed, shared.marks()).verdict(product, floor);
-        found.only_diluted(product, floor, &diluted)
+    let stronger = product.zip(shared.typed.floor()).and_then(|(product, floor)| {
+        PhOf::in_machine(&shared.typed, shared.marks()).fit(product, floor).stronger()
     });
     let one = shared.show(low) == shared.show(high);
     let window = shared.typed.floor().and_then(|floor| floor.surface.window().copied());
@@ -51,7 +50,7 @@ fn told(shared: &Shared, found: &Ph) -> Html {
                 if !one { { " – " }{ computed(shared, names::PH_HIGH, high) } }
             </p>
             if maker { <p>{ shared.say("ph-maker") }</p> }
-            if only_here { <p data-neat="does-not-fit">{ shared.say("ph-neat") }</p> }
+            if let Some(stronger) = stronger { <p data-neat={stronger}>{ shared.say(stronger) }</p> }
             if let Some(strength) = found.strength { { ph_curve(shared, &found.curve, strength, window) } }
         </>
     }

@@ -1,10 +1,15 @@
-//! A product from the pasted text of its safety data sheet: what is found stands beside its line, and is taken
-//! only where a person ticked it.
+//! A product from the pasted text of its safety data sheet: what is found stands beside its line, can be
+//! corrected there, and is taken only where a person ticked it.
 
 use crate::form::Action;
+use crate::page::components::loose_field;
 use crate::page::shared::Shared;
-use crate::site::sheet::{Disagreement, Doubt, Finding, Gear, Of, Sheet, Span, Statements, What, read, take};
+use crate::site::sheet::{
+    By, Corrected, Disagreement, Doubt, Finding, Gear, Harm, Ingredient, Of, Piece, Sheet, Span, Statements,
+    What, read, take,
+};
 use crate::words::Argument;
+use std::collections::BTreeMap;
 use std::rc::Rc;
 use web_sys::{HtmlInputElement, HtmlTextAreaElement};
 use yew::prelude::*;
@@ -15,56 +20,72 @@ pub struct SheetReaderProps {
     pub shared: Shared,
 }
 
-/// A component, since it remembers what was pasted, found and ticked.
+/// A component, since it remembers what was pasted, found, ticked and corrected.
 #[component]
 pub fn SheetReader(props: &SheetReaderProps) -> Html {
     let shared = &props.shared;
     let pasted = use_node_ref();
     let found = use_state(|| None::<Rc<Sheet>>);
     let ticked = use_state(Vec::<usize>::new);
+    let typed = use_state(BTreeMap::<usize, Vec<String>>::new);
+    let corrected = found.as_ref().map(|sheet| Rc::new(sheet.corrected(&typed, shared.marks())));
     let onread = {
-        let (shared, pasted, found, ticked) = (shared.clone(), pasted.clone(), found.clone(), ticked.clone());
+        let (shared, pasted, found) = (shared.clone(), pasted.clone(), found.clone());
+        let (ticked, typed) = (ticked.clone(), typed.clone());
         move |_: MouseEvent| {
             let Some(area) = pasted.cast::<HtmlTextAreaElement>() else { return };
             let statements = Statements::of(|key| shared.words.find(key));
             found.set(Some(Rc::new(read(&area.value(), &statements))));
             ticked.set(Vec::new());
+            typed.set(BTreeMap::new());
         }
     };
+    // One whose correction is not understood is not taken, ticked or not.
+    let taken: Vec<usize> = corrected.as_ref().map_or_else(Vec::new, |corrected| {
+        ticked.iter().copied().filter(|index| !corrected.mistakes.contains_key(index)).collect()
+    });
     let ontake = {
-        let (shared, found, ticked) = (shared.clone(), found.clone(), ticked.clone());
+        let (shared, found, ticked, taken) = (shared.clone(), found.clone(), ticked.clone(), taken.clone());
+        let (typed, corrected) = (typed.clone(), corrected.clone());
         move |_: MouseEvent| {
-            let Some(sheet) = &*found else { return };
+            let Some(corrected) = &corrected else { return };
             let accepted: Vec<Finding> =
-                ticked.iter().filter_map(|index| sheet.findings.get(*index).cloned()).collect();
-            let mut typed = (*shared.typed).clone();
-            if let Some(product) = typed.product_mut() {
+                taken.iter().filter_map(|index| corrected.findings.get(*index).cloned()).collect();
+            let mut whole = (*shared.typed).clone();
+            if let Some(product) = whole.product_mut() {
                 *product = take(product, &accepted, shared.marks());
-                shared.act.emit(Action::Replace(Box::new(typed)));
+                shared.act.emit(Action::Replace(Box::new(whole)));
             }
             found.set(None);
             ticked.set(Vec::new());
+            typed.set(BTreeMap::new());
         }
     };
-    let line = |(index, finding): (usize, &Finding)| {
-        let ticked = ticked.clone();
-        let on = ticked.contains(&index);
-        let onchange = move |event: Event| {
-            let mut next: Vec<usize> = ticked.iter().copied().filter(|one| *one != index).collect();
-            if event.target_unchecked_into::<HtmlInputElement>().checked() {
-                next.push(index);
+    let line = |index: usize, read: &Finding, corrected: &Corrected| {
+        let mistake = corrected.mistakes.get(&index).copied();
+        let now = &corrected.findings[index];
+        let onchange = {
+            let ticked = ticked.clone();
+            move |event: Event| {
+                let mut next: Vec<usize> = ticked.iter().copied().filter(|one| *one != index).collect();
+                if event.target_unchecked_into::<HtmlInputElement>().checked() {
+                    next.push(index);
+                }
+                ticked.set(next);
             }
-            ticked.set(next);
         };
         let name = format!("sheet-{}", index + 1);
         html! {
             <li>
                 <label class="switch">
-                    <input type="checkbox" id={name.clone()} {name} checked={on} {onchange} />
-                    <span><strong>{ told(shared, &finding.what) }</strong></span>
+                    <input type="checkbox" id={name.clone()} name={name.clone()} {onchange}
+                        checked={taken.contains(&index)} disabled={mistake.is_some()} />
+                    <span><strong>{ told(shared, &now.what) }</strong></span>
                 </label>
-                <p class="hint">{ place(shared, finding) }</p>
-                { for finding.doubts.iter().map(|doubt| html! { <p class="unknown">{ doubt_text(shared, *doubt) }</p> }) }
+                <p class="hint">{ place(shared, read) }</p>
+                if now.what != read.what { <p class="hint">{ shared.say("sheet-corrected") }</p> }
+                { for now.doubts.iter().map(|doubt| html! { <p class="unknown">{ doubt_text(shared, *doubt) }</p> }) }
+                { pieces(shared, &name, read, &typed, index, mistake) }
             </li>
         }
     };
@@ -78,19 +99,63 @@ pub fn SheetReader(props: &SheetReaderProps) -> Html {
             <div class="buttons">
                 <button type="button" name="sheet-read" onclick={onread}>{ shared.say("sheet-read") }</button>
             </div>
-            if let Some(sheet) = (*found).clone() {
-                <div role="status">{ summary(shared, &sheet) }</div>
-                { for sheet.clashes.iter().map(|clash| html! { <p class="mistake">{ clash_text(shared, clash.what) }</p> }) }
-                <ol class="findings">{ for sheet.findings.iter().enumerate().map(line) }</ol>
+            if let (Some(sheet), Some(corrected)) = (found.as_ref(), &corrected) {
+                <div role="status">{ summary(shared, sheet) }</div>
+                { for corrected.clashes.iter().map(|clash| html! { <p class="mistake">{ clash_text(shared, clash.what) }</p> }) }
+                <ol class="findings">
+                    { for sheet.findings.iter().enumerate().map(|(index, read)| line(index, read, corrected)) }
+                </ol>
                 if !sheet.findings.is_empty() {
                     <div class="buttons">
-                        <button type="button" name="sheet-take" onclick={ontake} disabled={ticked.is_empty()}>
-                            { shared.tell("sheet-take", &[("n", Argument::number(ticked.len() as f64, ticked.len().to_string()))]) }
+                        <button type="button" name="sheet-take" onclick={ontake} disabled={taken.is_empty()}>
+                            { shared.tell("sheet-take", &[("n", Argument::number(taken.len() as f64, taken.len().to_string()))]) }
                         </button>
                     </div>
                 }
             }
         </>
+    }
+}
+
+/// The values of a finding, to correct beside its line.
+fn pieces(
+    shared: &Shared,
+    name: &str,
+    read: &Finding,
+    typed: &UseStateHandle<BTreeMap<usize, Vec<String>>>,
+    index: usize,
+    mistake: Option<Piece>,
+) -> Html {
+    let all = read.pieces(shared.marks());
+    if all.is_empty() {
+        return Html::default();
+    }
+    let texts: Vec<String> =
+        typed.get(&index).cloned().unwrap_or_else(|| all.iter().map(|(_, text)| text.clone()).collect());
+    let field = |(at, (piece, _)): (usize, &(Piece, String))| {
+        let oninput = {
+            let (typed, texts) = (typed.clone(), texts.clone());
+            move |text: String| {
+                let mut next = (*typed).clone();
+                let mut texts = texts.clone();
+                texts[at] = text;
+                next.insert(index, texts);
+                typed.set(next);
+            }
+        };
+        loose_field(
+            format!("{name}-{}", piece.name()),
+            shared.say(piece.key()),
+            texts[at].clone(),
+            mistake.filter(|one| one == piece).map(|piece| shared.say(piece.mistake())),
+            oninput.into(),
+        )
+    };
+    html! {
+        <details class="more">
+            <summary>{ shared.tell("sheet-correct", &[("line", Argument::text(read.line.to_string()))]) }</summary>
+            <div class="fields">{ for all.iter().enumerate().map(field) }</div>
+        </details>
     }
 }
 
@@ -159,9 +224,26 @@ fn told(shared: &Shared, what: &What) -> String {
             let density = format!("{} {symbol}", span_text(shared, *span));
             shared.tell("sheet-density", &[("density", text(density))])
         }
+        What::Toxicity { of, by, span } => {
+            let key = if *by == By::Mouth { "sheet-toxicity-mouth" } else { "sheet-toxicity-skin" };
+            let dose = format!("{} mg/kg", span_text(shared, *span));
+            shared.tell(key, &[("part", text(named(of))), ("dose", text(dose))])
+        }
+        What::Multiplier { of, factor, harm } => {
+            let key = match harm {
+                Harm::Acute => "sheet-multiplier-acute",
+                Harm::Chronic => "sheet-multiplier-chronic",
+                Harm::NotSaid => "sheet-multiplier",
+            };
+            shared.tell(key, &[("part", text(named(of))), ("m", text(shared.words.number(*factor)))])
+        }
         What::Un(number) => shared.tell("sheet-un", &[("number", text(number.to_string()))]),
         What::NotRegulated => shared.say("sheet-not-regulated"),
     }
+}
+
+fn named(of: &Ingredient) -> String {
+    if of.name.is_empty() { of.cas.clone() } else { of.name.clone() }
 }
 
 fn doubt_text(shared: &Shared, doubt: Doubt) -> String {

@@ -1,12 +1,8 @@
-//! Everything on the site held against everything: which products must never meet, and which fit which floor.
+//! All products of the site with each other: which must never meet.
 
-use crate::chemistry::floor::{FloorVerdict, Reason};
 use crate::chemistry::pairs::{Meeting, Pair, Severity};
-use crate::form::cautions::{UsePh, mixing};
+use crate::form::cautions::mixing;
 use crate::page::shared::Shared;
-use crate::page::views::captioned;
-use crate::site::Product;
-use crate::words::Argument;
 use yew::prelude::*;
 
 /// A cell of the table: what is known, in two or three words.
@@ -62,56 +58,5 @@ pub fn mixing_table(shared: &Shared) -> Html {
             </div>
             <ul>{ for mixing::pairs_on_site(&shared.typed).iter().map(line) }</ul>
         </>
-    }
-}
-
-/// Each product of the site on each of its floors.
-pub fn floor_table(shared: &Shared) -> Html {
-    let site = &shared.typed.site;
-    // The pH of each is worked out once, at its own dilution.
-    let mut own = (*shared.typed).clone();
-    let mut ph_of = |product: &Product| {
-        own.ask.product.clone_from(&product.id);
-        UsePh::of(&own, shared.marks())
-    };
-    let phs: Vec<UsePh> = site.products.iter().map(&mut ph_of).collect();
-    let tables = site.floors.iter().map(|floor| {
-        let row = |(product, ph): (&Product, &UsePh)| {
-            let verdict = ph.verdict(product, floor);
-            let why: Vec<String> = match &verdict {
-                FloorVerdict::Fits => Vec::new(),
-                FloorVerdict::DoesNotFit { reasons } => {
-                    reasons.iter().map(|reason| reason_text(shared, reason)).collect()
-                }
-                FloorVerdict::Unknown { missing } => {
-                    missing.iter().map(|missing| shared.say(missing.key())).collect()
-                }
-            };
-            html! {
-                <tr>
-                    <th scope="row">{ &product.name }</th>
-                    <td data-verdict={verdict.key()}>{ shared.say(verdict.short()) }</td>
-                    <td>{ why.join(" ") }</td>
-                </tr>
-            }
-        };
-        captioned(
-            shared,
-            floor.name.clone(),
-            &["column-product", "column-fits", "column-why"],
-            site.products.iter().zip(&phs).map(row).collect(),
-        )
-    });
-    html! { <><p class="hint">{ shared.say("fits-hint") }</p>{ for tables }</> }
-}
-
-/// Why a product does not fit, in words.
-fn reason_text(shared: &Shared, reason: &Reason) -> String {
-    match reason {
-        Reason::Family(_) => shared.say(reason.key()),
-        Reason::TooAcid(window) | Reason::TooAlkaline(window) => {
-            let number = |ph: f64| Argument::number(ph, shared.words.number(ph));
-            shared.tell(reason.key(), &[("low", number(window.low)), ("high", number(window.high))])
-        }
     }
 }

@@ -2,6 +2,7 @@
 
 use super::list::AreaList;
 use super::shown::Shown;
+use crate::coded::Coded;
 use crate::form::action::{Line, Shelf};
 use crate::form::shift::{Better, Shift, Turns, best_order};
 use crate::form::{Action, Field, Outcome};
@@ -70,30 +71,9 @@ pub fn area_line(shared: &Shared, outcome: &Outcome, index: usize) -> Html {
     };
     let machine = own_record(shared, Shelf::Machine, ("area-machine", number), &area.machine);
     let product = own_record(shared, Shelf::Product, ("area-product", number), &area.product);
-    let place_name = |one: &Place| (one.code().to_owned(), shared.say(&format!("place-{}", one.code())));
-    let place = Choice {
-        name: format!("area-{number}-place").into(),
-        label: shared.say("area-place"),
-        options: Place::ALL.iter().map(place_name).collect(),
-        chosen: area.place.code().to_owned(),
-        hint: None,
-    };
-    let soil_name = |one: &Soil| (one.code().to_owned(), shared.say(&format!("soil-{}", one.code())));
-    let soil = Choice {
-        name: format!("area-{number}-soil").into(),
-        label: shared.say("area-soil"),
-        options: Soil::ALL.iter().map(soil_name).collect(),
-        chosen: area.soil.code().to_owned(),
-        hint: None,
-    };
-    let around_name = |one: &Around| (one.code().to_owned(), shared.say(&format!("around-{}", one.code())));
-    let around = Choice {
-        name: format!("area-{number}-around").into(),
-        label: shared.say("area-around"),
-        options: Around::ALL.iter().map(around_name).collect(),
-        chosen: area.around.code().to_owned(),
-        hint: None,
-    };
+    let place = of_codes(shared, ("area-place", "place"), number, area.place);
+    let soil = of_codes(shared, ("area-soil", "soil"), number, area.soil);
+    let around = of_codes(shared, ("area-around", "around"), number, area.around);
     let alone = shared.typed.machine_of(area).is_some_and(|machine| machine.unattended);
     let field = |field: Field| number_field(shared, outcome, field, None);
     // Of equal buttons a screen reader must tell which area each is for.
@@ -149,6 +129,18 @@ pub fn area_line(shared: &Shared, outcome: &Outcome, index: usize) -> Html {
                 { of_area("remove", "area-remove", Action::Remove(Shelf::Area, index)) }
             </div>
         </li>
+    }
+}
+
+/// A choice of an area that has codes: `key` is the word key of its label, and `words` begins those of the choices.
+fn of_codes<T: Coded>(shared: &Shared, (key, words): (&str, &str), number: usize, chosen: T) -> Choice {
+    let option = |code: &&str| ((*code).to_owned(), shared.say(&format!("{words}-{code}")));
+    Choice {
+        name: key.replacen('-', &format!("-{number}-"), 1).into(),
+        label: shared.say(key),
+        options: T::CODES.iter().map(option).collect(),
+        chosen: chosen.code().to_owned(),
+        hint: None,
     }
 }
 

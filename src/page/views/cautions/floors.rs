@@ -1,0 +1,88 @@
+//! Which product of the site fits which of its floors, and at what dilution.
+
+use crate::answer::Value;
+use crate::chemistry::floor::Reason;
+use crate::form::cautions::UsePh;
+use crate::form::cautions::floors::{Fit, PhOf, all};
+use crate::page::components::computed;
+use crate::page::shared::Shared;
+use crate::page::views::captioned;
+use crate::site::Product;
+use crate::units::Kind;
+use crate::words::Argument;
+use yew::prelude::*;
+
+/// Each product of the site on each of its floors.
+pub fn floor_table(shared: &Shared) -> Html {
+    let site = &shared.typed.site;
+    // The pH of each is worked out once, at its own dilution.
+    let known = all(&shared.typed, shared.marks());
+    let tables = site.floors.iter().enumerate().map(|(at, floor)| {
+        let row = |(index, (product, ph)): (usize, (&Product, &PhOf))| {
+            let fit = ph.fit(product, floor);
+            html! {
+                <tr>
+                    <th scope="row">{ &product.name }</th>
+                    <td data-verdict={fit.key()}>{ shared.say(fit.short()) }</td>
+                    <td>{ ph_cell(shared, ph, &format!("cautions.fits.{}.{}", at + 1, index + 1)) }</td>
+                    <td>{ why(shared, &fit) }</td>
+                </tr>
+            }
+        };
+        captioned(
+            shared,
+            floor.name.clone(),
+            &["column-product", "column-fits", "column-ph", "column-why"],
+            site.products.iter().zip(&known).enumerate().map(row).collect(),
+        )
+    });
+    html! { <><p class="hint">{ shared.say("fits-hint") }</p>{ for tables }</> }
+}
+
+/// The pH of the use solution, its dilution, and whether somebody measured it.
+fn ph_cell(shared: &Shared, ph: &PhOf, name: &str) -> Html {
+    let UsePh { range, sure, printed } = ph.used;
+    let Some(range) = range else { return html! { { shared.say("floor-ph-unknown") } } };
+    let (low, high) = (Value::plain(range.low, Kind::Ph), Value::plain(range.high, Kind::Ph));
+    let one = shared.show(low) == shared.show(high);
+    let from = match (printed, sure) {
+        (true, _) => "floor-ph-printed",
+        (false, true) => "floor-ph-estimated",
+        (false, false) => "floor-ph-not-sure",
+    };
+    let at = ph.strength.map(|strength| {
+        let ratio = Value::plain(strength.parts_of_water(), Kind::Ratio);
+        shared.tell("floor-ph-at", &[("n", shared.argument(ratio))])
+    });
+    html! {
+        <>
+            { computed(shared, format!("{name}.ph_low"), low) }
+            if !one { { " – " }{ computed(shared, format!("{name}.ph_high"), high) } }
+            { ", " }{ shared.say(from) }
+            if let Some(at) = at { { ", " }{ at } }
+        </>
+    }
+}
+
+/// Why a product does not fit, or only diluted, or what is to be found out.
+pub fn why(shared: &Shared, fit: &Fit) -> String {
+    let reasons = |all: &[Reason]| all.iter().map(|reason| reason_text(shared, reason)).collect::<Vec<_>>();
+    let mut told: Vec<String> = fit.stronger().map(|key| shared.say(key)).into_iter().collect();
+    match fit {
+        Fit::Fits => (),
+        Fit::OnlyDiluted { reasons: all, .. } | Fit::DoesNotFit { reasons: all } => told.extend(reasons(all)),
+        Fit::Unknown { missing } => told.extend(missing.iter().map(|missing| shared.say(missing.key()))),
+    }
+    told.join(" ")
+}
+
+/// Why a product does not fit, in words.
+fn reason_text(shared: &Shared, reason: &Reason) -> String {
+    match reason {
+        Reason::Family(_) => shared.say(reason.key()),
+        Reason::TooAcid(window) | Reason::TooAlkaline(window) => {
+            let number = |ph: f64| Argument::number(ph, shared.words.number(ph));
+            shared.tell(reason.key(), &[("low", number(window.low)), ("high", number(window.high))])
+        }
+    }
+}
