@@ -1,0 +1,91 @@
+//! What each site says fits together, and both together do not.
+
+use super::{Clash, Side, Work, has, index, rename::replace};
+use crate::site::passing::conflict::Use;
+use crate::site::passing::records::{find, id, name, records as list_of};
+use crate::site::passing::references::{Held, REFERENCES, circle, held};
+use crate::site::unknown;
+use serde_json::{Map, Value};
+
+/// Brings back a record that one side removed and something of the merged site names, or, where the removal was
+/// decided, makes what names it ask for another one by its name.
+pub(super) fn still_used(work: &mut Work, lists: &mut [(&str, Vec<Value>)]) {
+    let site = lists.iter().map(|(list, records)| ((*list).to_owned(), Value::Array(records.clone())));
+    let site = Value::Object(site.collect::<Map<_, _>>());
+    let mut missing: Vec<(Held, Vec<Use>)> = Vec::new();
+    for one in held(&site).filter(|one| !has(&site, one.row.target, one.id) && !was_so(work.ours, one)) {
+        let [list, id, field] = [one.row.list, one.by, one.row.field].map(str::to_owned);
+        let used = Use { list, id, field };
+        match missing.iter_mut().find(|(other, _)| other.row.target == one.row.target && other.id == one.id) {
+            Some((_, all)) => all.push(used),
+            None => missing.push((one, vec![used])),
+        }
+    }
+    for (one, used) in missing {
+        let target = one.row.target;
+        let [ours, theirs] = [work.ours, work.theirs].map(|site| find(list_of(site, target), one.id));
+        let (removed_by, Some(record)) = (if ours.is_none() { Side::Ours } else { Side::Theirs }, ours.or(theirs)) else {
+            // It hung in the air in their site already, and still does.
+            continue;
+        };
+        let other = if removed_by == Side::Ours { Side::Theirs } else { Side::Ours };
+        let decided = work.decided(target, one.id, "");
+        if decided == Some(removed_by) {
+            let asks = unknown::id(name(record));
+            for row in REFERENCES.iter().filter(|row| row.target == target) {
+                let records = lists.iter_mut().filter(|(list, _)| *list == row.list).flat_map(|(_, all)| all);
+                records.filter_map(|one| one.get_mut(row.field)).for_each(|held| replace(held, one.id, &asks));
+            }
+            continue;
+        }
+        if decided != Some(other) {
+            // It says more than that the record was changed by the other one.
+            work.conflicts.retain(|known| known.list != target || known.id != one.id || !known.field().is_empty());
+            work.clash(target, Some(record), Clash::StillUsed { removed_by, used });
+        }
+        if let Some((_, records)) = lists.iter_mut().find(|(list, _)| *list == target) {
+            records.push(record.clone());
+        }
+    }
+}
+
+/// Whether a site names the same from the same field, and does not have it either.
+fn was_so(site: &Value, one: &Held) -> bool {
+    !has(site, one.row.target, one.id)
+        && held(site).any(|own| own.row == one.row && own.by == one.by && own.id == one.id)
+}
+
+/// Opens circles that neither site has alone: fields of theirs go back to ours, or, where theirs was decided,
+/// ours to theirs.
+pub(super) fn circles(work: &mut Work, site: &mut Value) {
+    // Each round takes one field to one side for good, and there are two sides.
+    for _ in 0..2 * held(site).count() + 1 {
+        let Some(round) = circle(site) else { return };
+        let fields: Vec<(&str, String, &str)> =
+            round.iter().map(|one| (one.row.list, one.by.to_owned(), one.row.field)).collect();
+        let of = |site: &Value, (list, id, field): &(&str, String, &str)| {
+            index(list_of(site, list)).get(id.as_str()).and_then(|one| one.get(*field)).cloned()
+        };
+        let from = |side: Side, at: &&(&str, String, &str)| {
+            let own = if side == Side::Ours { work.ours } else { work.theirs };
+            of(own, at).is_some_and(|own| Some(own) != of(site, at))
+        };
+        let decided = |at: &(&str, String, &str)| work.decided(at.0, &at.1, at.2);
+        let back = fields.iter().filter(|at| from(Side::Ours, at)).find(|at| decided(at) != Some(Side::Theirs));
+        let (at, side) = match (back, fields.iter().find(|at| from(Side::Theirs, at))) {
+            (Some(at), _) => (at.clone(), Side::Ours),
+            (None, Some(at)) => (at.clone(), Side::Theirs),
+            (None, None) => return,
+        };
+        let [ours, theirs] = [work.ours, work.theirs].map(|site| of(site, &at).unwrap_or_default());
+        let value = if side == Side::Ours { ours.clone() } else { theirs.clone() };
+        let undecided = decided(&at).is_none() && side == Side::Ours;
+        let Some(Value::Array(records)) = site.get_mut(at.0) else { return };
+        let Some(record) = records.iter_mut().find(|record| id(record) == at.1) else { return };
+        record[at.2] = value;
+        if undecided {
+            let record = record.clone();
+            work.clash(at.0, Some(&record), Clash::Circle { field: at.2.to_owned(), ours, theirs });
+        }
+    }
+}
