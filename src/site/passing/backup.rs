@@ -71,8 +71,10 @@ pub fn read(text: &str) -> Result<Secret, BackupMistake> {
             digits.push(digit.ok_or(BackupMistake::Character { line: first + line, character })?);
         }
     }
-    let bytes: Vec<u8> =
-        digits.chunks(2).filter_map(|pair| u8::try_from(pair.iter().fold(0, |sum, one| sum * 16 + one)).ok()).collect();
+    let bytes: Vec<u8> = digits
+        .chunks(2)
+        .filter_map(|pair| u8::try_from(pair.iter().fold(0, |sum, one| sum * 16 + one)).ok())
+        .collect();
     let (key, print) = bytes.split_first_chunk::<32>().ok_or(BackupMistake::Length(digits.len()))?;
     if digits.len() != 84 {
         return Err(BackupMistake::Length(digits.len()));

@@ -22,7 +22,8 @@ pub fn strip(value: &Value, shape: &Shape) -> Value {
 fn strip_from(value: &Value, blank: &Value, shape: &Shape) -> Value {
     match (shape, value) {
         (Shape::Object { fields, .. }, Value::Object(object)) => {
-            let shape_of = |key: &String| fields.iter().find(|(field, _)| field == key).map(|(_, shape)| *shape);
+            let shape_of =
+                |key: &String| fields.iter().find(|(field, _)| field == key).map(|(_, shape)| *shape);
             let is_blank = |key: &String, value| shape_of(key).is_some() && blank.get(key) == Some(value);
             let kept = object.iter().filter(|(key, value)| !is_blank(key, *value));
             let short = kept.map(|(key, value)| match (shape_of(key), blank.get(key)) {
@@ -50,7 +51,8 @@ fn restore_from(value: &Value, blank: &Value, shape: &Shape) -> Value {
             let mut whole = object.clone();
             for (field, shape) in *fields {
                 let Some(blank) = blank.get(*field) else { continue };
-                let value = object.get(*field).map_or_else(|| blank.clone(), |own| restore_from(own, blank, shape));
+                let value =
+                    object.get(*field).map_or_else(|| blank.clone(), |own| restore_from(own, blank, shape));
                 whole.insert((*field).to_owned(), value);
             }
             Value::Object(whole)

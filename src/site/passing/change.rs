@@ -98,9 +98,12 @@ pub fn compare(old: &Site, new: &Site) -> Vec<Change> {
 
 pub(super) fn changes(old: &Value, new: &Value) -> Vec<Change> {
     let is_list = |field: &&str| new.get(*field).is_some_and(Value::is_array);
-    let of_itself = Change { list: String::new(), id: String::new(), name: String::new(), what: What::Removed };
-    let mut all: Vec<Change> =
-        fields().filter(|field| !is_list(field)).filter_map(|field| differs(&of_itself, field, old, new)).collect();
+    let of_itself =
+        Change { list: String::new(), id: String::new(), name: String::new(), what: What::Removed };
+    let mut all: Vec<Change> = fields()
+        .filter(|field| !is_list(field))
+        .filter_map(|field| differs(&of_itself, field, old, new))
+        .collect();
     for list in fields().filter(is_list) {
         of_list(list, list_of(old, list), list_of(new, list), &mut all);
     }
@@ -109,7 +112,8 @@ pub(super) fn changes(old: &Value, new: &Value) -> Vec<Change> {
 
 fn differs(of: &Change, field: &str, old: &Value, new: &Value) -> Option<Change> {
     let [before, after] = [old, new].map(|site| site.get(field).cloned().unwrap_or_default());
-    (before != after).then(|| Change { what: What::Field { field: field.to_owned(), before, after }, ..of.clone() })
+    (before != after)
+        .then(|| Change { what: What::Field { field: field.to_owned(), before, after }, ..of.clone() })
 }
 
 fn of_list(list: &str, old: &[Value], new: &[Value], all: &mut Vec<Change>) {

@@ -49,7 +49,9 @@ fn take(all: &mut Vec<Value>, newer: &[Value], chosen: &[&Change]) {
     for change in chosen {
         match change.what {
             What::Removed => all.retain(|record| id(record) != change.id),
-            What::Field { .. } => all.iter_mut().filter(|one| id(one) == change.id).for_each(|one| put(one, change)),
+            What::Field { .. } => {
+                all.iter_mut().filter(|one| id(one) == change.id).for_each(|one| put(one, change))
+            }
             What::Added { .. } | What::Moved { .. } => {}
         }
     }
@@ -66,7 +68,8 @@ fn take(all: &mut Vec<Value>, newer: &[Value], chosen: &[&Change]) {
             },
             None => continue,
         };
-        let before = newer[..index].iter().rev().find_map(|one| all.iter().position(|own| id(own) == id(one)));
+        let before =
+            newer[..index].iter().rev().find_map(|one| all.iter().position(|own| id(own) == id(one)));
         debug_assert!(find(all, id(record)).is_none(), "no record twice");
         all.insert(before.map_or(0, |at| at + 1), own);
     }

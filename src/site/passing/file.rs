@@ -80,7 +80,9 @@ pub fn read(file: impl AsRef<[u8]>) -> Result<Opened, Refusal> {
     let raw = file.take("site")?;
     hold(&raw)?;
     let signed = match file.fields.remove("signed") {
-        Some(Value::Object(fields)) => Some(signed(Envelope { fields, path: "signed.", schema: file.schema })?),
+        Some(Value::Object(fields)) => {
+            Some(signed(Envelope { fields, path: "signed.", schema: file.schema })?)
+        }
         Some(other) => return Err(wrong("signed", Json::Object, &other)),
         None => None,
     };
@@ -160,8 +162,7 @@ impl Envelope {
     /// Takes a public key out.
     pub(super) fn key(&mut self, field: &str) -> Result<PublicKey, Refusal> {
         let text = self.text(field)?;
-        PublicKey::read(&text)
-            .ok_or_else(|| Refusal::at(format!("{}{field}", self.path), Reason::NotAKey))
+        PublicKey::read(&text).ok_or_else(|| Refusal::at(format!("{}{field}", self.path), Reason::NotAKey))
     }
 
     /// Takes a signature out.

@@ -49,7 +49,8 @@ impl Handover {
     pub fn write(&self) -> String {
         let Self { from, to, signature } = self;
         let (from, to, signature) = (from.text(), to.text(), encode(signature));
-        json!({"brimline": KIND, "schema": SCHEMA, "from": from, "to": to, "signature": signature}).to_string()
+        json!({"brimline": KIND, "schema": SCHEMA, "from": from, "to": to, "signature": signature})
+            .to_string()
     }
 
     /// Reads the text of a file.

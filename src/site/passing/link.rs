@@ -98,7 +98,8 @@ const fn characters(bytes: usize) -> usize {
 /// assert_eq!(unpack(&link), Ok(machine));
 /// ```
 pub fn pack<T: Serialize + Shaped>(content: &T) -> Result<String, LinkMistake> {
-    let json = serde_json::to_string(content).and_then(|text| serde_json::from_str(&text)).unwrap_or_default();
+    let json =
+        serde_json::to_string(content).and_then(|text| serde_json::from_str(&text)).unwrap_or_default();
     fold(&json, T::SHAPE)
 }
 
@@ -116,9 +117,8 @@ pub fn pack<T: Serialize + Shaped>(content: &T) -> Result<String, LinkMistake> {
 /// ```
 pub fn unpack<T: DeserializeOwned + Shaped>(link: &str) -> Result<T, LinkMistake> {
     let json = unfold(link.trim(), T::SHAPE)?;
-    serde_json::from_str(&json.to_string()).map_err(|error| {
-        LinkMistake::Content(Refusal::at("", super::Reason::Unreadable(error.to_string())))
-    })
+    serde_json::from_str(&json.to_string())
+        .map_err(|error| LinkMistake::Content(Refusal::at("", super::Reason::Unreadable(error.to_string()))))
 }
 
 fn fold(json: &Value, shape: &'static crate::shape::Shape) -> Result<String, LinkMistake> {

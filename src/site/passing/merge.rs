@@ -193,8 +193,7 @@ impl<'a> Work<'a> {
             .map(|site| list_of(site, list).iter().map(id).collect::<Vec<&str>>());
         let side = self.decided(list, "", "");
         let staying = index(&records);
-        let woven =
-            weave(&base, &ours, &theirs, |id| staying.contains_key(id), side == Some(Side::Theirs));
+        let woven = weave(&base, &ours, &theirs, |id| staying.contains_key(id), side == Some(Side::Theirs));
         if woven.clash && side.is_none() {
             self.clash(list, None, Clash::Order);
         }

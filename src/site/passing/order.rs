@@ -49,18 +49,19 @@ pub(super) fn weave<'a>(
 ) -> Woven<'a> {
     let (in_base, in_ours, in_theirs) = (set(base), set(ours), set(theirs));
     // The order can only be compared of what all three have.
-    let common =
-        |list: &[&'a str]| -> Vec<&'a str> {
-            let has = |id: &&str| in_base.contains(id) && in_ours.contains(id) && in_theirs.contains(id);
-            list.iter().copied().filter(has).collect()
-        };
+    let common = |list: &[&'a str]| -> Vec<&'a str> {
+        let has = |id: &&str| in_base.contains(id) && in_ours.contains(id) && in_theirs.contains(id);
+        list.iter().copied().filter(has).collect()
+    };
     let [was, our, their] = [base, ours, theirs].map(common);
     let clash = our != was && their != was && our != their;
     let take_theirs = if clash { prefer_theirs } else { our == was };
     let (lead, other) = if take_theirs { (theirs, ours) } else { (ours, theirs) };
     // What only one of them kept of the old, and the old order of it: behind what stood before it.
     let in_lead = if take_theirs { &in_theirs } else { &in_ours };
-    let old = |list: &[&'a str]| -> Vec<&'a str> { list.iter().copied().filter(|id| in_base.contains(id)).collect() };
+    let old = |list: &[&'a str]| -> Vec<&'a str> {
+        list.iter().copied().filter(|id| in_base.contains(id)).collect()
+    };
     let restored = runs(&old(other), |id| in_lead.contains(id));
     let mut bones = Vec::new();
     let put = |anchor: Option<&'a str>, bones: &mut Vec<&'a str>| {

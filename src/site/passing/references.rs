@@ -90,7 +90,8 @@ fn path(held: &Held) -> String {
 fn ids(site: &Value) -> Result<BTreeMap<(&str, &str), usize>, Refusal> {
     let mut found = BTreeMap::new();
     for (list, value) in site.as_object().into_iter().flatten() {
-        for (index, record) in value.as_array().into_iter().flatten().enumerate().filter(|(_, one)| one.is_object())
+        for (index, record) in
+            value.as_array().into_iter().flatten().enumerate().filter(|(_, one)| one.is_object())
         {
             let id = id(record);
             let at = || format!("site.{list}[{index}].id");
@@ -133,7 +134,9 @@ pub(super) fn circle(site: &Value) -> Option<Vec<Held<'_>>> {
                 Some(true) => {}
                 Some(false) => {
                     let steps = way.iter().skip_while(|(node, _)| *node != target);
-                    return Some(steps.filter_map(|(node, next)| from.get(node)?.get(next - 1).cloned()).collect());
+                    return Some(
+                        steps.filter_map(|(node, next)| from.get(node)?.get(next - 1).cloned()).collect(),
+                    );
                 }
             }
         }

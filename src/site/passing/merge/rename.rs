@@ -13,10 +13,11 @@ pub(super) fn apart(base: &Value, ours: &Value, theirs: &mut Value) -> Vec<Renam
     let mut renamed = Vec::new();
     for list in records::fields() {
         let [was, our, their] = [base, ours, &*theirs].map(|site| list_of(site, list));
-        let mut used: BTreeSet<String> = [was, our, their].into_iter().flatten().map(|one| id(one).to_owned()).collect();
-        let others = their.iter().filter(|new| {
-            find(was, id(new)).is_none() && find(our, id(new)).is_some_and(|own| own != *new)
-        });
+        let mut used: BTreeSet<String> =
+            [was, our, their].into_iter().flatten().map(|one| id(one).to_owned()).collect();
+        let others = their
+            .iter()
+            .filter(|new| find(was, id(new)).is_none() && find(our, id(new)).is_some_and(|own| own != *new));
         for record in others {
             let from = id(record).to_owned();
             let to = (2_u64..).map(|count| format!("{from}-{count}")).find(|id| !used.contains(id));
@@ -32,7 +33,10 @@ pub(super) fn apart(base: &Value, ours: &Value, theirs: &mut Value) -> Vec<Renam
         }
         for row in REFERENCES.iter().filter(|row| row.target == list) {
             let Some(Value::Array(records)) = theirs.get_mut(row.list) else { continue };
-            records.iter_mut().filter_map(|record| record.get_mut(row.field)).for_each(|held| replace(held, from, to));
+            records
+                .iter_mut()
+                .filter_map(|record| record.get_mut(row.field))
+                .for_each(|held| replace(held, from, to));
         }
     }
     renamed

@@ -24,7 +24,9 @@ pub(super) fn still_used(work: &mut Work, lists: &mut [(&str, Vec<Value>)]) {
     for (one, used) in missing {
         let target = one.row.target;
         let [ours, theirs] = [work.ours, work.theirs].map(|site| find(list_of(site, target), one.id));
-        let (removed_by, Some(record)) = (if ours.is_none() { Side::Ours } else { Side::Theirs }, ours.or(theirs)) else {
+        let (removed_by, Some(record)) =
+            (if ours.is_none() { Side::Ours } else { Side::Theirs }, ours.or(theirs))
+        else {
             // It hung in the air in their site already, and still does.
             continue;
         };
@@ -34,13 +36,16 @@ pub(super) fn still_used(work: &mut Work, lists: &mut [(&str, Vec<Value>)]) {
             let asks = unknown::id(name(record));
             for row in REFERENCES.iter().filter(|row| row.target == target) {
                 let records = lists.iter_mut().filter(|(list, _)| *list == row.list).flat_map(|(_, all)| all);
-                records.filter_map(|one| one.get_mut(row.field)).for_each(|held| replace(held, one.id, &asks));
+                records
+                    .filter_map(|one| one.get_mut(row.field))
+                    .for_each(|held| replace(held, one.id, &asks));
             }
             continue;
         }
         if decided != Some(other) {
             // It says more than that the record was changed by the other one.
-            work.conflicts.retain(|known| known.list != target || known.id != one.id || !known.field().is_empty());
+            work.conflicts
+                .retain(|known| known.list != target || known.id != one.id || !known.field().is_empty());
             work.clash(target, Some(record), Clash::StillUsed { removed_by, used });
         }
         if let Some((_, records)) = lists.iter_mut().find(|(list, _)| *list == target) {
@@ -71,7 +76,8 @@ pub(super) fn circles(work: &mut Work, site: &mut Value) {
             of(own, at).is_some_and(|own| Some(own) != of(site, at))
         };
         let decided = |at: &(&str, String, &str)| work.decided(at.0, &at.1, at.2);
-        let back = fields.iter().filter(|at| from(Side::Ours, at)).find(|at| decided(at) != Some(Side::Theirs));
+        let back =
+            fields.iter().filter(|at| from(Side::Ours, at)).find(|at| decided(at) != Some(Side::Theirs));
         let (at, side) = match (back, fields.iter().find(|at| from(Side::Theirs, at))) {
             (Some(at), _) => (at.clone(), Side::Ours),
             (None, Some(at)) => (at.clone(), Side::Theirs),
@@ -87,5 +93,55 @@ pub(super) fn circles(work: &mut Work, site: &mut Value) {
             let record = record.clone();
             work.clash(at.0, Some(&record), Clash::Circle { field: at.2.to_owned(), ours, theirs });
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::site::passing::{Conflict, Decision};
+    use serde_json::json;
+
+    /// Records of `standards` with what each replaces.
+    fn standards(replaces: [&str; 3]) -> Value {
+        let one = |(id, replaces): (&str, &str)| json!({"id": id, "name": id, "replaces": replaces});
+        json!({"standards": ["a", "b", "c"].into_iter().zip(replaces).map(one).collect::<Value>()})
+    }
+
+    /// What both say of `replaces`, field by field and ours first, and how a merge opens the circle in it.
+    fn opened(
+        ours: [&str; 3],
+        theirs: [&str; 3],
+        mixed: [&str; 3],
+        decisions: &[Decision],
+    ) -> (Value, Vec<Conflict>) {
+        let (base, ours, theirs, mut site) =
+            (standards(["", "", ""]), standards(ours), standards(theirs), standards(mixed));
+        let mut work = Work { base: &base, ours: &ours, theirs: &theirs, decisions, conflicts: Vec::new() };
+        circles(&mut work, &mut site);
+        assert_eq!(circle(&site), None);
+        (site, work.conflicts)
+    }
+
+    #[test]
+    fn a_circle_that_neither_has_alone_is_opened_and_told() {
+        let (ours, theirs) = (["b", "", ""], ["", "a", "b"]);
+        let (site, conflicts) = opened(ours, theirs, ["b", "a", "b"], &[]);
+        assert_eq!(site, standards(["b", "", "b"]), "ours is kept, and what is in no circle");
+        assert_eq!(conflicts.len(), 1);
+        assert_eq!(
+            (conflicts[0].code(), conflicts[0].id.as_str(), conflicts[0].field()),
+            ("conflict-circle", "b", "replaces")
+        );
+        let theirs_taken = opened(ours, theirs, ["b", "a", "b"], &[conflicts[0].take(Side::Theirs)]);
+        assert_eq!(theirs_taken, (standards(["", "a", "b"]), vec![]));
+        let ours_taken = opened(ours, theirs, ["b", "a", "b"], &[conflicts[0].take(Side::Ours)]);
+        assert_eq!(ours_taken, (standards(["b", "", "b"]), vec![]));
+    }
+
+    #[test]
+    fn a_circle_of_three() {
+        let (site, conflicts) = opened(["b", "c", ""], ["", "", "a"], ["b", "c", "a"], &[]);
+        assert_eq!((site, conflicts.len()), (standards(["b", "c", ""]), 1));
     }
 }
