@@ -20,13 +20,13 @@ fn every_changed_byte_of_a_signed_file_is_caught() {
     // Each bit, and what JSON is made of in the place of the byte.
     let flips = (0..8).map(|bit| move |byte: u8| byte ^ (1 << bit));
     let puts = b" \n\t\"\\,:{}[]0aAz".map(|put| move |_: u8| put);
-    let changes: Vec<Box<dyn Fn(u8) -> u8>> = flips
+    let kinds: Vec<Box<dyn Fn(u8) -> u8>> = flips
         .map(|change| Box::new(change) as Box<dyn Fn(u8) -> u8>)
         .chain(puts.map(|change| Box::new(change) as Box<dyn Fn(u8) -> u8>))
         .collect();
     let mut reasons: BTreeMap<&str, usize> = BTreeMap::new();
     for at in 0..file.len() {
-        for change in &changes {
+        for change in &kinds {
             let mut changed = file.clone();
             changed[at] = change(file[at]);
             if changed == file {

@@ -64,7 +64,7 @@ pub fn other(value: &mut Value, shape: &Shape) {
         (Shape::Flag, Value::Bool(flag)) => *flag = !*flag,
         (Shape::Choice(codes), Value::String(code)) => {
             let at = codes.iter().position(|one| one == code).expect("a code");
-            *code = codes[(at + 1) % codes.len()].to_owned();
+            codes[(at + 1) % codes.len()].clone_into(code);
         }
         (Shape::List(one), Value::Array(all)) if all.len() % 2 == 0 => {
             all.push(if let Shape::Choice(codes) = one { codes[0].into() } else { one.blank() });

@@ -1,15 +1,13 @@
 //! Whatever bytes come, the readers come to an end and say something.
 
 use brimline::site::passing::{Handover, Secret, backup, link, read, sign, verify, write};
-use brimline::site::{Machine, Site, demo};
+use brimline::site::{Site, demo};
 use proptest::prelude::*;
-use std::sync::atomic::{AtomicUsize, Ordering};
-
-static RUNS: AtomicUsize = AtomicUsize::new(0);
+use proptest::test_runner::TestRunner;
+use std::cell::Cell;
 
 /// Whatever is taken can be written and read again.
 fn feed(bytes: &[u8]) {
-    RUNS.fetch_add(1, Ordering::Relaxed);
     if let Ok(opened) = read(bytes) {
         verify(&opened);
         let again = write(&opened.site).expect("what was taken goes out");
@@ -59,54 +57,52 @@ fn pieces() -> impl Strategy<Value = Vec<String>> {
     prop::collection::vec(piece, 0..24)
 }
 
-proptest! {
-    #![proptest_config(ProptestConfig { cases: 2_000, failure_persistence: None, ..ProptestConfig::default() })]
-
-    #[test]
-    fn any_bytes(bytes in prop::collection::vec(any::<u8>(), 0..600)) {
-        feed(&bytes);
+/// A small signed file.
+fn small() -> Vec<u8> {
+    let mut site = demo();
+    site.areas.truncate(2);
+    site.machines.truncate(1);
+    site.products.truncate(1);
+    for area in &mut site.areas {
+        area.product.clear();
+        area.machine.clear();
     }
-
-    #[test]
-    fn pieces_of_files(pieces in pieces()) {
-        feed(pieces.concat().as_bytes());
-    }
-
-    /// A real file with some bytes changed, left out or put in.
-    #[test]
-    fn files_with_faults(faults in prop::collection::vec((any::<usize>(), 0..4_u8, any::<u8>()), 1..6)) {
-        let mut site = demo();
-        site.areas.truncate(2);
-        site.machines.truncate(1);
-        site.products.truncate(1);
-        site.areas.iter_mut().for_each(|area| area.product = String::new());
-        site.areas.iter_mut().for_each(|area| area.machine = String::new());
-        let mut file = sign(&site, &Secret::new([1; 32])).expect("it goes out").into_bytes();
-        for (at, what, byte) in faults {
-            let at = at % file.len();
-            match what {
-                0 => file[at] = byte,
-                1 => drop(file.remove(at)),
-                2 => file.insert(at, byte),
-                _ => file.truncate(at.max(1)),
-            }
-        }
-        feed(&file);
-    }
-
-    #[test]
-    fn links_of_any_characters(link in "[A-Za-z0-9_-]{0,200}|AQ[A-Za-z0-9_-]{0,200}|.{0,40}") {
-        RUNS.fetch_add(1, Ordering::Relaxed);
-        let _ = link::unpack::<Machine>(&link);
-    }
+    sign(&site, &Secret::new([1; 32])).expect("it goes out").into_bytes()
 }
 
-/// Runs after the others only by its name, and counts at least its own.
-#[test]
-fn zz_how_many_runs() {
-    for length in 0..1_000_usize {
-        let bytes: Vec<u8> = (0..length).map(|at| (at * 31 + length) as u8).collect();
-        feed(&bytes);
+/// A file with some bytes changed, left out, put in or cut off.
+fn with_faults(mut file: Vec<u8>, faults: &[(usize, u8, u8)]) -> Vec<u8> {
+    for (at, what, byte) in faults {
+        let at = at % file.len();
+        match what {
+            0 => file[at] = *byte,
+            1 => drop(file.remove(at)),
+            2 => file.insert(at, *byte),
+            _ => file.truncate(at.max(1)),
+        }
     }
-    println!("{} executions of the readers, no panic", RUNS.load(Ordering::Relaxed));
+    file
+}
+
+#[test]
+fn no_reader_panics() {
+    let runs = Cell::new(0_usize);
+    let run = |cases, strategy: BoxedStrategy<Vec<u8>>| {
+        let config = ProptestConfig { cases, failure_persistence: None, ..ProptestConfig::default() };
+        let fed = |bytes: Vec<u8>| {
+            runs.set(runs.get() + 1);
+            feed(&bytes);
+            Ok(())
+        };
+        TestRunner::new(config).run(&strategy, fed).expect("it comes to an end");
+    };
+    run(3_000, prop::collection::vec(any::<u8>(), 0..600).boxed());
+    run(3_000, pieces().prop_map(|pieces| pieces.concat().into_bytes()).boxed());
+    let file = small();
+    let faults = prop::collection::vec((any::<usize>(), 0..4_u8, any::<u8>()), 1..6);
+    run(3_000, faults.prop_map(move |faults| with_faults(file.clone(), &faults)).boxed());
+    let links = "[A-Za-z0-9_-]{0,200}|AQ[A-Za-z0-9_-]{0,200}|.{0,40}";
+    run(3_000, links.prop_map(String::into_bytes).boxed());
+    println!("{} executions of each reader, no panic", runs.get());
+    assert!(runs.get() >= 12_000);
 }

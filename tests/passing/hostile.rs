@@ -117,9 +117,11 @@ fn every_wrong_type_at_every_place() {
             *wrong.pointer_mut(pointer).expect("a place") = other.clone();
             let refusal = read(file(&wrong)).expect_err(pointer);
             assert_eq!(refusal.place, Place::Path(path(pointer)), "{other}");
-            let reason = match Json::of(other) == *kind {
-                true => Reason::Choice("text".into()),
-                false => Reason::Type { expected: *kind, found: Json::of(other) },
+            let found = Json::of(other);
+            let reason = if found == *kind {
+                Reason::Choice("text".into())
+            } else {
+                Reason::Type { expected: *kind, found }
             };
             assert_eq!(refusal.reason, reason, "{pointer}");
             tried += 1;

@@ -80,8 +80,6 @@ pub fn read(text: &str) -> Result<Secret, BackupMistake> {
         return Err(BackupMistake::Length(digits.len()));
     }
     let secret = Secret::new(*key);
-    match secret.public().fingerprint() == grouped(print) {
-        true => Ok(secret),
-        false => Err(BackupMistake::Typo),
-    }
+    let is_right = secret.public().fingerprint() == grouped(print);
+    if is_right { Ok(secret) } else { Err(BackupMistake::Typo) }
 }

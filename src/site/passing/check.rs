@@ -44,10 +44,8 @@ impl Walk {
         match (shape, value) {
             (Shape::Any, _) | (Shape::Flag, Value::Bool(_)) | (Shape::Number, Value::Number(_)) => Ok(()),
             (Shape::Text, Value::String(text)) => self.text(text),
-            (Shape::Choice(codes), Value::String(code)) => match codes.contains(&code.as_str()) {
-                true => Ok(()),
-                false => self.refuse(Reason::Choice(code.clone())),
-            },
+            (Shape::Choice(codes), Value::String(code)) if codes.contains(&code.as_str()) => Ok(()),
+            (Shape::Choice(_), Value::String(code)) => self.refuse(Reason::Choice(code.clone())),
             (Shape::List(_), Value::Array(list)) if list.len() > MOST_ENTRIES => {
                 self.refuse(Reason::LongList(list.len()))
             }

@@ -50,7 +50,7 @@ fn take(all: &mut Vec<Value>, newer: &[Value], chosen: &[&Change]) {
         match change.what {
             What::Removed => all.retain(|record| id(record) != change.id),
             What::Field { .. } => {
-                all.iter_mut().filter(|one| id(one) == change.id).for_each(|one| put(one, change))
+                all.iter_mut().filter(|one| id(one) == change.id).for_each(|one| put(one, change));
             }
             What::Added { .. } | What::Moved { .. } => {}
         }

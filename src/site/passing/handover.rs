@@ -70,9 +70,9 @@ impl Handover {
         if !self.from.signed(&message(&self.from, &self.to), &self.signature) {
             return Err(Why::Altered);
         }
-        match self.from == pin.0 {
-            true => Ok(Pin(self.to)),
-            false => Err(Why::OtherKey { by: self.from, pinned: pin.0 }),
+        if self.from != pin.0 {
+            return Err(Why::OtherKey { by: self.from, pinned: pin.0 });
         }
+        Ok(Pin(self.to))
     }
 }

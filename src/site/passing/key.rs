@@ -27,7 +27,7 @@ impl Secret {
 
     /// The half that anyone may see.
     pub fn public(&self) -> PublicKey {
-        PublicKey(self.0.verifying_key())
+        PublicKey(self.0.verifying_key().to_bytes())
     }
 
     /// The 32 bytes that it was made of.
@@ -50,18 +50,18 @@ impl fmt::Debug for Secret {
 
 /// The public half of a key: tells whether a signature is that of its secret half.
 #[derive(Clone, Copy, PartialEq, Eq)]
-pub struct PublicKey(VerifyingKey);
+pub struct PublicKey([u8; 32]);
 
 impl PublicKey {
     /// The key of 32 bytes; none where they are no point of the curve, or one of the few points under which a
     /// signature says nothing.
     pub fn of(bytes: &[u8; 32]) -> Option<Self> {
-        VerifyingKey::from_bytes(bytes).ok().filter(|key| !key.is_weak()).map(Self)
+        VerifyingKey::from_bytes(bytes).ok().filter(|key| !key.is_weak()).map(|_| Self(*bytes))
     }
 
     /// The 32 bytes of the key.
     pub fn bytes(&self) -> [u8; 32] {
-        self.0.to_bytes()
+        self.0
     }
 
     /// The key as files hold it: 43 characters, base64url (RFC 4648, section 5) without padding.
@@ -85,7 +85,8 @@ impl PublicKey {
     /// without the cofactor and without the points and scalars that would let one signature be written in
     /// two ways.
     pub fn signed(&self, message: &[u8], signature: &[u8; SIGNATURE]) -> bool {
-        self.0.verify_strict(message, &Signature::from_bytes(signature)).is_ok()
+        VerifyingKey::from_bytes(&self.0)
+            .is_ok_and(|key| key.verify_strict(message, &Signature::from_bytes(signature)).is_ok())
     }
 
     /// What two people compare aloud: the first 20 hexadecimal digits of the key's SHA-256, in groups of four.

@@ -98,7 +98,7 @@ impl<'a> Work<'a> {
         let mut stay: Vec<(&str, Vec<Value>)> = lists.iter().map(|list| (*list, self.list(list))).collect();
         repair::still_used(self, &mut stay);
         for (list, records) in stay {
-            let records = self.ordered(list, records);
+            let records = self.ordered(list, &records);
             site.insert(list.to_owned(), records);
         }
         site
@@ -188,11 +188,11 @@ impl<'a> Work<'a> {
         }
     }
 
-    fn ordered(&mut self, list: &str, records: Vec<Value>) -> Value {
+    fn ordered(&mut self, list: &str, records: &[Value]) -> Value {
         let [base, ours, theirs] = [self.base, self.ours, self.theirs]
             .map(|site| list_of(site, list).iter().map(id).collect::<Vec<&str>>());
         let side = self.decided(list, "", "");
-        let staying = index(&records);
+        let staying = index(records);
         let woven = weave(&base, &ours, &theirs, |id| staying.contains_key(id), side == Some(Side::Theirs));
         if woven.clash && side.is_none() {
             self.clash(list, None, Clash::Order);

@@ -22,10 +22,10 @@ pub(super) fn parse(bytes: &[u8]) -> Result<Value, Refusal> {
 
 /// That a file of so many bytes is not too large to be opened.
 pub(super) fn size(bytes: usize) -> Result<(), Refusal> {
-    match bytes > MOST_BYTES {
-        true => Err(Refusal { place: Place::Bytes(bytes), reason: Reason::TooLarge(MOST_BYTES) }),
-        false => Ok(()),
+    if bytes > MOST_BYTES {
+        return Err(Refusal { place: Place::Bytes(bytes), reason: Reason::TooLarge(MOST_BYTES) });
     }
+    Ok(())
 }
 
 fn refusal(error: &serde_json::Error) -> Refusal {
@@ -40,7 +40,7 @@ fn refusal(error: &serde_json::Error) -> Refusal {
     Refusal { place: Place::Line { line: error.line(), column: error.column() }, reason }
 }
 
-/// A value in which no object has a field twice: of two, serde_json would keep the last and other readers the
+/// A value in which no object has a field twice: of two, `serde_json` would keep the last and other readers the
 /// first, and one signature would stand under two sites.
 struct Once(Value);
 

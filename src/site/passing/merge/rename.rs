@@ -20,16 +20,22 @@ pub(super) fn apart(base: &Value, ours: &Value, theirs: &mut Value) -> Vec<Renam
             .filter(|new| find(was, id(new)).is_none() && find(our, id(new)).is_some_and(|own| own != *new));
         for record in others {
             let from = id(record).to_owned();
-            let to = (2_u64..).map(|count| format!("{from}-{count}")).find(|id| !used.contains(id));
-            let Some(to) = to else { continue };
+            let mut to = from.clone();
+            for count in 2_u64.. {
+                to = format!("{from}-{count}");
+                if !used.contains(&to) {
+                    break;
+                }
+            }
             used.insert(to.clone());
             renamed.push(Renamed { list: list.to_owned(), from, to });
         }
     }
     for Renamed { list, from, to } in &renamed {
-        if let Some(Value::Array(records)) = theirs.get_mut(list) {
-            let record = records.iter_mut().find(|record| id(record) == from);
-            record.into_iter().for_each(|record| record["id"] = to.as_str().into());
+        if let Some(Value::Array(records)) = theirs.get_mut(list)
+            && let Some(record) = records.iter_mut().find(|record| id(record) == from)
+        {
+            record["id"] = to.as_str().into();
         }
         for row in REFERENCES.iter().filter(|row| row.target == list) {
             let Some(Value::Array(records)) = theirs.get_mut(row.list) else { continue };

@@ -64,7 +64,7 @@ fn was_so(site: &Value, one: &Held) -> bool {
 /// ours to theirs.
 pub(super) fn circles(work: &mut Work, site: &mut Value) {
     // Each round takes one field to one side for good, and there are two sides.
-    for _ in 0..2 * held(site).count() + 1 {
+    for _ in 0..=2 * held(site).count() {
         let Some(round) = circle(site) else { return };
         let fields: Vec<(&str, String, &str)> =
             round.iter().map(|one| (one.row.list, one.by.to_owned(), one.row.field)).collect();
@@ -78,14 +78,14 @@ pub(super) fn circles(work: &mut Work, site: &mut Value) {
         let decided = |at: &(&str, String, &str)| work.decided(at.0, &at.1, at.2);
         let back =
             fields.iter().filter(|at| from(Side::Ours, at)).find(|at| decided(at) != Some(Side::Theirs));
-        let (at, side) = match (back, fields.iter().find(|at| from(Side::Theirs, at))) {
+        let (at, taken) = match (back, fields.iter().find(|at| from(Side::Theirs, at))) {
             (Some(at), _) => (at.clone(), Side::Ours),
             (None, Some(at)) => (at.clone(), Side::Theirs),
             (None, None) => return,
         };
         let [ours, theirs] = [work.ours, work.theirs].map(|site| of(site, &at).unwrap_or_default());
-        let value = if side == Side::Ours { ours.clone() } else { theirs.clone() };
-        let undecided = decided(&at).is_none() && side == Side::Ours;
+        let value = if taken == Side::Ours { ours.clone() } else { theirs.clone() };
+        let undecided = decided(&at).is_none() && taken == Side::Ours;
         let Some(Value::Array(records)) = site.get_mut(at.0) else { return };
         let Some(record) = records.iter_mut().find(|record| id(record) == at.1) else { return };
         record[at.2] = value;
@@ -105,7 +105,8 @@ mod tests {
     /// Records of `standards` with what each replaces.
     fn standards(replaces: [&str; 3]) -> Value {
         let one = |(id, replaces): (&str, &str)| json!({"id": id, "name": id, "replaces": replaces});
-        json!({"standards": ["a", "b", "c"].into_iter().zip(replaces).map(one).collect::<Value>()})
+        let all: Value = ["a", "b", "c"].into_iter().zip(replaces).map(one).collect();
+        json!({ "standards": all })
     }
 
     /// What both say of `replaces`, field by field and ours first, and how a merge opens the circle in it.
