@@ -1,6 +1,7 @@
 //! Edits of a site that know nothing of its records but their shape.
 
 use brimline::shape::{Shape, Shaped};
+use brimline::site::passing::REFERENCES;
 use brimline::site::{Site, demo};
 use proptest::prelude::*;
 use serde_json::Value;
@@ -62,6 +63,7 @@ pub fn other(value: &mut Value, shape: &Shape) {
     match (shape, value) {
         (Shape::Text, Value::String(text)) => text.push('7'),
         (Shape::Flag, Value::Bool(flag)) => *flag = !*flag,
+        (Shape::Number, Value::Number(number)) => *number = (number.as_u64().unwrap_or(0) + 1).into(),
         (Shape::Choice(codes), Value::String(code)) => {
             let at = codes.iter().position(|one| one == code).expect("a code");
             codes[(at + 1) % codes.len()].clone_into(code);
@@ -80,7 +82,12 @@ pub fn other(value: &mut Value, shape: &Shape) {
 
 /// Fields that hold an id.
 pub fn is_reference(field: &str) -> bool {
-    ["id", "floor", "product", "machine"].contains(&field)
+    field == "id" || REFERENCES.iter().any(|row| row.field == field)
+}
+
+/// The records of a list; none where the site has no such list.
+pub fn all<'a>(whole: &'a Value, list: &str) -> &'a [Value] {
+    whole[list].as_array().map_or(&[], Vec::as_slice)
 }
 
 /// The site after the edits; new records get ids that begin with `by`.
@@ -89,17 +96,11 @@ pub fn after(base: &Site, edits: &[Edit], by: &str) -> Site {
     for (count, edit) in edits.iter().enumerate() {
         apply(&mut whole, edit, &format!("{by}-{count}"));
     }
-    let known: Vec<(&str, Vec<Value>)> = ["floors", "products", "machines"]
-        .into_iter()
-        .map(|list| {
-            (list, whole[list].as_array().expect("a list").iter().map(|one| one["id"].clone()).collect())
-        })
-        .collect();
-    for area in whole["areas"].as_array_mut().expect("areas") {
-        for (list, ids) in &known {
-            let field = &list[..list.len() - 1];
-            if !ids.contains(&area[field]) {
-                area[field] = "".into();
+    for row in REFERENCES {
+        let ids: Vec<Value> = all(&whole, row.target).iter().map(|one| one["id"].clone()).collect();
+        for record in whole[row.list].as_array_mut().into_iter().flatten() {
+            if !ids.contains(&record[row.field]) {
+                record[row.field] = "".into();
             }
         }
     }

@@ -74,6 +74,9 @@ fn apart(edits: &[Own], who: usize) -> Site {
             Own::Field { list, record, field } => {
                 let (list, fields) = lists[list % lists.len()];
                 let old = base[list].as_array().expect("a list");
+                if old.is_empty() {
+                    continue;
+                }
                 let fields: Vec<_> = fields.iter().filter(|(field, _)| !is_reference(field)).collect();
                 let (record, field) = (record % old.len(), field % fields.len());
                 let mine = if record % 4 == 3 { field % 3 == who } else { record % 4 == who };

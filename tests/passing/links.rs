@@ -120,9 +120,9 @@ fn each_mistake_is_told() {
         LinkMistake::Content(refusal) => (refusal.code(), refusal.place.to_string()),
         other => panic!("{json}: {other:?}"),
     };
-    assert_eq!(content("{\"name\":7}"), ("passing-type", ".name".into()));
-    assert_eq!(content("{\"gloss\":\"high\"}"), ("passing-unknown-field", ".gloss".into()));
-    assert_eq!(content("{\"surface\":\"moon\"}"), ("passing-choice", ".surface".into()));
+    assert_eq!(content("{\"name\":7}"), ("passing-type", "link.name".into()));
+    assert_eq!(content("{\"gloss\":\"high\"}"), ("passing-unknown-field", "link.gloss".into()));
+    assert_eq!(content("{\"surface\":\"moon\"}"), ("passing-choice", "link.surface".into()));
     assert_eq!(content("[]").0, "passing-type");
     assert_eq!(content("{").0, "passing-cut-off");
     assert_eq!(content("{\"id\":\"a\",\"id\":\"b\"}").0, "passing-field-twice");

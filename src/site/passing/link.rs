@@ -16,16 +16,13 @@
 
 use super::crc::crc32;
 use super::{Refusal, blanks, check, strict};
-use crate::shape::Shaped;
+use crate::shape::{Shape, Shaped};
 use base64ct::{Base64UrlUnpadded, Encoding};
 use miniz_oxide::deflate::compress_to_vec;
 use miniz_oxide::inflate::{TINFLStatus, decompress_to_vec_with_limit};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use serde_json::Value;
-
-#[cfg(doc)]
-use crate::shape::Shape;
 
 /// The version of the link as it is made now. A blank value is not sent: whoever changes one in a document
 /// raises this, or old links would say something new.
@@ -38,7 +35,10 @@ pub const MOST_CHARACTERS: usize = 16_000;
 /// The most bytes that a link may unfold to, whatever it was folded from.
 pub const MOST_INFLATED: usize = 200_000;
 
-/// What stands before the deflated bytes.
+/// What the places of a link's content begin with.
+const ROOT: &str = "link";
+
+/// How many bytes stand before the deflated ones.
 const HEADER: usize = 7;
 
 /// How many characters hold all of the header.
@@ -117,12 +117,13 @@ pub fn pack<T: Serialize + Shaped>(content: &T) -> Result<String, LinkMistake> {
 /// ```
 pub fn unpack<T: DeserializeOwned + Shaped>(link: &str) -> Result<T, LinkMistake> {
     let json = unfold(link.trim(), T::SHAPE)?;
-    serde_json::from_str(&json.to_string())
-        .map_err(|error| LinkMistake::Content(Refusal::at("", super::Reason::Unreadable(error.to_string()))))
+    serde_json::from_str(&json.to_string()).map_err(|error| {
+        LinkMistake::Content(Refusal::at(ROOT, super::Reason::Unreadable(error.to_string())))
+    })
 }
 
-fn fold(json: &Value, shape: &'static crate::shape::Shape) -> Result<String, LinkMistake> {
-    check::check(json, shape, "", check::Unknown::Refused).map_err(LinkMistake::Content)?;
+fn fold(json: &Value, shape: &Shape) -> Result<String, LinkMistake> {
+    check::check(json, shape, ROOT, check::Unknown::Refused).map_err(LinkMistake::Content)?;
     let text = blanks::strip(json, shape).to_string();
     // The highest level: a link is made once and read off a screen.
     let deflated = compress_to_vec(text.as_bytes(), 10);
@@ -138,7 +139,7 @@ fn checksum(version: u8, length: [u8; 2], deflated: &[u8]) -> u32 {
     crc32(&[&[version], &length[..], deflated].concat())
 }
 
-fn unfold(link: &str, shape: &'static crate::shape::Shape) -> Result<Value, LinkMistake> {
+fn unfold(link: &str, shape: &Shape) -> Result<Value, LinkMistake> {
     if link.len() > MOST_CHARACTERS {
         return Err(LinkMistake::TooLarge);
     }
@@ -171,6 +172,6 @@ fn unfold(link: &str, shape: &'static crate::shape::Shape) -> Result<Value, Link
     })?;
     let json = strict::parse(&text).map_err(LinkMistake::Content)?;
     // What was left out is as it should be; what was not is held to the shape before it is filled up.
-    check::check(&json, shape, "", check::Unknown::Refused).map_err(LinkMistake::Content)?;
+    check::check(&json, shape, ROOT, check::Unknown::Refused).map_err(LinkMistake::Content)?;
     Ok(blanks::restore(&json, shape))
 }

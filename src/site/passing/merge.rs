@@ -2,13 +2,14 @@
 
 use super::conflict::{Clash, Conflict, Decision, Side};
 use super::order::weave;
-use super::records::{self, find, id, name, records as list_of};
+use super::records::{self, id, name, records as list_of};
 use crate::site::Site;
 use serde_json::{Map, Value};
 use std::collections::BTreeSet;
 
+mod circles;
 mod rename;
-mod repair;
+mod used;
 
 /// What came out of a merge.
 #[derive(Clone, Debug, PartialEq)]
@@ -64,7 +65,7 @@ pub fn decide(base: &Site, ours: &Site, theirs: &Site, decisions: &[Decision]) -
     let renamed = rename::apart(&base, &our, &mut their);
     let mut work = Work { base: &base, ours: &our, theirs: &their, decisions, conflicts: Vec::new() };
     let mut site = Value::Object(work.site());
-    repair::circles(&mut work, &mut site);
+    circles::open(&mut work, &mut site);
     let conflicts = work.conflicts;
     // Made of three sites, value for value: a site. Should it not be one, ours is not lost.
     let site = records::site(&site).unwrap_or_else(|_| ours.clone());
@@ -96,7 +97,7 @@ impl<'a> Work<'a> {
         let mut site = self.fields("", self.base, self.ours, self.theirs, of_itself.iter().copied());
         let lists: Vec<&str> = records::fields().filter(|field| !of_itself.contains(field)).collect();
         let mut stay: Vec<(&str, Vec<Value>)> = lists.iter().map(|list| (*list, self.list(list))).collect();
-        repair::still_used(self, &mut stay);
+        used::keep(self, &mut stay);
         for (list, records) in stay {
             let records = self.ordered(list, &records);
             site.insert(list.to_owned(), records);
@@ -203,8 +204,4 @@ impl<'a> Work<'a> {
 
 fn index(records: &[Value]) -> std::collections::BTreeMap<&str, &Value> {
     records.iter().map(|record| (id(record), record)).collect()
-}
-
-fn has(site: &Value, list: &str, wanted: &str) -> bool {
-    find(list_of(site, list), wanted).is_some()
 }

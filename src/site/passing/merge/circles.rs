@@ -1,68 +1,13 @@
-//! What each site says fits together, and both together do not.
+//! References that run in a circle only when both sites are put together.
 
-use super::{Clash, Side, Work, has, index, rename::replace};
-use crate::site::passing::conflict::Use;
-use crate::site::passing::records::{find, id, name, records as list_of};
-use crate::site::passing::references::{Held, REFERENCES, circle, held};
-use crate::site::unknown;
-use serde_json::{Map, Value};
-
-/// Brings back a record that one side removed and something of the merged site names, or, where the removal was
-/// decided, makes what names it ask for another one by its name.
-pub(super) fn still_used(work: &mut Work, lists: &mut [(&str, Vec<Value>)]) {
-    let site = lists.iter().map(|(list, records)| ((*list).to_owned(), Value::Array(records.clone())));
-    let site = Value::Object(site.collect::<Map<_, _>>());
-    let mut missing: Vec<(Held, Vec<Use>)> = Vec::new();
-    for one in held(&site).filter(|one| !has(&site, one.row.target, one.id) && !was_so(work.ours, one)) {
-        let [list, id, field] = [one.row.list, one.by, one.row.field].map(str::to_owned);
-        let used = Use { list, id, field };
-        match missing.iter_mut().find(|(other, _)| other.row.target == one.row.target && other.id == one.id) {
-            Some((_, all)) => all.push(used),
-            None => missing.push((one, vec![used])),
-        }
-    }
-    for (one, used) in missing {
-        let target = one.row.target;
-        let [ours, theirs] = [work.ours, work.theirs].map(|site| find(list_of(site, target), one.id));
-        let (removed_by, Some(record)) =
-            (if ours.is_none() { Side::Ours } else { Side::Theirs }, ours.or(theirs))
-        else {
-            // It hung in the air in their site already, and still does.
-            continue;
-        };
-        let other = if removed_by == Side::Ours { Side::Theirs } else { Side::Ours };
-        let decided = work.decided(target, one.id, "");
-        if decided == Some(removed_by) {
-            let asks = unknown::id(name(record));
-            for row in REFERENCES.iter().filter(|row| row.target == target) {
-                let records = lists.iter_mut().filter(|(list, _)| *list == row.list).flat_map(|(_, all)| all);
-                records
-                    .filter_map(|one| one.get_mut(row.field))
-                    .for_each(|held| replace(held, one.id, &asks));
-            }
-            continue;
-        }
-        if decided != Some(other) {
-            // It says more than that the record was changed by the other one.
-            work.conflicts
-                .retain(|known| known.list != target || known.id != one.id || !known.field().is_empty());
-            work.clash(target, Some(record), Clash::StillUsed { removed_by, used });
-        }
-        if let Some((_, records)) = lists.iter_mut().find(|(list, _)| *list == target) {
-            records.push(record.clone());
-        }
-    }
-}
-
-/// Whether a site names the same from the same field, and does not have it either.
-fn was_so(site: &Value, one: &Held) -> bool {
-    !has(site, one.row.target, one.id)
-        && held(site).any(|own| own.row == one.row && own.by == one.by && own.id == one.id)
-}
+use super::{Clash, Side, Work, index};
+use crate::site::passing::records::{id, records as list_of};
+use crate::site::passing::references::{circle, held};
+use serde_json::Value;
 
 /// Opens circles that neither site has alone: fields of theirs go back to ours, or, where theirs was decided,
 /// ours to theirs.
-pub(super) fn circles(work: &mut Work, site: &mut Value) {
+pub(super) fn open(work: &mut Work, site: &mut Value) {
     // Each round takes one field to one side for good, and there are two sides.
     for _ in 0..=2 * held(site).count() {
         let Some(round) = circle(site) else { return };
@@ -119,7 +64,7 @@ mod tests {
         let (base, ours, theirs, mut site) =
             (standards(["", "", ""]), standards(ours), standards(theirs), standards(mixed));
         let mut work = Work { base: &base, ours: &ours, theirs: &theirs, decisions, conflicts: Vec::new() };
-        circles(&mut work, &mut site);
+        open(&mut work, &mut site);
         assert_eq!(circle(&site), None);
         (site, work.conflicts)
     }
