@@ -6,6 +6,8 @@ use brimline::site::{Area, Entry, Floor, demo};
 use proptest::prelude::*;
 
 proptest! {
+    #![proptest_config(ProptestConfig::with_cases(96))]
+
     /// None of the changes is the older site, all of them the newer one.
     #[test]
     fn all_changes_make_the_newer_site(old in edited("o"), new in edited("n")) {

@@ -13,6 +13,8 @@ fn clean(merged: Merged) -> Site {
 }
 
 proptest! {
+    #![proptest_config(ProptestConfig::with_cases(96))]
+
     #[test]
     fn merging_with_itself_and_with_the_base(base in edited("b"), a in edited("a")) {
         for (ours, theirs) in [(&a, &a), (&a, &base), (&base, &a)] {
@@ -116,6 +118,8 @@ fn apart(edits: &[Own], who: usize) -> Site {
 }
 
 proptest! {
+    #![proptest_config(ProptestConfig::with_cases(96))]
+
     #[test]
     fn disjoint_edits_come_out_the_same_whoever_merges(a in own(), b in own(), c in own()) {
         let base = demo();
