@@ -43,7 +43,7 @@ pub use conflict::{Clash, Conflict, Decision, Side, Use};
 pub use file::{Opened, SCHEMA, read, write};
 pub use handover::Handover;
 pub use key::{PublicKey, Secret};
-pub use merge::{Merged, Renamed, decide, merge};
+pub use merge::{Merged, Renamed, WHOLE, decide, merge};
 pub use references::{REFERENCES, Reference};
 pub use refusal::{Json, Place, Reason, Refusal};
 pub use seal::{Pin, Standing, Why, admit, sign, verify};

@@ -50,6 +50,15 @@ pub enum Clash {
         /// What it says in theirs.
         theirs: Value,
     },
+    /// A record that is merged whole ([`super::WHOLE`]) was changed to two things. Ours stands.
+    Record {
+        /// The record as it was.
+        base: Value,
+        /// The record as we have it.
+        ours: Value,
+        /// The record as they have it.
+        theirs: Value,
+    },
     /// We removed the record and they changed it. It is removed.
     RemovedHere {
         /// The record as they have it.
@@ -86,6 +95,7 @@ impl Conflict {
     pub const fn code(&self) -> &'static str {
         match self.clash {
             Clash::Field { .. } => "conflict-field",
+            Clash::Record { .. } => "conflict-record",
             Clash::RemovedHere { .. } => "conflict-removed-here",
             Clash::RemovedThere { .. } => "conflict-removed-there",
             Clash::StillUsed { .. } => "conflict-still-used",

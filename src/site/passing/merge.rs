@@ -11,6 +11,10 @@ mod circles;
 mod rename;
 mod used;
 
+/// Lists whose records are merged whole and not field by field: a rule that two people changed is not a rule that
+/// anybody wrote, and half of one trial with half of another was never tried.
+pub const WHOLE: &[&str] = &["standards", "trials"];
+
 /// What came out of a merge.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Merged {
@@ -159,6 +163,9 @@ impl<'a> Work<'a> {
         theirs: Option<&&'a Value>,
     ) -> Option<Value> {
         match (base, ours, theirs) {
+            (Some(was), Some(our), Some(their)) if WHOLE.contains(&list) => {
+                Some(self.whole(list, was, our, their).clone())
+            }
             (Some(was), Some(our), Some(their)) => {
                 let keys = our.as_object().into_iter().flat_map(|record| record.keys().map(String::as_str));
                 Some(Value::Object(self.fields(list, was, our, their, keys)))
@@ -189,6 +196,21 @@ impl<'a> Work<'a> {
         }
     }
 
+    fn whole<'v>(&mut self, list: &str, was: &'v Value, our: &'v Value, their: &'v Value) -> &'v Value {
+        if our == their || their == was {
+            return our;
+        }
+        if our == was {
+            return their;
+        }
+        let side = self.decided(list, id(our), "");
+        if side.is_none() {
+            let [base, ours, theirs] = [was, our, their].map(Value::clone);
+            self.clash(list, Some(our), Clash::Record { base, ours, theirs });
+        }
+        if side == Some(Side::Theirs) { their } else { our }
+    }
+
     fn ordered(&mut self, list: &str, records: &[Value]) -> Value {
         let [base, ours, theirs] = [self.base, self.ours, self.theirs]
             .map(|site| list_of(site, list).iter().map(id).collect::<Vec<&str>>());
@@ -204,4 +226,31 @@ impl<'a> Work<'a> {
 
 fn index(records: &[Value]) -> std::collections::BTreeMap<&str, &Value> {
     records.iter().map(|record| (id(record), record)).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use serde_json::json;
+
+    /// A standard that two people changed in two places: not the mix of both.
+    #[test]
+    fn a_standard_is_merged_whole() {
+        let nothing = Value::Null;
+        let [was, our, their] = [("1:64", "red"), ("1:32", "red"), ("1:64", "white")]
+            .map(|(dilution, pad)| json!({"id": "s", "name": "Hall", "dilution": dilution, "pad": pad}));
+        let merged = |ours: &Value, theirs: &Value, decisions: &[Decision]| {
+            let mut work =
+                Work { base: &nothing, ours: &nothing, theirs: &nothing, decisions, conflicts: Vec::new() };
+            let record = work.record("standards", Some(&&was), Some(&ours), Some(&theirs));
+            (record.expect("it stays"), work.conflicts)
+        };
+        assert_eq!(merged(&our, &was, &[]), (our.clone(), vec![]));
+        assert_eq!(merged(&was, &their, &[]), (their.clone(), vec![]));
+        assert_eq!(merged(&our, &our, &[]), (our.clone(), vec![]));
+        let (kept, conflicts) = merged(&our, &their, &[]);
+        assert_eq!((&kept, conflicts.len(), conflicts[0].code()), (&our, 1, "conflict-record"));
+        let taken = merged(&our, &their, &[conflicts[0].take(Side::Theirs)]);
+        assert_eq!(taken, (their.clone(), vec![]));
+    }
 }

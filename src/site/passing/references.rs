@@ -27,6 +27,11 @@ pub const REFERENCES: &[Reference] = &[
     row("areas", "floor", "floors"),
     row("areas", "product", "products"),
     row("areas", "machine", "machines"),
+    row("floors", "finish", "finishes"),
+    row("trials", "floor", "floors"),
+    row("trials", "product", "products"),
+    row("standards", "floor", "floors"),
+    row("standards", "product", "products"),
     row("standards", "replaces", "standards"),
 ];
 
