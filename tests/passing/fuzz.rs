@@ -73,7 +73,10 @@ fn small() -> Vec<u8> {
 /// A file with some bytes changed, left out, put in or cut off.
 fn with_faults(mut file: Vec<u8>, faults: &[(usize, u8, u8)]) -> Vec<u8> {
     for (at, what, byte) in faults {
-        let at = at % file.len();
+        let at = at % file.len().max(1);
+        if file.is_empty() {
+            break;
+        }
         match what {
             0 => file[at] = *byte,
             1 => drop(file.remove(at)),
