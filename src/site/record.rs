@@ -8,7 +8,7 @@ use crate::chemistry::foam::Foam;
 use crate::chemistry::ghs::SignalWord;
 use crate::chemistry::ghs::mixture::Reserve;
 use crate::coded::coded;
-use crate::document::document;
+use crate::document::shaped as document;
 use crate::trade::alone::Around;
 use crate::trade::order::Place;
 use crate::trade::porosity::Porosity;
