@@ -2,6 +2,10 @@
 
 mod act;
 pub mod asked;
+pub mod carried;
+pub mod chart;
+pub mod history;
+pub mod patches;
 pub mod references;
 
 pub use act::{Act, act};
