@@ -4,8 +4,8 @@ use super::super::typed::{Ask, SCHEMA};
 use super::super::{Filling, Typed};
 use super::asked::asked;
 use crate::document::document;
-use crate::site::{Entry, Record, Site};
 use crate::site::Standard;
+use crate::site::{Entry, Record, Site};
 use crate::trade::governing::Aim;
 use crate::units::System;
 

@@ -225,7 +225,8 @@ fn setting(asked: &Typed, marks: Marks) -> Result<Setting, Why> {
     Ok(Setting { number, remarks: warned.filter(|remark| misses(remark.code)).cloned().collect() })
 }
 
-fn contact(standard: &Standard, product: &Product, marks: Marks) -> Contact {
+/// How long a standard keeps the floor wet.
+pub fn contact(standard: &Standard, product: &Product, marks: Marks) -> Contact {
     let read = |entry: &Entry, field: Field| {
         let wrong = |mistake| Trouble { name: field.name(), what: What::Number(mistake) };
         entry.read_optional::<Duration>(field.limit(), marks).map_err(wrong)

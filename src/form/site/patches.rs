@@ -42,7 +42,11 @@ pub struct Amounts {
 /// assert!((high.dose.si - 0.001 * 8.0 / 136.0).abs() < 1e-15); // 1 L at 8 fl oz to 128 of water
 /// ```
 pub fn mixes(typed: &Typed, trial: &Trial, marks: Marks) -> Vec<Mix> {
-    trial.patches.iter().map(|patch| Mix { patch: patch.clone(), amounts: mix(typed, trial, patch, marks) }).collect()
+    trial
+        .patches
+        .iter()
+        .map(|patch| Mix { patch: patch.clone(), amounts: mix(typed, trial, patch, marks) })
+        .collect()
 }
 
 fn mix(typed: &Typed, trial: &Trial, patch: &Patch, marks: Marks) -> Result<Amounts, Vec<Trouble>> {
@@ -68,10 +72,12 @@ fn mix(typed: &Typed, trial: &Trial, patch: &Patch, marks: Marks) -> Result<Amou
         fill = with(&mut asked, Dispenser::Scale, marks);
     }
     let answer = &fill.outcome.answer;
-    let dose = [names::FILL_DOSE, names::FILL_MASS, names::FILL_COUNT].iter().find_map(|name| answer.get(name));
+    let dose =
+        [names::FILL_DOSE, names::FILL_MASS, names::FILL_COUNT].iter().find_map(|name| answer.get(name));
     match (dose, answer.get(names::FILL_WATER)) {
         (Some(dose), Some(water)) => {
-            let minded = |remark: &&Remark| remark.code == "remark-packets-level" || remark.code == "remark-strong";
+            let minded =
+                |remark: &&Remark| remark.code == "remark-packets-level" || remark.code == "remark-strong";
             let remarks = answer.remarks.iter().filter(minded).cloned().collect();
             Ok(Amounts { dose, water, ratio: answer.get(names::FILL_RATIO), remarks })
         }

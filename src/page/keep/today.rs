@@ -18,7 +18,8 @@ pub fn use_today() -> String {
     (*today).clone()
 }
 
-fn now() -> String {
+/// The day now. What draws itself with the frame is drawn anew when it changes.
+pub fn now() -> String {
     let date = js_sys::Date::new_0();
     format!("{}-{:02}-{:02}", date.get_full_year(), date.get_month() + 1, date.get_date())
 }

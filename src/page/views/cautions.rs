@@ -8,6 +8,8 @@ mod screening;
 mod sheet;
 mod site_wide;
 
+pub use container::label;
+
 use super::frame;
 use crate::answer::Weight;
 use crate::chemistry::floor::FloorVerdict;

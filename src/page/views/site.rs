@@ -1,6 +1,7 @@
 //! Site: what the site keeps, the standards that it goes by, and how they reach every fill station.
 
 mod library;
+mod paper;
 
 use super::frame;
 use crate::page::shared::Shared;
@@ -8,5 +9,5 @@ use yew::prelude::*;
 
 /// The view.
 pub fn site_view(shared: &Shared) -> Html {
-    frame(shared, "site", library::library(shared), Html::default())
+    frame(shared, "site", library::library(shared), paper::paper(shared))
 }

@@ -571,6 +571,7 @@ container-when = A bottle, bucket or jug needs a label when you fill it from the
 container-when-not = It needs none when you fill it yourself, keep it with you and use it all up in your own shift.
 container-label = Label for a workplace container
 container-dilution = Use solution, 1 to { $n } (label: { $label })
+container-dilution-unknown = Use solution, strength not known (label: { $label })
 container-unknown = Hazards not fully known: treat as hazardous.
 container-foot = Read the product label and the SDS.
 container-strength = The hazards are those of the concentrate: weaker is not harmless until somebody qualified has said so.
