@@ -67,6 +67,11 @@ impl Bound {
     pub fn allows(&self, dose: Volume) -> bool {
         !above(dose, self.window.high) && !above(self.window.low, dose)
     }
+
+    /// Whether the rule has an amount in common with a window, m³.
+    pub fn meets(&self, other: Window<Volume>) -> bool {
+        !above(self.window.low, other.high) && !above(other.low, self.window.high)
+    }
 }
 
 /// The amount, the window it must stay in, and which rule set them.

@@ -20,7 +20,7 @@ pub(super) fn note(out: &mut Outcome, job: &Job, governed: Governed) {
             Governs::Machine | Governs::Label => (names::MACHINE_LOW, names::MACHINE_HIGH),
         };
         figures(out, low, high, bound.window);
-        if let Some(code) = parting(bound, governed) {
+        if let Some(code) = parting(bound, governed, asked) {
             out.answer.remark(
                 Remark::new(code, Weight::Warn)
                     .window("label", asked.low, asked.high, Kind::Dose)
@@ -32,12 +32,14 @@ pub(super) fn note(out: &mut Outcome, job: &Job, governed: Governed) {
 }
 
 /// The remark of a rule that moved the dose, or that the dose does not keep.
-fn parting(bound: Bound, governed: Governed) -> Option<&'static str> {
+fn parting(bound: Bound, governed: Governed, asked: Window<Volume>) -> Option<&'static str> {
     let narrows = bound.by == governed.governs;
     match bound.by {
         Governs::Machine if governed.clash && narrows => Some("remark-clash-machine"),
         Governs::Machine if governed.clash => Some("remark-clash-label"),
         Governs::Machine if narrows => Some("remark-machine-narrows"),
+        // Where the machine has the last word a standard that the label allows is not what is wrong.
+        Governs::Standard if governed.clash && bound.meets(asked) => None,
         Governs::Standard if !bound.allows(governed.dose) => Some("remark-standard-outside"),
         Governs::Standard if narrows => Some("remark-standard-narrows"),
         Governs::Minimum if !bound.allows(governed.dose) => Some("remark-minimum-missed"),

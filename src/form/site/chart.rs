@@ -201,10 +201,13 @@ fn note(all: &mut Vec<Remark>, remark: &Remark) {
 
 fn dose(fill: Fill) -> Result<Dose, Why> {
     let outcome = &fill.outcome;
-    let against = |remark: &&Remark| remark.weight == Weight::Stop || MISSED.contains(&remark.code);
-    let reasons: Vec<Remark> = outcome.answer.remarks.iter().filter(against).cloned().collect();
-    if !reasons.is_empty() {
-        return Err(Why::Remarks(reasons));
+    // What may not be used at all comes before what cannot be measured.
+    for against in [|one: &Remark| one.weight == Weight::Stop, |one: &Remark| MISSED.contains(&one.code)] {
+        let reasons: Vec<Remark> =
+            outcome.answer.remarks.iter().filter(|one| against(one)).cloned().collect();
+        if !reasons.is_empty() {
+            return Err(Why::Remarks(reasons));
+        }
     }
     match fill.measured() {
         Some((name, value)) if outcome.troubles.is_empty() => Ok(Dose { name, value, fill }),

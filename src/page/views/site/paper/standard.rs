@@ -88,8 +88,8 @@ fn overrides(shared: &Shared, standard: &Standard) -> Html {
 fn history(shared: &Shared, standard: &Standard) -> Html {
     let before = replaced(&shared.typed.site, standard);
     if before.is_empty() {
-        let none = shared.say("paper-history-none");
-        return html! { <><h3>{ shared.say("paper-history") }</h3><p>{ none }</p></> };
+        let first = shared.say("paper-history-none");
+        return html! { <><h3>{ shared.say("paper-history") }</h3><p>{ first }</p></> };
     }
     let product = |one: &Standard| {
         let found = shared.typed.site.products.iter().find(|product| product.id() == one.product);
