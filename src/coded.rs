@@ -54,6 +54,11 @@ macro_rules! coded {
             const CODES: &'static [&'static str] = &[$($code),*];
         }
 
+        impl $crate::shape::Shaped for $name {
+            const SHAPE: &'static $crate::shape::Shape =
+                &$crate::shape::Shape::Choice(<Self as $crate::coded::Coded>::CODES);
+        }
+
         impl serde::Serialize for $name {
             fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
                 serializer.serialize_str(self.code())

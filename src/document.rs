@@ -63,3 +63,23 @@ macro_rules! document {
 }
 
 pub(crate) use document;
+
+/// Declares a part of a document as [`document`] does, and its [`Shape`](crate::shape::Shape) with it: what
+/// goes from one device to another is held to that before it is read.
+macro_rules! shaped {
+    ($(#[$doc:meta])* $name:ident { $($(#[$of:meta])* $field:ident: $kind:ty $(= $blank:expr)?),* $(,)? }) => {
+        $crate::document::document! {
+            $(#[$doc])*
+            $name { $($(#[$of])* $field: $kind $(= $blank)?),* }
+        }
+
+        impl $crate::shape::Shaped for $name {
+            const SHAPE: &'static $crate::shape::Shape = &$crate::shape::Shape::Object {
+                fields: &[$((stringify!($field), <$kind as $crate::shape::Shaped>::SHAPE)),*],
+                blank: || serde_json::to_string(&Self::default()).unwrap_or_default(),
+            };
+        }
+    };
+}
+
+pub(crate) use shaped;

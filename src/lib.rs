@@ -20,6 +20,7 @@ pub mod error;
 pub mod form;
 pub mod limits;
 pub mod number;
+pub mod shape;
 pub mod site;
 pub mod source;
 pub mod trade;

@@ -1,6 +1,6 @@
 //! A number field as it was typed.
 
-use crate::document::document;
+use crate::document::shaped as document;
 use crate::error::Mistake;
 use crate::limits::Limit;
 use crate::number::{self, Marks};

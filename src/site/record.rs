@@ -7,7 +7,7 @@ use crate::chemistry::floor::thirst::{Joints, Texture};
 use crate::chemistry::foam::Foam;
 use crate::chemistry::ghs::SignalWord;
 use crate::coded::coded;
-use crate::document::document;
+use crate::document::shaped as document;
 use crate::trade::alone::Around;
 use crate::trade::order::Place;
 use crate::trade::porosity::Porosity;
