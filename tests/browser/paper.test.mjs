@@ -115,7 +115,7 @@ async function scanned(pages) {
   const found = [];
   for (const page of pages) {
     for (const { x, y, size } of page.items.filter(({ text }) => text.startsWith("Scan to"))) {
-      const box = [x - 3 / MM, y + size, 76 / MM, 72 / MM];
+      const box = [x - 3 / MM, y + size, 74 / MM, 72 / MM];
       const dpi = 400;
       const { width, height, grey } = await page.pixels(dpi, box);
       const bitmap = new zxing.BinaryBitmap(new zxing.HybridBinarizer(new zxing.RGBLuminanceSource(grey, width, height)));

@@ -4,8 +4,7 @@ use super::super::typed::{Ask, SCHEMA};
 use super::super::{Filling, Typed};
 use super::asked::asked;
 use crate::document::document;
-use crate::site::Standard;
-use crate::site::{Entry, Record, Site};
+use crate::site::{Entry, Product, Record, Site, Standard};
 use crate::trade::governing::Aim;
 use crate::units::System;
 
@@ -25,7 +24,8 @@ document! {
     }
 }
 
-/// The fill that [`asked`] asks about, and nothing else of the site.
+/// The fill that [`asked`] asks about, and nothing else of the site. What neither the dose nor the cautions rest on,
+/// prices, catch tests and the reasons of the standard, stays behind: a code on paper has little room.
 ///
 /// ```
 /// use brimline::form::{Typed, fill, names, site::carried::{carry, open}};
@@ -41,7 +41,7 @@ pub fn carry(typed: &Typed, standard: &Standard, machine: &str, measure: &str, p
     let whole = asked(typed, standard, machine, measure, percent);
     let floors = only(&whole.site.floors, &standard.floor);
     let finish = floors.first().map(|floor| floor.finish.clone()).unwrap_or_default();
-    let site = Site {
+    let mut site = Site {
         machines: only(&whole.site.machines, machine),
         products: only(&whole.site.products, &standard.product),
         measures: only(&whole.site.measures, measure),
@@ -53,6 +53,17 @@ pub fn carry(typed: &Typed, standard: &Standard, machine: &str, measure: &str, p
         currency: whole.site.currency,
         ..Site::default()
     };
+    for machine in &mut site.machines {
+        machine.tests.clear();
+    }
+    for product in &mut site.products {
+        let Product { container, price, lead, .. } = Product::default();
+        (product.container, product.price, product.lead) = (container, price, lead);
+    }
+    for standard in &mut site.standards {
+        standard.reason.clear();
+        standard.overrides.clear();
+    }
     Carried { schema: SCHEMA, system: whole.system, site, aim: whole.ask.aim, level: whole.ask.level }
 }
 

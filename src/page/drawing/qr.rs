@@ -1,7 +1,6 @@
 //! A link as a QR code (ISO/IEC 18004), to scan from a wall or a label.
 
 use crate::page::shared::Shared;
-use crate::words::Argument;
 use qrcode::{Color, EcLevel, QrCode};
 use std::fmt::Write;
 use yew::prelude::*;
@@ -10,30 +9,26 @@ use yew::prelude::*;
 const QUIET: usize = 4;
 
 /// Its printed width with the light modules, in millimetres: `.qr` in the style sheet.
-const WIDTH: f64 = 70.0;
+const WIDTH: f64 = 68.0;
 
 /// The least printed width of a module, in millimetres: less is hard to scan from a worn sheet. Common practice,
 /// no source.
 const MODULE: f64 = 0.5;
 
-/// The code of a link that fits, or what to say instead.
+/// The code of a link; none for one that is too long.
 ///
-/// 70 mm hold 140 modules of half a millimetre, and so a code of version 28 (129 modules and the quiet zone): a link
-/// of 1,190 bytes at level M, of 1,528 at level L (ISO/IEC 18004, table 7).
-pub fn qr(shared: &Shared, link: &str) -> Html {
-    let Some(code) = drawn(link) else {
-        let length = link.len();
-        let n = Argument::number(length as f64, shared.words.number(length as f64));
-        return html! { <p class="qr-none">{ shared.tell("qr-too-long", &[("n", n)]) }</p> };
-    };
+/// 68 mm hold 136 modules of half a millimetre, and so a code of version 27 (125 modules and the quiet zone): a link
+/// of 1,125 bytes at level M, of 1,465 at level L (ISO/IEC 18004, table 7).
+pub fn qr(shared: &Shared, link: &str) -> Option<Html> {
+    let code = drawn(link)?;
     let side = code.width() + 2 * QUIET;
-    html! {
+    Some(html! {
         <svg class="qr" role="img" aria-label={shared.say("qr-label")} viewBox={format!("0 0 {side} {side}")}
             shape-rendering="crispEdges">
             <rect width={side.to_string()} height={side.to_string()} fill="#fff" />
             <path fill="#000" d={path(&code)} />
         </svg>
-    }
+    })
 }
 
 /// At level M, or L where that is too large.

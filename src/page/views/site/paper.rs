@@ -4,7 +4,6 @@ mod chart;
 mod code;
 mod facts;
 mod labels;
-mod payload;
 mod sheet;
 mod standard;
 mod trial;

@@ -1,8 +1,8 @@
 //! The wall chart of a fill station.
 
-use super::code;
+use super::code::code;
 use super::facts;
-use super::sheet::{edition, pairs, sheet, since, standing};
+use super::sheet::{edition, pairs, sheet, standing};
 use crate::answer::{Remark, Value};
 use crate::form::names;
 use crate::form::site::chart::{Cell, Chart, Dose, Row, chart as work};
@@ -50,11 +50,14 @@ fn drawn(shared: &Shared, chart: &Chart) -> Html {
                     { for chart.rows.iter().enumerate().map(|(index, row)| machine(shared, index + 1, row)) }
                 </table>
             </div>
-            <p class="defer">{ shared.say("caution-order") }</p>
             { for chart.warnings.iter().map(|remark| warned(shared, remark)) }
+            <div class="beside">
+                { asks(shared, chart) }
+                { code(shared, standard, measure, |machine| {
+                    format!(" {}", shared.tell("code-fill", &[("machine", text(machine))]))
+                }) }
+            </div>
             { caution_of(shared, product) }
-            { asks(shared, chart) }
-            { code::of_chart(shared, standard, measure) }
         </>
     }
 }
@@ -134,7 +137,7 @@ fn level(shared: &Shared, number: usize, cell: &Cell) -> Html {
                             <span>{ shared.tell("paper-makes", &[("n", shared.argument(ratio))]) }</span>
                         }) }
                         { for exact.map(|exact| html! {
-                            <span>{ shared.say("fill-exact") }{ " " }{ computed(shared, name("dose"), exact) }</span>
+                            <span>{ shared.say("paper-exactly") }{ " " }{ computed(shared, name("dose"), exact) }</span>
                         }) }
                     </td>
                 </tr>
@@ -165,18 +168,22 @@ fn asks(shared: &Shared, chart: &Chart) -> Html {
     let often = chart
         .frequency
         .map_or_else(|| facts::written(shared, &standard.frequency.text), |often| shared.show(often));
-    pairs(vec![
-        text("paper-ratio", facts::written(shared, &standard.dilution)),
-        (shared.say("paper-order"), facts::order(shared, standard)),
-        text("caution-wear", facts::wear(shared, standard, product)),
+    let mut all = vec![text("paper-ratio", facts::written(shared, &standard.dilution))];
+    if !standard.order.trim().is_empty() {
+        all.push((shared.say("paper-order"), facts::order(shared, standard)));
+    }
+    // What the label asks for stands with the cautions.
+    if !standard.ppe.trim().is_empty() {
+        all.push(text("paper-wear-own", standard.ppe.trim().to_owned()));
+    }
+    all.extend([
         text("paper-foam", shared.say(product.foam.key())),
         text("paper-contact-title", facts::contact(shared, &chart.contact)),
         text("paper-rinse-title", facts::rinse(shared, standard)),
         text("paper-pad", facts::written(shared, &standard.pad)),
         text("standard-frequency", often),
         text("paper-version", edition(shared, standard)),
-        text("paper-effective", facts::written(shared, since(standard))),
         text("paper-author", facts::written(shared, &standard.author)),
-        text("site-name", facts::written(shared, &shared.typed.site.name)),
-    ])
+    ]);
+    pairs(all)
 }

@@ -1,38 +1,40 @@
 //! The code that opens one fill, and the link that it holds.
 
-use super::payload::payload;
-use crate::form::site::carried::{Carried, carry};
+use crate::form::site::carried::carry;
 use crate::page::drawing::qr;
 use crate::page::shared::Shared;
+use crate::site::passing::link::pack;
 use crate::site::{Measure, Record, Standard, Standing};
 use crate::words::Argument;
 use yew::prelude::*;
 
-/// The code of a standard in the machine asked about, its tank full, with the measure on the wall.
-pub fn of_chart(shared: &Shared, standard: &Standard, measure: &Measure) -> Html {
+/// The code of a standard in the machine asked about, its tank full, with the measure on the wall; `told` is what
+/// stands under it beside what it does.
+pub fn code(shared: &Shared, standard: &Standard, measure: &Measure, told: impl Fn(&str) -> String) -> Html {
+    let instead = |key: &str| html! { <p class="qr-none">{ shared.say(key) }</p> };
     let Some(machine) = shared.typed.machine() else { return Html::default() };
-    let fill = shared.tell("code-fill", &[("machine", Argument::text(machine.name.clone()))]);
-    let carried = carry(&shared.typed, standard, machine.id(), measure.id(), 100);
-    code(shared, standard, &link(&carried), fill)
-}
-
-/// The code of a link with its words; a standard that is not in force has none, since what it opened would look as
-/// if it were.
-fn code(shared: &Shared, standard: &Standard, link: &str, fill: String) -> Html {
+    // What a code opens looks as if it were in force.
     if standard.standing != Standing::InForce {
-        return html! { <p class="code-none">{ shared.say("code-none") }</p> };
+        return instead("code-none");
     }
+    let Ok(payload) = pack(&carry(&shared.typed, standard, machine.id(), measure.id(), 100)) else {
+        return instead("code-not-made");
+    };
+    let link = format!("{}#fill={payload}", address());
+    let Some(drawing) = qr(shared, &link) else {
+        let n = Argument::number(link.len() as f64, shared.words.number(link.len() as f64));
+        return html! { <p class="qr-none">{ shared.tell("qr-too-long", &[("n", n)]) }</p> };
+    };
     html! {
-        <div class="qr-code" data-link={link.to_owned()}>
-            { qr(shared, link) }
-            <p><strong>{ shared.say("code-scan") }</strong>{ " " }{ fill }</p>
+        <div class="qr-code" data-link={link}>
+            { drawing }
+            <p><strong>{ shared.say("code-scan") }</strong>{ told(&machine.name) }</p>
         </div>
     }
 }
 
-/// The address of the page with the fill behind it, which a browser sends to nobody.
-fn link(carried: &Carried) -> String {
+/// The address of the page. What stands behind it, after the number sign, a browser sends to nobody.
+fn address() -> String {
     let href = gloo::utils::window().location().href().unwrap_or_default();
-    let page = href.split('#').next().unwrap_or_default();
-    format!("{page}#fill={}", payload(carried))
+    href.split('#').next().unwrap_or_default().to_owned()
 }

@@ -1,6 +1,6 @@
 //! A sheet of labels for containers with use solution of a standard, each with its code.
 
-use super::code;
+use super::code::code;
 use super::sheet::{edition, sheet, standing};
 use crate::form::site::asked::asked;
 use crate::page::shared::Shared;
@@ -26,7 +26,7 @@ pub fn labels(shared: &Shared, standard: &Standard) -> Html {
         <>
             { standing(shared, standard) }
             { for (0..LABELS).map(|_| html! {
-                <div class="tag">{ label(&about) }{ code::of_chart(shared, standard, measure) }</div>
+                <div class="tag">{ label(&about) }{ code(shared, standard, measure, |_| String::new()) }</div>
             }) }
         </>
     };
