@@ -3,7 +3,7 @@
 use super::super::typed::{Ask, SCHEMA};
 use super::super::{Filling, Typed};
 use super::asked::asked;
-use crate::document::document;
+use crate::document::shaped as document;
 use crate::site::{Entry, Product, Record, Site, Standard};
 use crate::trade::governing::Aim;
 use crate::units::System;
