@@ -84,8 +84,10 @@ fn machine(shared: &Shared, number: usize, row: &Row) -> Html {
                 { full(html! { <strong class="why">{ facts::why(&whole, why) }</strong> }) }
             } else {
                 { for row.cells.iter().map(|cell| level(&about(cell), number, cell)) }
+                { for row.clashes.iter().map(|clash| full(html! {
+                    <>{ shared.say("paper-full-tank") }{ " " }{ warned(&whole, clash) }</>
+                })) }
             }
-            { for row.clashes.iter().map(|clash| full(html! { <>{ shared.say("paper-full-tank") }{ " " }{ warned(&whole, clash) }</> })) }
         </tbody>
     }
 }
@@ -168,11 +170,11 @@ fn asks(shared: &Shared, chart: &Chart) -> Html {
     let often = chart
         .frequency
         .map_or_else(|| facts::written(shared, &standard.frequency.text), |often| shared.show(often));
+    // Water first, and what the label wants worn, stand with the cautions.
     let mut all = vec![text("paper-ratio", facts::written(shared, &standard.dilution))];
     if !standard.order.trim().is_empty() {
-        all.push((shared.say("paper-order"), facts::order(shared, standard)));
+        all.push(text("paper-order", standard.order.trim().to_owned()));
     }
-    // What the label asks for stands with the cautions.
     if !standard.ppe.trim().is_empty() {
         all.push(text("paper-wear-own", standard.ppe.trim().to_owned()));
     }
