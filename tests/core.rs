@@ -41,6 +41,8 @@ mod labels;
 mod limits;
 #[path = "core/numbers.rs"]
 mod numbers;
+#[path = "core/site_chart.rs"]
+mod site_chart;
 #[path = "core/trade_laws.rs"]
 mod trade_laws;
 #[path = "core/units.rs"]

@@ -38,6 +38,34 @@ pub struct Fill {
     pub governs: Option<Governs>,
 }
 
+impl Fill {
+    /// The figure that Fill is about, and its value: concentrate, powder, packets, a setting or a tip.
+    pub fn headline(&self) -> Option<(&'static str, Value)> {
+        if self.dispenser.draws() {
+            return self.measured();
+        }
+        [names::FILL_ROUNDED, names::FILL_DOSE, names::FILL_MASS_ROUNDED, names::FILL_MASS, names::FILL_COUNT]
+            .into_iter()
+            .find_map(|name| self.figure(name))
+    }
+
+    /// What the measure gives in whole marks, strokes or caps, or what is set to draw it; none where the measure
+    /// does not serve.
+    pub fn measured(&self) -> Option<(&'static str, Value)> {
+        match self.dispenser {
+            Dispenser::Metering => self.figure(names::FILL_ROUNDED_RATIO),
+            Dispenser::Wall => self.figure(names::FILL_SETTING),
+            _ => [names::FILL_ROUNDED, names::FILL_MASS_ROUNDED, names::FILL_COUNT]
+                .into_iter()
+                .find_map(|name| self.figure(name)),
+        }
+    }
+
+    fn figure(&self, name: &'static str) -> Option<(&'static str, Value)> {
+        self.outcome.answer.get(name).map(|value| (name, value))
+    }
+}
+
 /// Works a fill out.
 ///
 /// Figures: [`names`] with `fill.`; they are complete unless a trouble is noted.

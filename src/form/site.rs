@@ -2,10 +2,14 @@
 
 mod act;
 pub mod asked;
+pub mod carried;
+pub mod chart;
 pub mod date;
+pub mod history;
 pub mod in_force;
 mod keep;
 pub mod library;
+pub mod patches;
 pub mod proof;
 pub mod references;
 

@@ -3,7 +3,7 @@
 use super::Entry;
 use super::record::Record;
 use crate::coded::coded;
-use crate::document::document;
+use crate::document::shaped as document;
 use crate::trade::governing::Aim;
 
 document! {

@@ -89,7 +89,7 @@ test("a container label says what it must, and prints alone at its size", async 
   const text = plain(await label.innerText());
   for (const part of ["Alkaline degreaser", "Danger", "severe skin burns", "Wear:", "1 to"]) assert.ok(text.includes(part), part);
   assert.equal(await page.locator("[data-bears]").getAttribute("data-bears"), "container-bears-instead", "not all of its parts are listed");
-  await page.evaluate(() => document.documentElement.setAttribute("data-print", "container"));
+  await page.evaluate(() => document.querySelector("[data-part=container]").setAttribute("data-printed", ""));
   await page.emulateMedia({ media: "print" });
   const seen = await page.locator("h1:visible, h2:visible, .fits:visible, header:visible, footer:visible").count();
   assert.equal(seen, 0, "nothing but the label");

@@ -33,7 +33,7 @@ fn listed(shared: &Shared, outcome: &Outcome, heading: &str) -> Html {
                 { for outcome.troubles.iter().take(TOLD).map(|trouble| {
                     let target = trouble.name.clone();
                     let onclick = move |_| focus::on(&target);
-                    html! { <li><button type="button" class="link" {onclick}>{ message(shared, trouble) }</button></li> }
+                    html! { <li><button type="button" class="link" {onclick}>{ trouble_text(shared, trouble) }</button></li> }
                 }) }
             </ul>
             if let Some(more) = outcome.troubles.len().checked_sub(TOLD).filter(|more| *more > 0) {
@@ -44,7 +44,7 @@ fn listed(shared: &Shared, outcome: &Outcome, heading: &str) -> Html {
 }
 
 /// The same words as at the field.
-fn message(shared: &Shared, trouble: &Trouble) -> String {
+pub fn trouble_text(shared: &Shared, trouble: &Trouble) -> String {
     let field = Field::all(&shared.typed).into_iter().find(|field| field.name() == trouble.name);
     let entry = field.and_then(|field| field.entry(&shared.typed));
     let (text, unit) = entry.map_or(("", ""), |entry| (entry.text.as_str(), entry.unit.as_str()));

@@ -9,6 +9,8 @@ mod screening;
 mod sheet;
 mod site_wide;
 
+pub use container::container_label;
+
 use super::frame;
 use crate::answer::Weight;
 use crate::chemistry::foam::{FoamVerdict, verdict};

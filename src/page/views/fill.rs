@@ -185,7 +185,7 @@ const FACTS: &[&str] = &[
 
 fn at_a_glance(shared: &Shared, fill: &Fill) -> String {
     let answer = &fill.outcome.answer;
-    match amount::headline(fill) {
+    match fill.headline() {
         _ if answer.stopped() => shared.say("glance-stop"),
         Some((_, value)) => amount::in_measure(shared, fill, value),
         None => shared.say("glance-trouble"),

@@ -2,6 +2,7 @@
 
 mod device;
 mod library;
+mod paper;
 mod records;
 mod standards;
 
@@ -21,7 +22,8 @@ pub fn site_view(shared: &Shared) -> Html {
         Part::Library => (library::list(shared), records::record(shared)),
         Part::Standards => (standards::writing(shared), standards::checked(shared)),
         Part::Device => (html! { <device::Device shared={shared.clone()} /> }, Html::default()),
-        Part::Finish | Part::Paper | Part::Passing => (Html::default(), Html::default()),
+        Part::Paper => (Html::default(), paper::paper(shared)),
+        Part::Finish | Part::Passing => (Html::default(), Html::default()),
     };
     frame(shared, "site", html! { <>{ parts(shared) }{ question }</> }, answer)
 }

@@ -570,6 +570,7 @@ container-when = A bottle, bucket or jug needs a label when you fill it from the
 container-when-not = It needs none when you can carry it, fill it yourself from a container with a label, keep it with you and use it all up in your own shift: 29 CFR 1910.1200(f)(8).
 container-label = Label for a workplace container
 container-dilution = Use solution, 1 to { $n } (label: { $label })
+container-dilution-unknown = Use solution, strength not known (label: { $label })
 container-unknown = Hazards not fully known: treat as hazardous.
 container-foot = Read the product label and the SDS.
 container-source = 29 CFR 1910.1200(f)(6) and (f)(8), as reported in OSHA letters of 1989-07-11 and 2017-06-20. Local rules may ask for more.

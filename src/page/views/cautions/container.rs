@@ -4,7 +4,7 @@ use crate::chemistry::ghs::mixture::Rule;
 use crate::chemistry::ghs::{Knowledge, SignalWord};
 use crate::form::cautions::container::{Bears, Holds, Label, label};
 use crate::form::{Action, fill, names};
-use crate::page::components::pick;
+use crate::page::components::{pick, print_part};
 use crate::page::pictogram::pictogram;
 use crate::page::shared::Shared;
 use crate::words::Argument;
@@ -13,13 +13,6 @@ use yew::prelude::*;
 /// When a label is needed and when not, the label itself, and a button that prints it alone.
 pub fn container(shared: &Shared) -> Html {
     let Some(label) = label(&shared.typed, shared.marks()) else { return Html::default() };
-    let alone = |_: MouseEvent| {
-        let root = gloo::utils::document_element();
-        // The label alone is printed while this stands; where it cannot be set the whole view is.
-        let _ = root.set_attribute("data-print", "container");
-        let _ = gloo::utils::window().print();
-        let _ = root.remove_attribute("data-print");
-    };
     let (key, bears) = match &label.bears {
         Bears::Concentrate => ("container-bears-concentrate", Vec::new()),
         Bears::ConcentrateInstead => ("container-bears-instead", Vec::new()),
@@ -35,28 +28,32 @@ pub fn container(shared: &Shared) -> Html {
             <p>{ shared.say("container-when") }</p>
             <p>{ shared.say("container-when-not") }</p>
             { pick(shared, "container-holds", "container-holds", label.holds, Action::Holds) }
-            { drawn(shared, &label) }
+            <div data-part="container">{ drawn(shared, &label) }</div>
             <p class="hint" data-bears={key}>{ shared.say(key) }</p>
             if !bears.is_empty() { <ul>{ for bears.iter().map(rule) }</ul> }
             <p class="source">{ shared.say("container-source") }</p>
-            <div class="buttons">
-                <button type="button" name="container-print" onclick={alone}>{ shared.say("container-print") }</button>
-            </div>
+            <div class="buttons">{ print_part(shared, "container-print", "container") }</div>
         </>
     }
+}
+
+/// The label alone.
+pub fn container_label(shared: &Shared) -> Html {
+    label(&shared.typed, shared.marks()).map(|label| drawn(shared, &label)).unwrap_or_default()
 }
 
 fn drawn(shared: &Shared, label: &Label) -> Html {
     let Some(product) = shared.typed.product() else { return Html::default() };
     let answer = fill::work(&shared.typed, shared.marks()).outcome.answer;
-    let ratio = answer.get(names::FILL_RATIO).map(|ratio| {
-        shared.tell(
-            "container-dilution",
-            &[("n", shared.argument(ratio)), ("label", Argument::text(product.label.clone()))],
-        )
-    });
+    let written = Argument::text(product.label.clone());
+    let ratio = match answer.get(names::FILL_RATIO) {
+        Some(ratio) => {
+            shared.tell("container-dilution", &[("n", shared.argument(ratio)), ("label", written)])
+        }
+        None => shared.tell("container-dilution-unknown", &[("label", written)]),
+    };
     let holds = match label.holds {
-        Holds::UseSolution => ratio.unwrap_or_else(|| shared.say("container-holds-use-solution")),
+        Holds::UseSolution => ratio,
         Holds::Concentrate => shared.say("container-holds-concentrate"),
     };
     let ppe: Vec<String> = label.advice.ppe().map(|ppe| shared.say(ppe.key())).collect();

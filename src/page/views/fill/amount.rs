@@ -56,24 +56,10 @@ pub fn step_unit(shared: &Shared) -> Option<&'static Unit> {
     shared.typed.measure().and_then(|measure| unit(&measure.step.unit))
 }
 
-/// The figure that Fill is about, and its value: concentrate, powder, packets, a setting or a tip.
-pub fn headline(fill: &Fill) -> Option<(&'static str, Value)> {
-    let answer = &fill.outcome.answer;
-    let figure = |name| answer.get(name).map(|value| (name, value));
-    match fill.dispenser {
-        Dispenser::Metering => return figure(names::FILL_ROUNDED_RATIO),
-        Dispenser::Wall => return figure(names::FILL_SETTING),
-        _ => {}
-    }
-    [names::FILL_ROUNDED, names::FILL_DOSE, names::FILL_MASS_ROUNDED, names::FILL_MASS, names::FILL_COUNT]
-        .into_iter()
-        .find_map(figure)
-}
-
 /// What Fill is about, and the sentence that says what to do with it.
 pub fn main(shared: &Shared, fill: &Fill) -> Option<Html> {
     let answer = &fill.outcome.answer;
-    let (name, value) = headline(fill)?;
+    let (name, value) = fill.headline()?;
     if let (false, Some(dose)) = (fill.dispenser.draws(), answer.get(names::FILL_DOSE)) {
         return Some(the_amount(shared, fill, dose));
     }

@@ -1,6 +1,6 @@
 //! A fill to tick off and to hang up: the steps, and the dose at every level.
 
-use super::amount::{counted, headline, in_measure, measured};
+use super::amount::{counted, in_measure, measured};
 use crate::answer::Value;
 use crate::form::cautions::panel;
 use crate::form::fill::Fill;
@@ -17,7 +17,7 @@ use yew::prelude::*;
 /// What to do, in order. The water is measured before the concentrate, whatever rounds.
 pub fn steps(shared: &Shared, fill: &Fill) -> Html {
     let answer = &fill.outcome.answer;
-    let Some((_, dose)) = headline(fill) else { return Html::default() };
+    let Some((_, dose)) = fill.headline() else { return Html::default() };
     let (Some(product), Some(water)) = (shared.typed.product(), answer.get(names::FILL_WATER)) else {
         return Html::default();
     };

@@ -9,7 +9,7 @@ use crate::page::components::{Text, text_field};
 use crate::page::focus;
 use crate::page::keep::today;
 use crate::page::shared::Shared;
-use crate::page::views::fill::amount::{headline, in_measure};
+use crate::page::views::fill::amount::in_measure;
 use crate::page::views::table;
 use crate::site::{Measure, Standard, Standing};
 use crate::words::Argument;
@@ -108,7 +108,7 @@ fn full_tanks(shared: &Shared, standard: &Standard, proof: &Proof) -> Html {
         let fill = machine.doses.iter().find(|(id, _)| *id == measure.id).map(|(_, fill)| fill);
         let typed = asked::asked(&shared.typed, standard, &machine.id, &measure.id, 100);
         let there = Shared { typed: Rc::new(typed), ..shared.clone() };
-        let dose = fill.and_then(|fill| Some(in_measure(&there, fill, headline(fill)?.1)));
+        let dose = fill.and_then(|fill| Some(in_measure(&there, fill, fill.headline()?.1)));
         html! {
             <td data-dose={machine.id.clone()} data-measure={measure.id.clone()}>
                 { dose.unwrap_or_else(|| shared.say("level-coarse")) }

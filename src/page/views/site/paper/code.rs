@@ -1,0 +1,40 @@
+//! The code that opens one fill, and the link that it holds.
+
+use crate::form::site::carried::carry;
+use crate::page::drawing::qr;
+use crate::page::shared::Shared;
+use crate::site::passing::link::pack;
+use crate::site::{Measure, Record, Standard, Standing};
+use crate::words::Argument;
+use yew::prelude::*;
+
+/// The code of a standard in the machine asked about, its tank full, with the measure on the wall; `told` is what
+/// stands under it beside what it does.
+pub fn code(shared: &Shared, standard: &Standard, measure: &Measure, told: impl Fn(&str) -> String) -> Html {
+    let instead = |key: &str| html! { <p class="qr-none">{ shared.say(key) }</p> };
+    let Some(machine) = shared.typed.machine() else { return Html::default() };
+    // What a code opens looks as if it were in force.
+    if standard.standing != Standing::InForce {
+        return instead("code-none");
+    }
+    let Ok(payload) = pack(&carry(&shared.typed, standard, machine.id(), measure.id(), 100)) else {
+        return instead("code-not-made");
+    };
+    let link = format!("{}#fill={payload}", address());
+    let Some(drawing) = qr(shared, &link) else {
+        let n = Argument::number(link.len() as f64, shared.words.number(link.len() as f64));
+        return html! { <p class="qr-none">{ shared.tell("qr-too-long", &[("n", n)]) }</p> };
+    };
+    html! {
+        <div class="qr-code" data-link={link}>
+            { drawing }
+            <p><strong>{ shared.say("code-scan") }</strong>{ told(&machine.name) }</p>
+        </div>
+    }
+}
+
+/// The address of the page. What stands behind it, after the number sign, a browser sends to nobody.
+fn address() -> String {
+    let href = gloo::utils::window().location().href().unwrap_or_default();
+    href.split('#').next().unwrap_or_default().to_owned()
+}

@@ -1,0 +1,34 @@
+//! A sheet of labels for containers with use solution of a standard, each with its code.
+
+use super::code::code;
+use super::sheet::{edition, sheet, standing};
+use crate::form::site::asked::asked;
+use crate::page::shared::Shared;
+use crate::page::views::cautions::container_label;
+use crate::site::{Record, Standard};
+use std::rc::Rc;
+use yew::prelude::*;
+
+/// As many labels of 74 mm as an A4 and a Letter sheet hold under the running line.
+const LABELS: usize = 3;
+
+/// The sheet.
+pub fn labels(shared: &Shared, standard: &Standard) -> Html {
+    let typed = &shared.typed;
+    let known = typed.site.products.iter().any(|one| one.id() == standard.product);
+    let (Some(machine), Some(measure), true) = (typed.machine(), typed.measure(), known) else {
+        return html! { <p class="unknown">{ shared.say("paper-lacks-label") }</p> };
+    };
+    let about = asked(typed, standard, machine.id(), measure.id(), 100);
+    let about = Shared { typed: Rc::new(about), ..shared.clone() };
+    let of = format!("{}: {}", shared.say("paper-labels"), edition(shared, standard));
+    let content = html! {
+        <>
+            { standing(shared, standard) }
+            { for (0..LABELS).map(|_| html! {
+                <div class="tag">{ container_label(&about) }{ code(shared, standard, measure, |_| String::new()) }</div>
+            }) }
+        </>
+    };
+    sheet(shared, of, content)
+}

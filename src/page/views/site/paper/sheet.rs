@@ -1,0 +1,58 @@
+//! What every sheet has: a line that stands on each piece of paper it takes.
+
+use crate::page::keep::today;
+use crate::page::shared::Shared;
+use crate::site::{Standard, Standing};
+use crate::words::Argument;
+use yew::prelude::*;
+
+/// A sheet under its running line: the site, what the sheet is of, the day and the version of the page.
+pub fn sheet(shared: &Shared, of: String, content: Html) -> Html {
+    let printed = shared.tell(
+        "sheet-line",
+        &[("date", Argument::text(today::now())), ("version", Argument::text(env!("CARGO_PKG_VERSION")))],
+    );
+    let site = Some(shared.typed.site.name.trim().to_owned()).filter(|name| !name.is_empty());
+    let line: Vec<String> = site.into_iter().chain([of, printed]).collect();
+    // Laid out as a table, whose head is printed again on every piece of paper.
+    html! {
+        <div class="sheet">
+            <div class="running"><p>{ line.join(" · ") }</p></div>
+            <div class="body">{ content }</div>
+        </div>
+    }
+}
+
+/// The number of a standard and since when it holds.
+pub fn edition(shared: &Shared, standard: &Standard) -> String {
+    let version = Argument::text(standard.version.max(1).to_string());
+    match since(standard) {
+        "" => shared.tell("paper-edition", &[("version", version)]),
+        date => shared.tell("paper-edition-from", &[("version", version), ("date", Argument::text(date))]),
+    }
+}
+
+/// The day that it holds from: as it was written, else the day it was published.
+pub fn since(standard: &Standard) -> &str {
+    let effective = standard.effective.trim();
+    if effective.is_empty() { standard.published.trim() } else { effective }
+}
+
+/// What nobody goes by says so.
+pub fn standing(shared: &Shared, standard: &Standard) -> Html {
+    let key = match standard.standing {
+        Standing::InForce => return Html::default(),
+        Standing::Draft => "paper-draft",
+        Standing::Replaced => "paper-replaced",
+    };
+    html! { <p class="standing"><strong>{ shared.say(key) }</strong></p> }
+}
+
+/// Names and what they are, those that are known.
+pub fn pairs(all: Vec<(String, Html)>) -> Html {
+    html! {
+        <dl class="pairs">
+            { for all.into_iter().map(|(name, what)| html! { <div><dt>{ name }</dt><dd>{ what }</dd></div> }) }
+        </dl>
+    }
+}
