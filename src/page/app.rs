@@ -1,5 +1,6 @@
 //! The frame around the views: which one is open, what was typed, what the browser keeps.
 
+use super::carried::Carried;
 use super::components::{Text, button, open_saved, pick, text_field};
 use super::keep::store::{self, Found};
 use super::keep::{download, lock, today, update};
@@ -47,6 +48,7 @@ pub fn App() -> Html {
             { top(&shared, place) }
             <p class="sheet-line">{ sheet_line(&shared, &today) }</p>
             <div class="notices" role="status">
+                <Carried shared={shared.clone()} first_visit={*found == Found::Nothing} />
                 if newer { { newer_version(&shared) } }
                 if !state.kept { <p>{ shared.say("keep-denied") }</p> }
                 if let Found::Unreadable(text) = &*found { { put_aside(&shared, text.clone()) } }

@@ -40,7 +40,9 @@ impl Place {
 
     fn now() -> Self {
         let hash = gloo::utils::window().location().hash().unwrap_or_default();
-        Self::ALL.into_iter().find(|place| hash.trim_start_matches('#') == place.code()).unwrap_or(Self::Fill)
+        // A fill that a link carries stands behind the view.
+        let view = hash.trim_start_matches('#').split('=').next().unwrap_or_default();
+        Self::ALL.into_iter().find(|place| view == place.code()).unwrap_or(Self::Fill)
     }
 }
 

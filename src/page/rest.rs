@@ -30,6 +30,8 @@ pub struct Rest {
     pub station: View,
     /// The words of all views.
     pub words: fn() -> Words,
+    /// Opens a link that carries a fill.
+    pub open_link: fn(&str) -> Result<Typed, &'static str>,
     /// Writes an answer into a file's text.
     pub save: fn(saved::View, &Typed, Marks) -> String,
     /// Reads one.
@@ -60,6 +62,7 @@ fn entries() -> Result<Rest, NotLoaded> {
         site: views::site_view,
         station: views::station_view,
         words: Words::english,
+        open_link: views::open_link,
         save: saved::save,
         open: saved::open,
         recompute: saved::recompute,

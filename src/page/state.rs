@@ -81,7 +81,7 @@ fn takes_away(typed: &Typed, action: &Action) -> bool {
         | Action::DropCatch(_)
         | Action::DropPart(_)
         | Action::TakeFlows(_) => true,
-        Action::Site(deed) => matches!(deed.act, Act::Discard(..) | Act::Publish { .. }),
+        Action::Site(deed) => matches!(deed.act, Act::Discard(..) | Act::TakeSite(_) | Act::Publish { .. }),
         // The usual target takes the place of one that somebody may have typed.
         Action::Porosity(_) => typed.floor().is_some_and(|floor| !floor.has_usual_target()),
         _ => false,

@@ -11,7 +11,7 @@ pub use cautions::cautions_view;
 pub use fill::fill_view;
 pub use flow::flow_view;
 pub use shift::shift_view;
-pub use site::site_view;
+pub use site::{open_link, site_view};
 pub use station::station_view;
 
 use super::shared::Shared;

@@ -33,6 +33,7 @@ mod records;
 mod references;
 mod refusal;
 mod seal;
+pub mod stamp;
 mod strict;
 
 pub use blanks::{restore, strip};

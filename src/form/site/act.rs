@@ -4,7 +4,7 @@ use super::super::Typed;
 use super::super::action::{Action, Shelf};
 use super::Part;
 use super::keep;
-use crate::site::{Film, Standard, Standing};
+use crate::site::{Film, Site, Standard, Standing};
 
 /// One thing that a supervisor did.
 #[derive(Clone, Debug, PartialEq)]
@@ -50,6 +50,8 @@ pub enum Act {
     },
     /// Began a draft that will take the place of the chosen standard.
     Revise,
+    /// Put another site, or what came out of two, in the place of this one.
+    TakeSite(Box<Site>),
     /// Put the chosen draft into force.
     Publish {
         /// The day, year-month-day.
@@ -139,6 +141,7 @@ fn act(typed: &mut Typed, act: Act) -> Option<()> {
                 ..old
             };
         }
+        Act::TakeSite(site) => typed.site = *site,
         Act::Publish { date, proved } => publish(typed, date, proved)?,
     }
     Some(())

@@ -2,6 +2,7 @@
 
 use super::super::action::{Action, Line, Shelf};
 use super::super::{Field, Typed};
+use super::Act;
 use crate::site::Standing;
 
 /// What was typed, held to the standards in force: only their floors are there, each with its own product.
@@ -52,6 +53,8 @@ impl Action {
             | Self::Aim(_)
             | Self::Before(_)
             | Self::StopRead => true,
+            // A site that is signed by the key that the device is pinned to: nothing else is offered there.
+            Self::Site(deed) => matches!(deed.act, Act::TakeSite(_)),
             _ => false,
         }
     }

@@ -46,6 +46,29 @@ pub fn keep(typed: &Typed) -> bool {
     storage().zip(text).is_some_and(|(storage, text)| storage.set_item(KEY, &text).is_ok())
 }
 
+/// The device's own site waits here while a fill from a link is shown.
+const OWN: &str = "brimline.own";
+
+/// Whether the device's own site waits.
+pub fn has_own() -> bool {
+    storage().is_some_and(|storage| storage.get_item(OWN).is_ok_and(|kept| kept.is_some()))
+}
+
+/// Puts the device's own site aside, unless one waits already; tells whether one waits now.
+pub fn put_own_aside(typed: &Typed) -> bool {
+    let text = serde_json::to_string(typed).ok();
+    has_own() || storage().zip(text).is_some_and(|(storage, text)| storage.set_item(OWN, &text).is_ok())
+}
+
+/// Takes the device's own site back.
+pub fn take_own() -> Option<Typed> {
+    let storage = storage()?;
+    let typed = serde_json::from_str::<Typed>(&storage.get_item(OWN).ok()??).ok()?;
+    // Where it cannot be removed it is offered once more.
+    let _ = storage.remove_item(OWN);
+    Some(typed.up_to_date())
+}
+
 /// The browser's store; none where it is blocked, which some browsers tell by an error.
 fn storage() -> Option<Storage> {
     gloo::utils::window().local_storage().ok().flatten()

@@ -2,28 +2,36 @@
 
 mod device;
 mod library;
+mod link;
 mod paper;
+mod passing;
 mod records;
 mod standards;
+
+pub use link::open_link;
 
 use super::frame;
 use crate::form::Action;
 use crate::form::site::{Act, Part};
 use crate::page::components::button;
+use crate::page::keep::keys::{self, Pinned};
 use crate::page::shared::Shared;
 use yew::prelude::*;
 
 /// The view.
 pub fn site_view(shared: &Shared) -> Html {
     if shared.locked {
-        return frame(shared, "site", html! { <device::Device shared={shared.clone()} /> }, Html::default());
+        // What a pinned device takes is signed; any other would let an operator change the records.
+        let taking = if keys::pinned() == Pinned::No { Html::default() } else { passing::taking(shared) };
+        return frame(shared, "site", html! { <device::Device shared={shared.clone()} /> }, taking);
     }
     let (question, answer) = match shared.typed.ask.site.part {
         Part::Library => (library::list(shared), records::record(shared)),
         Part::Standards => (standards::writing(shared), standards::checked(shared)),
         Part::Device => (html! { <device::Device shared={shared.clone()} /> }, Html::default()),
         Part::Paper => (Html::default(), paper::paper(shared)),
-        Part::Finish | Part::Passing => (Html::default(), Html::default()),
+        Part::Passing => (passing::giving(shared), passing::taking(shared)),
+        Part::Finish => (Html::default(), Html::default()),
     };
     frame(shared, "site", html! { <>{ parts(shared) }{ question }</> }, answer)
 }

@@ -2,8 +2,10 @@
 
 use crate::form::site::carried::carry;
 use crate::page::drawing::qr;
+use crate::page::keep::keys;
 use crate::page::shared::Shared;
 use crate::site::passing::link::pack;
+use crate::site::passing::stamp::stamp;
 use crate::site::{Measure, Record, Standard, Standing};
 use crate::words::Argument;
 use yew::prelude::*;
@@ -20,6 +22,8 @@ pub fn code(shared: &Shared, standard: &Standard, measure: &Measure, told: impl 
     let Ok(payload) = pack(&carry(&shared.typed, standard, machine.id(), measure.id(), 100)) else {
         return instead("code-not-made");
     };
+    // A device that is pinned to a key takes no other link.
+    let payload = keys::secret().map_or_else(|| payload.clone(), |secret| stamp(&payload, &secret));
     let link = format!("{}#fill={payload}", address());
     let Some(drawing) = qr(shared, &link) else {
         let n = Argument::number(link.len() as f64, shared.words.number(link.len() as f64));

@@ -1,0 +1,138 @@
+//! A fill that a link brought: shown at once on a device that holds nothing yet, asked about on any other.
+
+use super::keep::store;
+use super::rest;
+use super::shared::Shared;
+use crate::form::{Action, Typed};
+use gloo::events::EventListener;
+use std::rc::Rc;
+use yew::prelude::*;
+
+/// How the fragment of such a link begins.
+const MARK: &str = "#fill=";
+
+/// What a link brought.
+#[derive(Clone, PartialEq)]
+enum Brought {
+    /// Nothing, or it was taken or left.
+    Nothing,
+    /// A fill that waits.
+    Fill(Rc<Typed>),
+    /// Something that this device does not take, by the word key of why.
+    Refused(&'static str),
+}
+
+/// What this part needs.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// What every part needs.
+    pub shared: Shared,
+    /// Whether the device held nothing when the page was opened.
+    pub first_visit: bool,
+}
+
+fn fragment() -> Option<String> {
+    let hash = gloo::utils::window().location().hash().ok()?;
+    hash.strip_prefix(MARK).map(str::to_owned)
+}
+
+/// An address that says what is open, and does not bring the fill once more when the page is loaded again.
+fn settle() {
+    // Where the address cannot be set it brings the same fill again, which is asked about.
+    let _ = gloo::utils::window().location().replace("#fill");
+}
+
+/// Takes what a link brings, or asks; and the way back to the device’s own site.
+#[component]
+pub fn Carried(props: &Props) -> Html {
+    let shared = &props.shared;
+    let brought = use_state(|| Brought::Nothing);
+    let own = use_state(store::has_own);
+    {
+        let (brought, act, first_visit) = (brought.clone(), shared.act.clone(), props.first_visit);
+        use_effect_with((), move |()| {
+            let opened = move || {
+                let Some(link) = fragment() else { return };
+                let (brought, act) = (brought.clone(), act.clone());
+                yew::platform::spawn_local(async move {
+                    let found = match rest::load().await {
+                        Ok(rest) => (rest.open_link)(&link),
+                        Err(rest::NotLoaded) => Err("view-failed"),
+                    };
+                    match found {
+                        Ok(typed) if first_visit => {
+                            act.emit(Action::Replace(Box::new(typed)));
+                            settle();
+                        }
+                        Ok(typed) => brought.set(Brought::Fill(Rc::new(typed))),
+                        Err(key) => brought.set(Brought::Refused(key)),
+                    }
+                });
+            };
+            opened();
+            let listener = EventListener::new(&gloo::utils::window(), "hashchange", move |_| opened());
+            move || drop(listener)
+        });
+    }
+    let leave = {
+        let brought = brought.clone();
+        move |_: MouseEvent| {
+            brought.set(Brought::Nothing);
+            settle();
+        }
+    };
+    let back = {
+        let (act, own) = (shared.act.clone(), own.clone());
+        move |_: MouseEvent| {
+            if let Some(typed) = store::take_own() {
+                act.emit(Action::Replace(Box::new(typed)));
+            }
+            own.set(false);
+        }
+    };
+    let asked = match &*brought {
+        Brought::Nothing => Html::default(),
+        Brought::Refused(key) => html! {
+            <p role="alert" data-link={*key}>
+                { shared.say("link-refused") }{ " " }{ shared.say(key) }{ " " }
+                <button type="button" name="link-leave" onclick={leave.clone()}>{ shared.say("link-leave") }</button>
+            </p>
+        },
+        Brought::Fill(typed) => {
+            let take = {
+                let (shared, typed, brought, own) =
+                    (shared.clone(), typed.clone(), brought.clone(), own.clone());
+                move |_: MouseEvent| {
+                    // Never over a site that is put aside already: that one is the device’s own.
+                    if !store::put_own_aside(&shared.typed) {
+                        return gloo::dialogs::alert(&shared.say("link-no-room"));
+                    }
+                    shared.act.emit(Action::Replace(Box::new((*typed).clone())));
+                    own.set(true);
+                    brought.set(Brought::Nothing);
+                    settle();
+                }
+            };
+            html! {
+                <p>
+                    { shared.say("link-asks") }{ " " }<strong>{ &typed.site.name }</strong>{ " " }
+                    if shared.locked { { shared.say("link-locked") } } else {
+                        <button type="button" name="link-take" onclick={take}>{ shared.say("link-take") }</button>{ " " }
+                    }
+                    <button type="button" name="link-leave" onclick={leave.clone()}>{ shared.say("link-leave") }</button>
+                </p>
+            }
+        }
+    };
+    html! {
+        <>
+            { asked }
+            if *own && !shared.locked {
+                <p>
+                    { shared.say("link-shown") }{ " " }
+                    <button type="button" name="link-back" onclick={back}>{ shared.say("link-back") }</button>
+                </p>
+            }
+        </>
+    }
+}
