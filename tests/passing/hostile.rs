@@ -3,7 +3,7 @@
 use super::edits::value;
 use brimline::document::MOST_BYTES;
 use brimline::shape::{Shape, Shaped};
-use brimline::site::passing::{Json, Place, Reason, read, write};
+use brimline::site::passing::{Json, MOST_ENTRIES, Place, Reason, read, write};
 use brimline::site::{Site, demo};
 use serde_json::{Value, json};
 use std::collections::BTreeSet;
@@ -178,17 +178,17 @@ fn circles_are_found_and_told_in_order() {
 /// A chain and a circle as long as a file may hold.
 #[test]
 fn long_chains_do_not_fill_the_stack() {
-    let ids: Vec<String> = (0..60_000).map(|n| format!("s{n}")).collect();
+    let ids: Vec<String> = (0..MOST_ENTRIES).map(|n| format!("s{n}")).collect();
     let next = |n: usize| ids.get(n + 1).map_or("", String::as_str);
     let chain: Vec<(&str, &str)> = ids.iter().enumerate().map(|(n, id)| (id.as_str(), next(n))).collect();
     let begun = Instant::now();
     read(standards(&chain)).expect("a chain is no circle");
     let mut circle = chain.clone();
-    circle[59_999].1 = "s0";
+    circle[MOST_ENTRIES - 1].1 = "s0";
     assert!(
-        matches!(read(standards(&circle)).expect_err("a circle").reason, Reason::Circle(ids) if ids.len() == 60_000)
+        matches!(read(standards(&circle)).expect_err("a circle").reason, Reason::Circle(ids) if ids.len() == MOST_ENTRIES)
     );
-    println!("two chains of 60,000 in {:.2} s", begun.elapsed().as_secs_f64());
+    println!("two chains of {MOST_ENTRIES} in {:.2} s", begun.elapsed().as_secs_f64());
 }
 
 /// A refusal names the first thing that is wrong, the same one each time.
