@@ -179,6 +179,16 @@ test("counted measures stand as whole counts, with both systems beside them", as
   await holds(await printed(page, "chart", "Letter"), 4, "chart with caps on Letter");
 });
 
+test("a machine with a bottle of its own is filled to its mark with water", async () => {
+  const page = await atSite("s2", { ask: { measure: "own" } });
+  await unfoldAll(page);
+  const [small, , large] = await page.locator("[data-part=chart] tbody").allInnerTexts();
+  assert.match(small, /Type the parts of water/);
+  // 30 gal of water at 1 to 64: 3840 / 64 = 60 fl oz from the bottle, beside the water.
+  assert.match(plain(large), /30 gal · 113\.6 L[\s\S]*1 to 64[\s\S]*60 fl oz[\s\S]*1,774 mL/);
+  assert.ok(!large.includes("30.47"), large);
+});
+
 test("where there is no dose its reason stands there", async () => {
   const page = await atSite("s4");
   await unfoldAll(page);

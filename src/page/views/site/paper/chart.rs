@@ -125,6 +125,9 @@ fn level(shared: &Shared, number: usize, cell: &Cell) -> Html {
         Ok(Dose { name: figure, value, fill }) => {
             let answer = &fill.outcome.answer;
             let text = in_measure(shared, fill, *value);
+            // A machine that adds from its own bottle is filled with water to its mark.
+            let own_bottle = fill.dispenser == Dispenser::Metering;
+            let level = if own_bottle { names::FILL_WATER } else { names::FILL_TOTAL };
             let counted = !matches!(fill.dispenser, Dispenser::Cup | Dispenser::Scale);
             let volume = [names::FILL_ROUNDED, figure].iter().find_map(|name| answer.get(name));
             let mut same = volume.map(|value| both(shared, value)).unwrap_or_default();
@@ -132,7 +135,7 @@ fn level(shared: &Shared, number: usize, cell: &Cell) -> Html {
             let exact = [names::FILL_DOSE, names::FILL_MASS].iter().find_map(|name| answer.get(name));
             html! {
                 <tr>
-                    { head(answer.get(names::FILL_TOTAL)) }
+                    { head(answer.get(level)) }
                     <td class={classes!("dose", counted.then_some("counted"))}>{ computed_as(name("rounded"), *value, text) }</td>
                     <td class="dose">{ for same.into_iter().map(|text| html! { <span>{ text }</span> }) }</td>
                     <td>
