@@ -5,7 +5,7 @@ import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { test } from "node:test";
-import zxing from "@zxing/library";
+import jsQR from "jsqr";
 import { accessible, faultsOnPaper, named, overflowing, tooSmallToPress, tooSmallToRead, unspoken } from "./checks.mjs";
 import { ROOT } from "./harness.mjs";
 import { MM, readPdf, squeeze, squeezed } from "./pdf.mjs";
@@ -110,20 +110,23 @@ async function holds({ pages, texts }, most, what) {
   }
 }
 
-/** Reads the code above each "Scan to open this fill." with another library; its text and the printed width of a module. */
+/** Reads the code above each "Scan to open this fill." with another library: its text, its modules and their printed width. */
 async function scanned(pages) {
   const found = [];
+  const dpi = 400;
   for (const page of pages) {
     for (const { x, y, size } of page.items.filter(({ text }) => text.startsWith("Scan to"))) {
-      const box = [x - 3 / MM, y + size, 74 / MM, 72 / MM];
-      const dpi = 400;
-      const { width, height, grey } = await page.pixels(dpi, box);
-      const bitmap = new zxing.BinaryBitmap(new zxing.HybridBinarizer(new zxing.RGBLuminanceSource(grey, width, height)));
-      const result = new zxing.QRCodeReader().decode(bitmap, new Map([[zxing.DecodeHintType.TRY_HARDER, true]]));
-      // The centres of the two upper finder patterns lie the side less seven modules apart (ISO/IEC 18004, 6.3.3).
-      const [, corner, right] = result.getResultPoints();
-      const apart = Math.hypot(right.getX() - corner.getX(), right.getY() - corner.getY()) * 25.4 / dpi;
-      found.push({ text: result.getText(), apart });
+      const { width, height, grey } = await page.pixels(dpi, [x - 3 / MM, y + size, 74 / MM, 72 / MM]);
+      const pixels = new Uint8ClampedArray(4 * grey.length);
+      grey.forEach((light, at) => pixels.set([light, light, light, 255], 4 * at));
+      const code = jsQR(pixels, width, height, { inversionAttempts: "dontInvert" });
+      assert.ok(code, "a code is found");
+      // A version has 17 modules a side and four more for each step; the centres of the upper finder patterns lie the
+      // side less seven modules apart (ISO/IEC 18004, 6.3.1 and 6.3.3).
+      const { topLeftFinderPattern: left, topRightFinderPattern: right } = code.location;
+      const modules = 17 + 4 * code.version;
+      const apart = Math.hypot(right.x - left.x, right.y - left.y) * 25.4 / dpi;
+      found.push({ text: code.data, modules, module: apart / (modules - 7) });
     }
   }
   return found;
@@ -173,7 +176,17 @@ test("counted measures stand as whole counts, with both systems beside them", as
   const { pages } = await printed(page, "chart", "A4");
   const large = squeeze(pages.flatMap(({ items }) => items.filter(({ size }) => size >= 27.95).map(({ text }) => text)).join(" "));
   for (const text of ["39caps", "19.5floz", "577mL"]) assert.ok(large.includes(text), `${text} in ${large}`);
-  await holds(await printed(page, "chart", "Letter"), 3, "chart with caps on Letter");
+  await holds(await printed(page, "chart", "Letter"), 4, "chart with caps on Letter");
+});
+
+test("a machine with a bottle of its own is filled to its mark with water", async () => {
+  const page = await atSite("s2", { ask: { measure: "own" } });
+  await unfoldAll(page);
+  const [small, , large] = await page.locator("[data-part=chart] tbody").allInnerTexts();
+  assert.match(small, /Type the parts of water/);
+  // 30 gal of water at 1 to 64: 3840 / 64 = 60 fl oz from the bottle, beside the water.
+  assert.match(plain(large), /30 gal · 113\.6 L[\s\S]*1 to 64[\s\S]*60 fl oz[\s\S]*1,774 mL/);
+  assert.ok(!large.includes("30.47"), large);
 });
 
 test("where there is no dose its reason stands there", async () => {
@@ -197,18 +210,16 @@ test("what is not in force says so and has no code", async () => {
 
 for (const part of ["chart", "labels"]) {
   test(`another library reads the codes of the ${part}`, async () => {
-    for (const [standard, format] of [["s2", "A4"], ["s3", "Letter"]]) {
+    for (const [standard, format] of [["s2", "A4"], ["s3", "Letter"], ["s4", "A4"]]) {
       const page = await atSite(standard);
       const { pages } = await printed(page, part, format);
       const links = await page.locator(`[data-part=${part}] [data-link]`).evaluateAll((all) => all.map(({ dataset }) => dataset.link));
-      const sides = await page.locator(`[data-part=${part}] .qr`).evaluateAll((all) => all.map((one) => one.viewBox.baseVal.width));
       const codes = await scanned(pages);
       assert.deepEqual(codes.map(({ text }) => text), links);
       assert.ok(links.length >= 1 && links[0].startsWith(`${await page.evaluate(() => location.origin)}/#fill=`), links[0]);
-      for (const [index, { apart }] of codes.entries()) {
-        const module = apart / (sides[index] - 8 - 7);
-        console.log(`${part} of ${standard}: ${links[index].length} characters, ${sides[index] - 8} modules of ${module.toFixed(3)} mm`);
-        assert.ok(module >= 0.5, `${module} mm`);
+      for (const { text, modules, module } of codes) {
+        console.log(`${part} of ${standard}: ${text.length} characters, ${modules} modules of ${module.toFixed(3)} mm`);
+        assert.ok(module >= 0.5 && module <= 1, `${module} mm`);
       }
       await page.context().close();
     }

@@ -9,7 +9,7 @@ use crate::form::site::chart::{Cell, Chart, Dose, Row, chart as work};
 use crate::page::components::{caution_of, computed, computed_as};
 use crate::page::shared::Shared;
 use crate::page::views::fill::amount::in_measure;
-use crate::site::{Record, Standard};
+use crate::site::{Dispenser, Record, Standard};
 use crate::units::{Kind, System};
 use crate::words::Argument;
 use std::rc::Rc;
@@ -125,14 +125,18 @@ fn level(shared: &Shared, number: usize, cell: &Cell) -> Html {
         Ok(Dose { name: figure, value, fill }) => {
             let answer = &fill.outcome.answer;
             let text = in_measure(shared, fill, *value);
+            // A machine that adds from its own bottle is filled with water to its mark.
+            let own_bottle = fill.dispenser == Dispenser::Metering;
+            let level = if own_bottle { names::FILL_WATER } else { names::FILL_TOTAL };
+            let counted = !matches!(fill.dispenser, Dispenser::Cup | Dispenser::Scale);
             let volume = [names::FILL_ROUNDED, figure].iter().find_map(|name| answer.get(name));
             let mut same = volume.map(|value| both(shared, value)).unwrap_or_default();
             same.retain(|other| *other != text);
             let exact = [names::FILL_DOSE, names::FILL_MASS].iter().find_map(|name| answer.get(name));
             html! {
                 <tr>
-                    { head(answer.get(names::FILL_TOTAL)) }
-                    <td class="dose">{ computed_as(name("rounded"), *value, text) }</td>
+                    { head(answer.get(level)) }
+                    <td class={classes!("dose", counted.then_some("counted"))}>{ computed_as(name("rounded"), *value, text) }</td>
                     <td class="dose">{ for same.into_iter().map(|text| html! { <span>{ text }</span> }) }</td>
                     <td>
                         { for answer.get(names::FILL_ROUNDED_RATIO).map(|ratio| html! {
