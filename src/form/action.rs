@@ -338,7 +338,15 @@ pub fn reduce(mut typed: Typed, action: Action) -> Typed {
             | Action::Before(_)
             | Action::Text(Line::Codes | Line::Ph | Line::Label | Line::Standard | Line::Ratios, _)
             | Action::Dispenser(_)
-            | Action::Write(Field::Minimum | Field::MeasureTotal | Field::Tip(_), _)
+            | Action::Write(
+                Field::Minimum
+                    | Field::MeasureTotal
+                    | Field::Tip(_)
+                    | Field::FinishPhLow
+                    | Field::FinishPhHigh,
+                _
+            )
+            | Action::Site(Act::FloorFinish(_))
             | Action::Replace(_)
     );
     change(&mut typed, action);

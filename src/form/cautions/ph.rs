@@ -5,12 +5,12 @@ use crate::chemistry::acid_base::{
     self, Activity, Assumption, Estimate, Ingredient, Point, Water, curve, estimate,
 };
 use crate::chemistry::cas;
-use crate::chemistry::floor::{FloorVerdict, PhRange, verdict};
+use crate::chemistry::floor::{FloorVerdict, Ground, PhRange};
 use crate::chemistry::ghs::mixture::{HEAVIEST, WATER};
 use crate::form::{Field, Outcome, Typed, What, fill, names};
 use crate::limits::STRENGTH;
 use crate::number::Marks;
-use crate::site::{Floor, Product};
+use crate::site::Product;
 use crate::units::{Density, Kind, MassConcentration, MassFraction, Plain, Quantity, VolumeFraction};
 
 /// So many steps the picture has.
@@ -35,8 +35,8 @@ pub struct Ph {
 
 impl Ph {
     /// Whether the product fits a floor at its dilution and at that only: neat it would harm it.
-    pub fn only_diluted(&self, product: &Product, floor: &Floor, diluted: &FloorVerdict) -> bool {
-        let neat = verdict(floor.surface, &product.families, self.neat);
+    pub fn only_diluted(&self, product: &Product, ground: Ground, diluted: &FloorVerdict) -> bool {
+        let neat = ground.verdict(&product.families, self.neat);
         *diluted == FloorVerdict::Fits && matches!(neat, FloorVerdict::DoesNotFit { .. })
     }
 }

@@ -13,7 +13,7 @@ use crate::answer::Weight;
 use crate::chemistry::floor::FloorVerdict;
 use crate::chemistry::foam::{FoamVerdict, verdict};
 use crate::form::action::{Line, Shelf};
-use crate::form::cautions::{UsePh, remarks};
+use crate::form::cautions::{UsePh, ground, remarks};
 use crate::form::fill::work;
 use crate::page::components::{
     Text, caution_panel, picker, print_button, shelf_buttons, text_field, warnings,
@@ -96,7 +96,8 @@ fn fits(shared: &Shared) -> Html {
     for remark in &mut remarks {
         remark.weight = remark.weight.max(Weight::Warn);
     }
-    let on_floor = UsePh::of(typed, shared.marks()).verdict(product, floor);
+    let ground = ground(&typed.site, floor, shared.marks());
+    let on_floor = UsePh::of(typed, shared.marks()).verdict(product, ground);
     let machine_key = match verdict(product.foam, machine.vacuum) {
         FoamVerdict::Fits if remarks.iter().any(|remark| remark.code == "remark-flammable") => {
             "fits-machine-not"

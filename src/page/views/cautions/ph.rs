@@ -1,7 +1,8 @@
 //! The estimate of the use solution's pH.
 
-use crate::form::cautions::UsePh;
+use crate::chemistry::floor::Ground;
 use crate::form::cautions::ph::{Ph, work};
+use crate::form::cautions::{UsePh, ground};
 use crate::form::{Field, names};
 use crate::page::components::{assumptions, computed, number_field};
 use crate::page::drawing::ph_curve;
@@ -37,12 +38,13 @@ fn told(shared: &Shared, found: &Ph) -> Html {
         return html! { <p class="unknown">{ shared.say("ph-not-yet") }</p> };
     };
     let maker = product.is_some_and(|product| !product.ph.trim().is_empty());
-    let only_here = product.zip(shared.typed.floor()).is_some_and(|(product, floor)| {
-        let diluted = UsePh::of(&shared.typed, shared.marks()).verdict(product, floor);
-        found.only_diluted(product, floor, &diluted)
+    let ground = shared.typed.floor().map(|floor| ground(&shared.typed.site, floor, shared.marks()));
+    let only_here = product.zip(ground).is_some_and(|(product, ground)| {
+        let diluted = UsePh::of(&shared.typed, shared.marks()).verdict(product, ground);
+        found.only_diluted(product, ground, &diluted)
     });
     let one = shared.show(low) == shared.show(high);
-    let window = shared.typed.floor().and_then(|floor| floor.surface.window().copied());
+    let window = ground.and_then(Ground::window);
     html! {
         <>
             <p>

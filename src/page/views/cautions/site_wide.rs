@@ -2,7 +2,7 @@
 
 use crate::chemistry::floor::{FloorVerdict, Reason};
 use crate::chemistry::pairs::{Meeting, Pair, Severity};
-use crate::form::cautions::{UsePh, mixing};
+use crate::form::cautions::{UsePh, ground, mixing};
 use crate::page::shared::Shared;
 use crate::page::views::captioned;
 use crate::site::Product;
@@ -76,8 +76,9 @@ pub fn floor_table(shared: &Shared) -> Html {
     };
     let phs: Vec<UsePh> = site.products.iter().map(&mut ph_of).collect();
     let tables = site.floors.iter().map(|floor| {
+        let ground = ground(site, floor, shared.marks());
         let row = |(product, ph): (&Product, &UsePh)| {
-            let verdict = ph.verdict(product, floor);
+            let verdict = ph.verdict(product, ground);
             let why: Vec<String> = match &verdict {
                 FloorVerdict::Fits => Vec::new(),
                 FloorVerdict::DoesNotFit { reasons } => {
