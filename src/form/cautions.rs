@@ -32,6 +32,13 @@ pub struct Panel {
     pub never: Vec<&'static Pair>,
 }
 
+impl Panel {
+    /// Whether its vapour may burn: sparks of a vacuum's motor set it off.
+    pub fn burns(&self) -> bool {
+        self.codes.hazards.iter().any(|one| burns(one))
+    }
+}
+
 /// Reads a product's cautions.
 pub fn panel(product: &Product) -> Panel {
     let codes = codes::read(&product.codes);
@@ -126,9 +133,7 @@ pub fn remarks(typed: &Typed, marks: Marks) -> Vec<Remark> {
     let mut out = Vec::new();
     let named = |code| Remark::new(code, stop).with("product", Fact::Text(product.name.clone()));
     out.extend(foam_code(typed, product).map(named));
-    if typed.machine().is_none_or(|machine| machine.vacuum)
-        && panel.codes.hazards.iter().any(|one| burns(one))
-    {
+    if typed.machine().is_none_or(|machine| machine.vacuum) && panel.burns() {
         out.push(Remark::new("remark-flammable", stop));
     }
     out.extend(mixing::before(typed, stop));

@@ -55,8 +55,8 @@ pub fn work(typed: &Typed, marks: Marks) -> Fill {
     fill
 }
 
-/// The same without the question how sure the dose is, which a table of doses does not ask.
-fn unsure(typed: &Typed, marks: Marks) -> Fill {
+/// The same without the question how sure the dose is, which nobody asks who only needs its strength.
+pub(super) fn unsure(typed: &Typed, marks: Marks) -> Fill {
     let mut fill = Fill::default();
     let out = &mut fill.outcome;
     let tank = out.need::<Volume>(typed, Field::Tank, marks);

@@ -2,6 +2,7 @@
 
 mod act;
 pub mod asked;
+pub mod finish;
 pub mod references;
 
 pub use act::{Act, act};

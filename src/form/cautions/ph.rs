@@ -63,7 +63,7 @@ pub fn work(typed: &Typed, marks: Marks) -> Ph {
         return found;
     };
     // What is wrong with the fill is told on Fill.
-    let strength = fill::work(typed, marks).outcome.answer.get(names::FILL_STRENGTH);
+    let strength = fill::unsure(typed, marks).outcome.answer.get(names::FILL_STRENGTH);
     let Some(strength) = strength.map(|strength| VolumeFraction::from_si(strength.si)) else { return found };
     found.strength = Some(strength);
     if parts.is_empty() {
