@@ -15,9 +15,10 @@ use crate::site::{Product, Record};
 use crate::trade::calendar::Moment;
 use crate::trade::finish::laid_on;
 use crate::trade::formula;
+use crate::trade::governing::Aim;
 use crate::units::{ApplicationRate, Area, Duration, Kind, Plain, Quantity};
 
-pub use strip::DILUTION as STRIP_DILUTION;
+pub use strip::{DILUTION as STRIP_DILUTION, STRIPPER};
 
 /// The name of the field with the day of the first coat.
 pub const FIRST_COAT: &str = "first-coat";
@@ -55,6 +56,15 @@ pub struct Finishing {
     pub scrub: Option<When>,
     /// What the last rinse says.
     pub rinsed: Rinsed,
+}
+
+/// What a place in a label's range is called, as a word key.
+pub const fn end_key(aim: Aim) -> &'static str {
+    match aim {
+        Aim::Low => "range-low",
+        Aim::Middle => "range-middle",
+        Aim::High => "range-high",
+    }
 }
 
 /// The stripper: the one chosen, else the product asked about; none where the chosen one is gone.

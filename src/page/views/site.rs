@@ -1,5 +1,6 @@
 //! Site: what the site keeps, the standards that it goes by, and how they reach every fill station.
 
+mod finish;
 mod library;
 
 use super::frame;
@@ -8,5 +9,5 @@ use yew::prelude::*;
 
 /// The view.
 pub fn site_view(shared: &Shared) -> Html {
-    frame(shared, "site", library::library(shared), Html::default())
+    frame(shared, "site", library::library(shared), finish::finish_steps(shared))
 }

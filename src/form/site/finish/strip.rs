@@ -16,6 +16,8 @@ use crate::trade::formula;
 use crate::trade::label::{self, Window};
 use crate::units::{ApplicationRate, Area, Duration, Kind, Quantity, Volume};
 
+/// The name of the list of strippers.
+pub const STRIPPER: &str = "stripper";
 /// The name of the field with the stripper's dilution.
 pub const DILUTION: &str = "strip-dilution";
 
@@ -27,7 +29,7 @@ pub(super) fn note(out: &mut Outcome, typed: &Typed, area: Option<Area>, marks: 
     let rate = out.need::<ApplicationRate>(typed, Field::StripRate, marks);
     let dwell = out.may::<Duration>(typed, Field::StripDwell, marks).flatten();
     let Some(product) = stripper(typed) else {
-        out.trouble("stripper", What::NoProduct);
+        out.trouble(STRIPPER, What::NoRecord);
         return;
     };
     let asked = asked(out, typed, product, marks);

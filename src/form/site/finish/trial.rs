@@ -84,10 +84,10 @@ pub fn work(typed: &Typed, marks: Marks) -> Tried {
     let floor = typed.site.floors.iter().find(|floor| floor.id() == trial.floor);
     let product = typed.site.products.iter().find(|product| product.id() == trial.product);
     if floor.is_none() {
-        out.trouble(FLOOR, What::NoFloor);
+        out.trouble(FLOOR, What::NoRecord);
     }
     if product.is_none() {
-        out.trouble(PRODUCT, What::NoProduct);
+        out.trouble(PRODUCT, What::NoRecord);
     }
     let readings: Vec<(Option<f64>, Option<f64>)> = (0..trial.patches.len())
         .map(|patch| {

@@ -3,6 +3,7 @@
 use super::Mix;
 use crate::answer::{Fact, Remark, Value, Weight};
 use crate::form::site::finish::candidates::Suits;
+use crate::form::site::finish::end_key;
 use crate::form::{Outcome, names};
 use crate::site::{Film, Patch};
 use crate::source::Source;
@@ -22,7 +23,7 @@ pub const WET_SLIP_SOURCE: Source = Source::unverified(
 /// a suggestion, since nobody here has seen the floor.
 pub(super) fn note(out: &mut Outcome, mixes: &[Mix], patches: &[Patch]) -> Option<usize> {
     let film = |mix: &Mix| patches.get(mix.patch).map_or(Film::NotSeen, |patch| patch.film);
-    let aim = |mix: &Mix| Fact::Key(format!("aim-{}", mix.aim.code()));
+    let aim = |mix: &Mix| Fact::Key(end_key(mix.aim).to_owned());
     slips(out, mixes);
     glosses(out, mixes);
     if mixes.iter().all(|mix| film(mix) == Film::NotSeen) {
@@ -58,7 +59,7 @@ fn slips(out: &mut Outcome, mixes: &[Mix]) {
         if let Some(slip) = mix.slip.filter(|slip| *slip < WET_SLIP) {
             out.answer.remark(
                 Remark::new("remark-trial-slippery", Weight::Warn)
-                    .with("aim", Fact::Key(format!("aim-{}", mix.aim.code())))
+                    .with("aim", Fact::Key(end_key(mix.aim).to_owned()))
                     .value("slip", Value::plain(slip, Kind::Ratio))
                     .value("least", Value::plain(WET_SLIP, Kind::Ratio)),
             );
