@@ -78,7 +78,7 @@ fn a_day_that_is_none_is_told_and_the_times_stay() {
 
 /// Without a dry time on the label: 1800 ft²/gal lie 22.637 µm thick, 18 % of it stays, 18.563 mL/m² are water,
 /// 18.526 g at 998 g/L. At 20 °C, 50 % and 0.15 m/s evaporate 2.88057 g/(m² min) with the film as warm as the air
-/// and 0.996403 at the wet bulb (PsychroLib 2.5, CoolProp 8): 6.431 and 18.59 min.
+/// and 0.996403 at the wet bulb (`PsychroLib` 2.5, `CoolProp` 8): 6.431 and 18.59 min.
 #[test]
 fn a_coat_dries_as_the_libraries_have_it() {
     let typed = after([

@@ -3,7 +3,9 @@
 use crate::{after, write};
 use brimline::answer::Fact;
 use brimline::chemistry::family::Family;
-use brimline::chemistry::floor::{Cover, FloorVerdict, Ground, Missing, PhRange, Surface, Window, verdict};
+use brimline::chemistry::floor::{
+    Cover, FloorVerdict, Ground, Missing, PhRange, Reason, Surface, Window, verdict,
+};
 use brimline::form::action::{Line, reduce};
 use brimline::form::cautions::{UsePh, ground, remarks};
 use brimline::form::site::Act;
@@ -88,7 +90,7 @@ fn what_strips_a_finish_strips_it_everywhere() {
     assert_eq!(tile(Cover::Bare).verdict(&alkali, seven), FloorVerdict::Fits);
     let finished = tile(Cover::finish(Some(6.0), Some(9.0))).verdict(&alkali, seven);
     let FloorVerdict::DoesNotFit { reasons } = finished else { panic!("{finished:?}") };
-    assert_eq!(reasons.iter().map(|reason| reason.key()).collect::<Vec<_>>(), ["floor-reason-alkali-finish"]);
+    assert_eq!(reasons.iter().map(Reason::key).collect::<Vec<_>>(), ["floor-reason-alkali-finish"]);
     let FloorVerdict::Unknown { missing } = tile(Cover::Unknown).verdict(&[Family::Neutral], seven) else {
         panic!("it is cleared")
     };

@@ -87,7 +87,7 @@ fn a_stripper_is_held_against_the_floor_under_the_finish() {
     assert!(codes(&work(&neutral, Marks::POINT).outcome.answer).contains(&"remark-strip-no-stripper"));
 }
 
-/// A film of 20 g/m² dries in 6.94 min at 20 °C, 50 % and 0.15 m/s (PsychroLib, CoolProp): 20 mL/m² do not last
+/// A film of 20 g/m² dries in 6.94 min at 20 °C, 50 % and 0.15 m/s (`PsychroLib`, `CoolProp`): 20 mL/m² do not last
 /// 10 min, 10 gal/1000 ft² do.
 #[test]
 fn a_thin_film_may_dry_before_it_is_picked_up() {

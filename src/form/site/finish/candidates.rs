@@ -103,8 +103,9 @@ pub(super) fn on(typed: &Typed, floor: &str, finish: Option<&str>) -> Typed {
     let mut own = typed.without_areas();
     floor.clone_into(&mut own.ask.floor);
     if let Some(finish) = finish {
-        let found = own.site.floors.iter_mut().find(|one| one.id() == floor);
-        found.into_iter().for_each(|one| finish.clone_into(&mut one.finish));
+        for one in own.site.floors.iter_mut().filter(|one| one.id() == floor) {
+            finish.clone_into(&mut one.finish);
+        }
     }
     let measure = Measure {
         // No id begins so.

@@ -130,7 +130,7 @@ fn cautions(out: &mut Outcome, typed: &Typed, product: &Product, marks: Marks) {
             }
         }
         FloorVerdict::Unknown { .. } => {
-            out.answer.remark(told(named("remark-strip-floor-unknown", Weight::Warn)))
+            out.answer.remark(told(named("remark-strip-floor-unknown", Weight::Warn)));
         }
     }
 }

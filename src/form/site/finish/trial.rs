@@ -220,13 +220,13 @@ fn small(found: &mut Tried, batch: Volume) {
         return;
     };
     let code = if weakest.rounded.is_none() { "remark-trial-small" } else { "remark-trial-coarse" };
-    let mut remark = Remark::new(code, Weight::Warn).value("amount", weakest.amount);
-    remark = match weakest.amount.kind {
-        Kind::Mass => remark.value("batch", Value::new(batch * (0.01 / weakest.amount.si), Kind::Fill)),
-        _ => {
-            let share = VolumeFraction::new(weakest.amount.si / batch.si());
-            remark.value("batch", Value::new(enough(share), Kind::Fill))
-        }
+    let share = VolumeFraction::new(weakest.amount.si / batch.si());
+    let would_do = match weakest.amount.kind {
+        Kind::Mass => batch * (0.01 / weakest.amount.si),
+        _ => enough(share),
     };
+    let remark = Remark::new(code, Weight::Warn)
+        .value("amount", weakest.amount)
+        .value("batch", Value::new(would_do, Kind::Fill));
     found.outcome.answer.remark(remark);
 }

@@ -91,7 +91,9 @@ impl Verdict {
         match ph.verdict(product, cautions::ground(&typed.site, floor, marks)) {
             FloorVerdict::Fits => {}
             FloorVerdict::DoesNotFit { reasons } => {
-                reasons.iter().for_each(|reason| self.note(Suits::DoesNotFit, because(why(), reason)));
+                for reason in &reasons {
+                    self.note(Suits::DoesNotFit, because(why(), reason));
+                }
             }
             FloorVerdict::Unknown { missing } => {
                 for missing in missing {
@@ -121,7 +123,9 @@ impl Verdict {
             (false, true) => Suits::Unknown,
             (false, false) => Suits::DoesNotFit,
         };
-        machines.notes.into_iter().for_each(|remark| self.note(suits, remark));
+        for remark in machines.notes {
+            self.note(suits, remark);
+        }
     }
 
     /// What its label asks of the time that the floor is wet, with the machine asked about.
@@ -129,7 +133,9 @@ impl Verdict {
         let early = laid.remarks.iter().find(|remark| remark.code == "remark-dries-early");
         // Whether it disinfects is then not known.
         let suits = if product.disinfects() { Suits::Unknown } else { Suits::Fits };
-        early.into_iter().for_each(|remark| self.note(suits, remark.clone()));
+        if let Some(remark) = early {
+            self.note(suits, remark.clone());
+        }
     }
 }
 

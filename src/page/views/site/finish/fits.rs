@@ -28,8 +28,7 @@ pub fn fits(shared: &Shared) -> Html {
     if ranked.is_empty() {
         return html! { <p>{ shared.say("fits-none") }</p> };
     }
-    let finish =
-        typed.finish().map(|finish| finish.name.clone()).unwrap_or_else(|| shared.say("fits-no-finish"));
+    let finish = typed.finish().map_or_else(|| shared.say("fits-no-finish"), |finish| finish.name.clone());
     let floor = typed.floor().map(|floor| floor.name.clone()).unwrap_or_default();
     let caption =
         shared.tell("fits-table", &[("finish", Argument::text(finish)), ("floor", Argument::text(floor))]);

@@ -136,7 +136,7 @@ fn patch(shared: &Shared, tried: &Tried, trial: &Trial, mix: &Mix) -> Html {
         hint: None,
     };
     let seen = move |code: String| Action::Site(Act::Film(index, Film::from_code(&code).unwrap_or_default()));
-    let note = Text {
+    let noted = Text {
         line: Line::PatchNote(index),
         name: format!("patch-{number}-note"),
         key: "patch-note",
@@ -151,7 +151,7 @@ fn patch(shared: &Shared, tried: &Tried, trial: &Trial, mix: &Mix) -> Html {
                 { choice(shared, film, seen) }
                 { number_field(shared, &tried.outcome, Field::PatchGloss(index), None) }
                 { number_field(shared, &tried.outcome, Field::PatchSlip(index), None) }
-                { text_field(shared, note) }
+                { text_field(shared, noted) }
             </div>
         </fieldset>
     }
