@@ -34,7 +34,7 @@ fn the_demo_ranks_what_fits_first() {
         .filter(|one| one.suits == Suits::Fits)
         .map(|one| (one.product.as_str(), one.dilution.as_str()))
         .collect();
-    // 1 to 3 oz/gal are 1 to 128 … 1 to 42.67; half way between the shares is 1 to 64.5. Only its residue is known.
+    // 1 to 3 oz/gal are 1 to 128 … 1 to 42.67; half way between the shares is 1 to 64.25. Only its residue is known.
     assert_eq!(fits[0], ("daily", "1:128"));
     assert!(fits.contains(&("neutral", "1:64")) && fits.contains(&("tablets", "1 tablet per 2 gal")));
     assert!(all.is_sorted_by_key(|one| one.suits), "what fits, what is not known, what does not");
@@ -182,4 +182,14 @@ proptest! {
         prop_assert!(all.iter().all(|one| one.suits != Suits::Fits));
         prop_assert!(all.is_sorted_by_key(|one| one.suits));
     }
+}
+
+/// The self-driving machine gives its own limits for a liquid: they say nothing of tablets.
+#[test]
+fn a_machines_limits_for_a_liquid_clear_no_tablet() {
+    let typed = after([pick(Shelf::Finish, "gloss")]);
+    assert_eq!(said(of(&work(&typed, Marks::POINT), "tablets")[0]), ["remark-fit-machine-solid"]);
+    let mut only = typed;
+    only.site.machines.retain(|machine| machine.id() == "self-driving");
+    assert_eq!(of(&work(&only, Marks::POINT), "tablets")[0].suits, Suits::Unknown);
 }

@@ -25,7 +25,9 @@ proptest! {
     fn a_strength_reads_back_inside(r in 1e-4..0.95_f64) {
         for aim in Aim::ALL {
             let back = strength(&plus_water(VolumeFraction::new(r), *aim));
-            prop_assert!((back / r - 1.0).abs() < 3e-5, "{} for {r}", plus_water(VolumeFraction::new(r), *aim));
+            // Six digits at the ends, four in the middle.
+            let within = if *aim == Aim::Middle { 1e-3 } else { 3e-5 };
+            prop_assert!((back / r - 1.0).abs() < within, "{} for {r}", plus_water(VolumeFraction::new(r), *aim));
             match aim {
                 Aim::Low => prop_assert!(back >= r * (1.0 - 1e-9)),
                 Aim::High => prop_assert!(back <= r * (1.0 + 1e-9)),
@@ -38,7 +40,8 @@ proptest! {
     fn an_amount_for_a_tank_reads_back_inside(ml in 1.0..2_000.0_f64) {
         for aim in Aim::ALL {
             let back = strength(&per_tank(Volume::new(ml * 1e-6), *aim)) * 1e6;
-            prop_assert!((back / ml - 1.0).abs() < 2e-5, "{}", per_tank(Volume::new(ml * 1e-6), *aim));
+            let within = if *aim == Aim::Middle { 1e-3 } else { 2e-5 };
+            prop_assert!((back / ml - 1.0).abs() < within, "{}", per_tank(Volume::new(ml * 1e-6), *aim));
             prop_assert!(*aim != Aim::Low || back >= ml * (1.0 - 1e-9));
             prop_assert!(*aim != Aim::High || back <= ml * (1.0 + 1e-9));
         }
@@ -61,7 +64,7 @@ fn whole_numbers_are_written_whole() {
     for (parts, text) in
         [(64.0, "1:64"), (256.0, "1:256"), (1_024.0, "1:1024"), (10.5, "1:10.5"), (10.125, "1:10.1250")]
     {
-        let written = plus_water(VolumeFraction::from_parts_of_water(parts), Aim::Middle);
+        let written = plus_water(VolumeFraction::from_parts_of_water(parts), Aim::Low);
         assert_eq!(written, text);
     }
     assert_eq!(measurable(Volume::new(0.99e-6), LEAST), None);

@@ -162,6 +162,7 @@ remark-fit-foams = Not in { $machine }: it foams, and foam shuts the vacuum off.
 remark-fit-shake = { $machine }: how it foams is not known. Do the shake test first.
 remark-fit-machine-window = Not in { $machine }: it takes { $takes } for a full tank, and this is { $dose }.
 remark-fit-machine-unknown = { $machine }: its tank or its own limits cannot be read. Correct them on Fill.
+remark-fit-machine-solid = { $machine }: what it takes is given for a liquid. Ask its maker about this one.
 remark-fit-no-machine = No machine is in use.
 trial = Trial
 trial-none = There is no trial here yet. Begin one: three small patches tell more than any table.

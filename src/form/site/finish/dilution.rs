@@ -3,8 +3,10 @@
 use crate::trade::governing::Aim;
 use crate::units::{Quantity, Volume, VolumeFraction, unit};
 
-/// So many digits: a ten-thousandth of a percent of the dose.
-const DIGITS: f64 = 6.0;
+/// So many digits at the ends of a range: a ten-thousandth of a percent of the dose.
+const ENDS: f64 = 6.0;
+/// So many in the middle, where nothing is left: closer than anybody measures, and easier to read.
+const MIDDLE: f64 = 4.0;
 
 /// "1:n", or a percentage where there is less water than concentrate.
 ///
@@ -32,16 +34,17 @@ pub fn plus_water(strength: VolumeFraction, aim: Aim) -> String {
 /// use brimline::form::site::finish::dilution::per_tank;
 /// use brimline::trade::governing::Aim;
 /// use brimline::units::Volume;
-/// assert_eq!(per_tank(Volume::new(0.000_09), Aim::Middle), "90 mL per tank");
+/// assert_eq!(per_tank(Volume::new(0.000_09), Aim::Low), "90 mL per tank");
 /// ```
 pub fn per_tank(amount: Volume, aim: Aim) -> String {
     let ml = unit("ml").map_or(amount.si() * 1e6, |unit| unit.from_si(amount.si()));
     format!("{} mL per tank", number(ml, aim == Aim::Low, aim == Aim::High))
 }
 
-/// With six digits; up or down where asked, else to the nearest.
+/// An end up or down, the middle to the nearest.
 fn number(value: f64, up: bool, down: bool) -> String {
-    let scale = 10_f64.powf(DIGITS - 1.0 - value.log10().floor());
+    let digits = if up || down { ENDS } else { MIDDLE };
+    let scale = 10_f64.powf(digits - 1.0 - value.log10().floor());
     let scaled = value * scale;
     let whole = match scaled {
         near if (near - near.round()).abs() < 1e-9 * near => near.round(),

@@ -54,9 +54,9 @@ pub(super) fn ask(typed: &Typed, product: &Product, dose: Dose, marks: Marks) ->
         }
         match limits(typed, machine, dose, marks) {
             Limits::Leaves(remark) => all.notes.push(*remark),
-            Limits::Unknown => {
+            Limits::Unknown(code) => {
                 all.unknown = true;
-                all.notes.push(told("remark-fit-machine-unknown", machine));
+                all.notes.push(told(code, machine));
             }
             Limits::Keeps if foam == FoamVerdict::TestFirst => {
                 all.unknown = true;
@@ -80,7 +80,7 @@ fn told(code: &'static str, machine: &Machine) -> Remark {
 enum Limits {
     Keeps,
     Leaves(Box<Remark>),
-    Unknown,
+    Unknown(&'static str),
 }
 
 fn limits(typed: &Typed, machine: &Machine, dose: Dose, marks: Marks) -> Limits {
@@ -89,12 +89,14 @@ fn limits(typed: &Typed, machine: &Machine, dose: Dose, marks: Marks) -> Limits 
     let mut aside = Outcome::default();
     let (tank, window) =
         (aside.need::<Volume>(&own, Field::Tank, marks), machine_window(&mut aside, &own, marks));
-    let (Some(tank), Some(window)) = (tank, window) else { return Limits::Unknown };
+    let (Some(tank), Some(window)) = (tank, window) else {
+        return Limits::Unknown("remark-fit-machine-unknown");
+    };
     let full = match dose {
         Dose::Share(share) => share * tank,
         Dose::PerTank(amount) => amount,
         Dose::Solid if window.is_none() => return Limits::Keeps,
-        Dose::Solid => return Limits::Unknown,
+        Dose::Solid => return Limits::Unknown("remark-fit-machine-solid"),
     };
     let Some(Window { low, high }) = window else { return Limits::Keeps };
     if (Bound { by: Governs::Machine, window: Window { low, high } }).allows(full) {

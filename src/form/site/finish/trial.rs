@@ -112,7 +112,7 @@ pub fn work(typed: &Typed, marks: Marks) -> Tried {
             amount,
             rounded,
             water: share
-                .map(|_| Value::new(batch - Volume::from_si(rounded.unwrap_or(amount).si), Kind::Fill)),
+                .map(|_| Value::new(batch - Volume::from_si(rounded.unwrap_or(amount).si), Kind::Dose)),
             makes,
             candidate: judge(&own, product, &asked, marks),
             gloss,

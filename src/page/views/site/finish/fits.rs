@@ -71,12 +71,8 @@ pub fn reasons(shared: &Shared, one: &Candidate) -> Html {
 
 /// As the label writes it, and in parts of water where that is another way to say it.
 fn dilution(shared: &Shared, one: &Candidate) -> String {
-    let plain = format!(
-        "1:{}",
-        one.strength.map(|share| shared.words.number(share.parts_of_water())).unwrap_or_default()
-    );
     let text = match one.strength {
-        Some(share) if plain != one.dilution && share.parts_of_water() >= 1.0 => shared.tell(
+        Some(share) if !one.dilution.starts_with("1:") && share.parts_of_water() >= 1.0 => shared.tell(
             "fits-ratio",
             &[
                 ("dilution", Argument::text(one.dilution.clone())),

@@ -8,8 +8,8 @@ use crate::form::site::finish::end_key;
 use crate::form::site::finish::trial::{DATE, FLOOR, Mix, PRODUCT, Tried, WET_SLIP, WET_SLIP_SOURCE};
 use crate::form::{Action, Field};
 use crate::page::components::{
-    Choice, Text, assumptions, choice, computed, number_field, picker, shelf_buttons, text_field,
-    troubles_beside, warnings,
+    Choice, Text, assumptions, choice, computed, computed_as, number_field, picker, shelf_buttons,
+    text_field, troubles_beside, warnings,
 };
 use crate::page::shared::Shared;
 use crate::page::views::table;
@@ -95,13 +95,13 @@ fn mixes(shared: &Shared, tried: &Tried) -> Html {
         };
         let rounded = mix.rounded.map_or_else(
             || html! { { shared.say("trial-too-little") } },
-            |value| crate::page::components::computed_as(name("rounded"), value, both(shared, value)),
+            |value| computed_as(name("rounded"), value, both(shared, value)),
         );
         html! {
             <tr class={(tried.suggested == Some(mix.patch)).then_some("chosen")}>
                 <th scope="row">{ titled(shared, "trial-patch", mix) }</th>
                 <td>{ rounded }</td>
-                { cell("water", mix.water) }
+                <td>{ for mix.water.map(|value| computed_as(name("water"), value, both(shared, value))) }</td>
                 { cell("exact", Some(mix.amount)) }
                 { cell("makes", mix.makes) }
                 <td data-suits={mix.candidate.suits.key()}>{ shared.say(mix.candidate.suits.key()) }</td>
