@@ -109,7 +109,6 @@ column-coat = Coat
 column-soonest = Soonest
 column-count-on = Count on
 column-ph = pH
-column-dilution = Dilution
 column-residue = Left by one cleaning
 column-contact = Keep wet for
 column-patch = Patch

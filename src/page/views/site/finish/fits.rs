@@ -10,11 +10,10 @@ use crate::units::Kind;
 use crate::words::Argument;
 use yew::prelude::*;
 
-const COLUMNS: [&str; 8] = [
+const COLUMNS: [&str; 7] = [
     "column-product",
     "column-fits",
     "column-why",
-    "column-dilution",
     "column-ph",
     "column-residue",
     "column-cost",
@@ -48,10 +47,9 @@ fn row(shared: &Shared, (index, one): (usize, &Candidate)) -> Html {
     };
     html! {
         <tr class={(one.suits == Suits::Fits).then_some("fit")}>
-            <th scope="row">{ &one.name }</th>
+            <th scope="row">{ &one.name }<br /><span class="code">{ dilution(shared, one) }</span></th>
             <td data-suits={one.suits.key()}><strong>{ shared.say(one.suits.key()) }</strong></td>
             <td>{ reasons(shared, one) }</td>
-            <td>{ dilution(shared, one) }</td>
             <td>{ ph(shared, one).map_or_else(unknown, |text| html! { { text } }) }</td>
             { cell("residue", one.residue.map(|left| Value::new(left, Kind::Residue))) }
             { cell("cost", one.cost.map(|cost| Value::new(cost, Kind::AreaPrice))) }
