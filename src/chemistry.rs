@@ -14,6 +14,7 @@ pub mod floor;
 pub mod foam;
 pub mod ghs;
 pub mod pairs;
+pub mod rinse;
 
 /// Every word key this layer can hand to the page, for the check that each has its words.
 ///
@@ -27,4 +28,5 @@ pub fn word_keys() -> impl Iterator<Item = String> {
         .chain(pairs::word_keys())
         .chain(foam::word_keys())
         .chain(floor::word_keys())
+        .chain(rinse::word_keys())
 }

@@ -2,10 +2,13 @@
 
 pub mod actives;
 pub mod alone;
+pub mod batch;
+pub mod calendar;
 pub mod calibration;
 pub mod certainty;
 pub mod coverage;
 pub mod dilution;
+pub mod finish;
 pub mod formula;
 pub mod governing;
 pub mod label;

@@ -2,6 +2,7 @@
 //!
 //! The floor maker's own care sheet beats every row here.
 
+mod ground;
 mod rules;
 pub mod thirst;
 pub mod tile;
@@ -11,6 +12,7 @@ use crate::coded::coded;
 
 use super::family::Family;
 use crate::source::Source;
+pub use ground::{Cover, Ground};
 pub use verdict::{FloorVerdict, Missing, PhRange, Reason, verdict, verdict_within};
 
 coded! {

@@ -357,7 +357,15 @@ pub fn reduce(mut typed: Typed, action: Action) -> Typed {
             | Action::Before(_)
             | Action::Text(Line::Codes | Line::Ph | Line::Label | Line::Standard | Line::Ratios, _)
             | Action::Dispenser(_)
-            | Action::Write(Field::Minimum | Field::MeasureTotal | Field::Tip(_), _)
+            | Action::Write(
+                Field::Minimum
+                    | Field::MeasureTotal
+                    | Field::Tip(_)
+                    | Field::FinishPhLow
+                    | Field::FinishPhHigh,
+                _
+            )
+            | Action::Site(_)
             | Action::Replace(_)
     );
     change(&mut typed, action);

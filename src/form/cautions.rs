@@ -11,14 +11,14 @@ pub mod shake;
 use super::Typed;
 use crate::answer::{Fact, Remark, Value, Weight};
 use crate::chemistry::advice::{Advice, advise};
-use crate::chemistry::floor::{self, FloorVerdict, PhRange, Reason};
+use crate::chemistry::floor::{Cover, FloorVerdict, Ground, PhRange, Reason};
 use crate::chemistry::foam::{self, FoamVerdict};
 use crate::chemistry::ghs::mixture::{EXTREME_PH, Reserve};
 use crate::chemistry::ghs::{Codes, Hazard, Knowledge, LabelElements, SignalWord, codes, elements};
 use crate::chemistry::pairs::{Pair, clashes, never_with};
 use crate::number::{self, Marks};
-use crate::site::{Floor, Product};
-use crate::units::Kind;
+use crate::site::{Finish, Floor, Product, Record, Site};
+use crate::units::{Kind, Plain, Quantity};
 
 /// The cautions of one product.
 #[derive(Clone, Debug)]
@@ -35,6 +35,13 @@ pub struct Panel {
     pub never: Vec<&'static Pair>,
 }
 
+impl Panel {
+    /// Whether its vapour may burn: sparks of a vacuum's motor set it off.
+    pub fn burns(&self) -> bool {
+        self.codes.hazards.iter().any(|one| burns(one))
+    }
+}
+
 /// Reads a product's cautions.
 pub fn panel(product: &Product) -> Panel {
     let codes = codes::read(&product.codes);
@@ -49,9 +56,32 @@ pub fn panel(product: &Product) -> Panel {
     Panel { elements, codes, knowledge, advice, never: never_with(&product.families) }
 }
 
+/// A floor of the site with the finish that lies on it. A finish that the site has lost, or whose window is not
+/// typed in or wrongly, is one of which nothing is known.
+pub fn ground(site: &Site, floor: &Floor, marks: Marks) -> Ground {
+    let cover = match floor.finish.as_str() {
+        "" => Cover::Bare,
+        id => site
+            .finishes
+            .iter()
+            .find(|finish| finish.id() == id)
+            .map_or(Cover::Unknown, |finish| cover(finish, marks)),
+    };
+    Ground { surface: floor.surface, cover }
+}
+
+/// What a finish bears, as far as it reads.
+pub fn cover(finish: &Finish, marks: Marks) -> Cover {
+    let read = |entry: &crate::site::Entry| entry.read_optional::<Plain>(&crate::limits::PH, marks);
+    match (read(&finish.ph_low), read(&finish.ph_high)) {
+        (Ok(low), Ok(high)) => Cover::finish(low.map(Plain::si), high.map(Plain::si)),
+        _ => Cover::Unknown,
+    }
+}
+
 /// Whether the product may be used on the floor.
-pub fn on_floor(product: &Product, floor: &Floor, marks: Marks) -> FloorVerdict {
-    floor::verdict(floor.surface, &product.families, printed_ph(product, marks))
+pub fn on_floor(product: &Product, ground: Ground, marks: Marks) -> FloorVerdict {
+    ground.verdict(&product.families, printed_ph(product, marks))
 }
 
 /// What is known of the pH of a use solution.
@@ -86,10 +116,10 @@ impl UsePh {
 
     /// Whether a product may be used on a floor: an estimate can refuse it, and clears it only where all that
     /// matters is listed.
-    pub fn verdict(self, product: &Product, floor: &Floor) -> FloorVerdict {
-        let verdict = floor::verdict(floor.surface, &product.families, self.range);
+    pub fn verdict(self, product: &Product, ground: Ground) -> FloorVerdict {
+        let verdict = ground.verdict(&product.families, self.range);
         if verdict == FloorVerdict::Fits && !self.sure {
-            return floor::verdict(floor.surface, &product.families, None);
+            return ground.verdict(&product.families, None);
         }
         verdict
     }
@@ -136,14 +166,13 @@ pub fn remarks(typed: &Typed, marks: Marks) -> Vec<Remark> {
     let mut out = Vec::new();
     let named = |code| Remark::new(code, stop).with("product", Fact::Text(product.name.clone()));
     out.extend(foam_code(typed, product).map(named));
-    if typed.machine().is_none_or(|machine| machine.vacuum)
-        && panel.codes.hazards.iter().any(|one| burns(one))
-    {
+    if typed.machine().is_none_or(|machine| machine.vacuum) && panel.burns() {
         out.push(Remark::new("remark-flammable", stop));
     }
     out.extend(mixing::before(typed, stop));
     if let Some(floor) = typed.floor() {
-        out.extend(floor_remarks(product, floor, stop, marks));
+        let verdict = on_floor(product, ground(&typed.site, floor, marks), marks);
+        out.extend(floor_remarks(floor, &verdict, stop));
     }
     if !clashes(&product.families, &product.families).is_empty() {
         out.push(Remark::new("remark-families-clash", Weight::Warn));
@@ -207,9 +236,9 @@ fn foam_code(typed: &Typed, product: &Product) -> Option<&'static str> {
     }
 }
 
-fn floor_remarks(product: &Product, floor: &Floor, stop: Weight, marks: Marks) -> Vec<Remark> {
+fn floor_remarks(floor: &Floor, verdict: &FloorVerdict, stop: Weight) -> Vec<Remark> {
     let named = |code, weight| Remark::new(code, weight).with("floor", Fact::Text(floor.name.clone()));
-    match on_floor(product, floor, marks) {
+    match verdict {
         FloorVerdict::Fits => Vec::new(),
         FloorVerdict::DoesNotFit { reasons } => reasons
             .iter()

@@ -2,7 +2,7 @@
 
 pub mod calibrate;
 mod change;
-mod drying;
+pub(super) mod drying;
 mod gravity;
 
 pub mod thirst;

@@ -195,4 +195,36 @@ names! {
     SHIFT_CHANGES = "shift.changes";
     /// Fills of the tank.
     SHIFT_FILLS = "shift.fills";
+    /// Finish for all coats, m³.
+    FINISH_VOLUME = "finish.volume";
+    /// Finish for one coat, m³.
+    FINISH_COAT = "finish.coat";
+    /// Strip solution, m³.
+    STRIP_SOLUTION = "finish.strip";
+    /// Its concentrate, m³.
+    STRIP_CONCENTRATE = "finish.strip_concentrate";
+    /// The least of it that its label asks, where that is a range, m³.
+    STRIP_LOW = "finish.strip_low";
+    /// The most, m³.
+    STRIP_HIGH = "finish.strip_high";
+    /// Its water, m³.
+    STRIP_WATER = "finish.strip_water";
+    /// Full tanks of it.
+    STRIP_TANKS = "finish.strip_tanks";
+    /// Concentrate for a full one, m³.
+    STRIP_TANK_DOSE = "finish.strip_tank_dose";
+    /// What is left for the last tank, m³.
+    STRIP_LAST = "finish.strip_last";
+    /// Concentrate for it, m³.
+    STRIP_LAST_DOSE = "finish.strip_last_dose";
+    /// Water of one rinse, m³.
+    FINISH_RINSE = "finish.rinse";
+    /// The soonest that a coat is dry, where that is an estimate, s.
+    COAT_DRY_FROM = "finish.dry_from";
+    /// How long to count on for a coat, s.
+    COAT_DRY_TO = "finish.dry_to";
+    /// From the first coat to the first wet scrub, s.
+    FINISH_READY = "finish.ready";
+    /// The patch of a trial that its records point to, from 1.
+    TRIAL_SUGGESTED = "finish.suggested";
 }

@@ -80,6 +80,10 @@ pub enum What {
     NoArea,
     /// The tank is far too small for the floor.
     TooManyFills,
+    /// No day of the calendar, written year-month-day.
+    Date,
+    /// No time of day, written hours:minutes.
+    Time,
 }
 
 /// A mistake and the name of the input it belongs to.

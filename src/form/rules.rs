@@ -183,7 +183,7 @@ pub(super) fn read_label(out: &mut Outcome, typed: &Typed) -> Option<Label> {
 }
 
 /// What a label asks of a liquid; ppm need the active substance of the concentrate.
-fn liquid(
+pub(super) fn liquid(
     out: &mut Outcome,
     typed: &Typed,
     label: &Label,
@@ -265,7 +265,11 @@ pub(super) fn ppm(active: MassConcentration) -> Value {
 
 /// The machine's own window for a full tank. The outer `None` is a mistake, which is noted.
 #[allow(clippy::option_option, reason = "no window and a mistyped window are two things")]
-fn machine_window(out: &mut Outcome, typed: &Typed, marks: Marks) -> Option<Option<Window<Volume>>> {
+pub(super) fn machine_window(
+    out: &mut Outcome,
+    typed: &Typed,
+    marks: Marks,
+) -> Option<Option<Window<Volume>>> {
     let least = out.may::<Volume>(typed, Field::Least, marks);
     let most = out.may::<Volume>(typed, Field::Most, marks);
     match (least?, most?) {

@@ -5,6 +5,7 @@ pub mod asked;
 pub mod carried;
 pub mod chart;
 pub mod date;
+pub mod finish;
 pub mod history;
 pub mod in_force;
 mod keep;

@@ -86,5 +86,10 @@ formulas! {
     SURE: "formula-sure", "s" = "√(sₓ² + (x × u)²)", BY_DEFINITION;
     BOTTLE_TIME: "formula-bottle-time", "t" = "B / (r × Q)", BY_DEFINITION;
     MIXED: "formula-mixed", "x" = "c / (c + w)", BY_DEFINITION;
+    FINISH_VOLUME: "formula-finish-volume", "V" = "n × A / c", BY_DEFINITION;
+    LAID_ON: "formula-laid-on", "S" = "a × A", BY_DEFINITION;
+    COAT_WATER: "formula-coat-water", "m" = "(1 − s) / c", BY_DEFINITION;
+    COAT_START: "formula-coat-start", "t" = "(n − 1) × d", BY_DEFINITION;
+    FIRST_SCRUB: "formula-first-scrub", "t" = "n × d + u", BY_DEFINITION;
     MIXED_ERROR: "formula-mixed-error", "s" = "√((w × s₁)² + (c × s₂)²) / (c + w)²", BY_DEFINITION;
 }

@@ -78,6 +78,8 @@ pub enum Kind {
     Pressure,
     /// A heat of evaporation.
     Heat,
+    /// What a volume of finish covers.
+    Coverage,
 }
 
 impl Kind {
@@ -134,6 +136,9 @@ impl Kind {
             (Self::AirSpeed, _) => "m_per_s",
             (Self::Pressure, _) => "kpa",
             (Self::Heat, _) => "kj_per_kg",
+            (Self::Coverage, Us) => "ft2_per_gal_us",
+            (Self::Coverage, Metric) => "m2_per_l",
+            (Self::Coverage, Imperial) => "ft2_per_gal_imp",
             (Self::Ratio | Self::Count | Self::Ph, _) => return None,
         };
         unit(code)

@@ -162,6 +162,8 @@ impl Words {
             What::Whole => self.say("mistake-whole"),
             What::NoArea => self.say("mistake-no-area"),
             What::TooManyFills => self.say("mistake-too-many-fills"),
+            What::Date => self.say("mistake-date"),
+            What::Time => self.say("mistake-time"),
         }
     }
 

@@ -118,7 +118,7 @@ const TWELVE_POINTS = 16;
 export const faultsOnPaper = (page) => page.evaluate((smallest) => {
   const width = document.documentElement.clientWidth;
   const faults = [];
-  const say = (what, one) => faults.push(`${what}: ${one.getAttribute("name") ?? one.getAttribute("class") ?? one.tagName} "${(one.value ?? one.textContent).trim().slice(0, 40)}"`);
+  const say = (what, one) => faults.push(`${what}: ${one.getAttribute("name") ?? one.getAttribute("class") ?? one.tagName} "${String(one.value || one.textContent).trim().slice(0, 40)}"`);
   const pen = document.createElement("canvas").getContext("2d");
   for (const one of document.querySelectorAll("#app *")) {
     if (!one.checkVisibility() || one.closest("svg") && one.tagName !== "svg") continue;

@@ -21,6 +21,14 @@ export const STATES = [
     await choose(page, "product", "degreaser");
     await unfoldAll(page);
   }],
+  ["site, a new finish, all unfolded", "site", async (page) => {
+    await choose(page, "finish", "matte");
+    await write(page, "coat-area", "6000");
+    await choose(page, "stripper", "stripper");
+    await write(page, "first-coat", "March");
+    await write(page, "patch-1-slip", "0.3");
+    await unfoldAll(page);
+  }],
   ["fill, stopped for foam", "fill", (page) => choose(page, "product", "quat")],
   ["fill, warned", "fill", async (page) => {
     await choose(page, "machine", "self-driving");

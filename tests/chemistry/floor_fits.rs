@@ -23,7 +23,7 @@ fn said(typed: &Typed, product: &str, floor: &str) -> (PhOf, Fit) {
     let at = products.iter().position(|one| one.id == product).expect("a product");
     let floor = typed.site.floors.iter().find(|one| one.id == floor).expect("a floor");
     let ph = all(typed, Marks::POINT)[at];
-    (ph, ph.fit(&products[at], floor))
+    (ph, ph.fit(&products[at], brimline::form::cautions::ground(&typed.site, floor, Marks::POINT)))
 }
 
 /// Vinegar, 5 % acetic acid, 6 fl oz to 10 gal of tap water of 100 mg/L alkalinity at pH 7.5: 4.741 by PHREEQC

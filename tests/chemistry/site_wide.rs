@@ -7,7 +7,7 @@ use brimline::chemistry::foam::{Foam, shaken};
 use brimline::chemistry::ghs::mixture::{Endpoint, Verdict};
 use brimline::chemistry::pairs::{Meeting, Severity};
 use brimline::form::action::{Line, Shelf, reduce};
-use brimline::form::cautions::{self, UsePh, mixing, remarks, residue, shake};
+use brimline::form::cautions::{self, UsePh, ground, mixing, remarks, residue, shake};
 use brimline::form::{Action, Field, Typed, What, fill, names, shift};
 use brimline::number::Marks;
 use brimline::trade::residue::{left_at_most, left_by_one};
@@ -131,7 +131,7 @@ fn vinegar_on_marble_does_not_fit_by_its_estimated_ph() {
     assert!((band.low - 4.741).abs() < 0.02 && (band.high - 4.741).abs() < 0.04, "{band:?}");
     let marble = typed.floor().expect("a floor");
     let product = typed.product().expect("a product");
-    let verdict = UsePh::of(&typed, Marks::POINT).verdict(product, marble);
+    let verdict = UsePh::of(&typed, Marks::POINT).verdict(product, ground(&typed.site, marble, Marks::POINT));
     let FloorVerdict::DoesNotFit { reasons } = verdict else { panic!("{verdict:?}") };
     assert!(reasons.iter().any(|reason| matches!(reason, Reason::TooAcid(_) | Reason::Family(_))));
 }
@@ -202,7 +202,7 @@ fn an_estimate_clears_a_floor_only_where_all_is_listed() {
             Action::Listed(listed),
             Action::Pick(Shelf::Floor, "terrazzo".into()),
         ]);
-        let floor = typed.floor().expect("a floor");
+        let floor = ground(&typed.site, typed.floor().expect("a floor"), Marks::POINT);
         let ph = UsePh::of(&typed, Marks::POINT);
         (ph.range.expect("a band"), ph.verdict(typed.product().expect("a product"), floor))
     };

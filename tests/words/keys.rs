@@ -72,7 +72,9 @@ fn composed() -> Vec<String> {
     }
     all("csv-column-", &area_list::COLUMNS.iter().map(|one| one.code).collect::<Vec<_>>());
     all("fill-level-", &["25", "50", "75", "100"]);
-    for shelf in ["machine", "product", "floor", "measure"] {
+    all("film-", &["not-seen", "none", "slight", "plain"]);
+    all("weekday-", &["1", "2", "3", "4", "5", "6", "7"]);
+    for shelf in ["machine", "product", "floor", "measure", "finish", "trial"] {
         all(shelf, &["-add", "-remove"]);
     }
     all("area", &["-add", "-up-of", "-remove-of"]);

@@ -1,6 +1,8 @@
 //! What Fill says is in the first load: nobody reads a key there while the rest is on its way.
 
+use brimline::chemistry::family::Family;
 use brimline::form::action::{Line, Shelf, reduce};
+use brimline::form::site::Act;
 use brimline::form::station::Job;
 use brimline::form::{Action, Field, Typed, fill};
 use brimline::number::Marks;
@@ -66,6 +68,20 @@ fn questions() -> Vec<Typed> {
             for text in ["0", "?", "999999999", "1.5", ""] {
                 out.push(reduce(asked.clone(), Action::Write(*field, text.to_owned())));
             }
+        }
+    }
+    // A finish narrows what its floor bears; of one without a window, or that is lost, nothing is known.
+    for finish in ids(&start.site.finishes).into_iter().chain(["lost".to_owned()]) {
+        for product in ids(&start.site.products) {
+            let picks = [
+                Action::Pick(Shelf::Product, product),
+                Act::FloorFinish(finish.clone()).action(),
+                Action::Text(Line::Ph, "8.8".into()),
+                Action::Family(Family::Neutral, true),
+            ];
+            out.extend(
+                (2..=picks.len()).map(|count| picks[..count].iter().cloned().fold(start.clone(), reduce)),
+            );
         }
     }
     for shelf in [Shelf::Machine, Shelf::Product, Shelf::Floor, Shelf::Measure] {

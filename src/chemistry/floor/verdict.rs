@@ -48,6 +48,8 @@ pub enum Missing {
     CloserPh,
     /// What this floor bears, beyond a solution near neutral.
     FloorLimit,
+    /// What the finish on it bears.
+    FinishLimit,
 }
 
 impl Missing {
@@ -59,12 +61,13 @@ impl Missing {
             Self::Ph => KEYS[3],
             Self::CloserPh => KEYS[4],
             Self::FloorLimit => KEYS[5],
+            Self::FinishLimit => KEYS[10],
         }
     }
 }
 
 /// The word keys of verdicts that are not those of a harm.
-pub(super) const KEYS: [&str; 10] = [
+pub(super) const KEYS: [&str; 11] = [
     "floor-reason-too-acid",
     "floor-reason-too-alkaline",
     "floor-missing-families",
@@ -75,6 +78,7 @@ pub(super) const KEYS: [&str; 10] = [
     "floor-verdict-does-not-fit",
     "floor-verdict-unknown",
     "floor-missing-surface",
+    "floor-missing-finish-limit",
 ];
 
 /// Whether a product fits a floor.
@@ -95,6 +99,30 @@ pub enum FloorVerdict {
 }
 
 impl FloorVerdict {
+    /// What is so where this and another must both hold: harm counts before what is not known, and that before
+    /// a fit. What both say is told once.
+    pub(super) fn and(self, other: Self) -> Self {
+        fn all<T: PartialEq>(mut one: Vec<T>, other: Vec<T>) -> Vec<T> {
+            for more in other {
+                if !one.contains(&more) {
+                    one.push(more);
+                }
+            }
+            one
+        }
+        match (self, other) {
+            (Self::DoesNotFit { reasons: one }, Self::DoesNotFit { reasons: other }) => {
+                Self::DoesNotFit { reasons: all(one, other) }
+            }
+            (harm @ Self::DoesNotFit { .. }, _) | (_, harm @ Self::DoesNotFit { .. }) => harm,
+            (Self::Unknown { missing: one }, Self::Unknown { missing: other }) => {
+                Self::Unknown { missing: all(one, other) }
+            }
+            (unknown @ Self::Unknown { .. }, _) | (_, unknown @ Self::Unknown { .. }) => unknown,
+            (Self::Fits, Self::Fits) => Self::Fits,
+        }
+    }
+
     /// The word key of the verdict itself.
     pub const fn key(&self) -> &'static str {
         match self {

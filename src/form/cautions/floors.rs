@@ -2,11 +2,11 @@
 //! stronger than that, as a spill or a careless dose would be.
 
 use super::{UsePh, ph, printed_neat, printed_ph};
-use crate::chemistry::floor::{FloorVerdict, Missing, Reason};
+use crate::chemistry::floor::{FloorVerdict, Ground, Missing, Reason};
 use crate::form::rules::{Extent, Rules, read_label};
 use crate::form::{Field, Outcome, Typed};
 use crate::number::Marks;
-use crate::site::{Floor, Product};
+use crate::site::Product;
 use crate::units::{Volume, VolumeFraction};
 
 /// What is stronger than the use solution.
@@ -119,16 +119,16 @@ impl PhOf {
         Self { strength: found.strength, used, strong_end, neat }
     }
 
-    /// Whether the product fits a floor.
-    pub fn fit(&self, product: &Product, floor: &Floor) -> Fit {
-        match self.used.verdict(product, floor) {
+    /// Whether the product fits a floor and the finish on it.
+    pub fn fit(&self, product: &Product, ground: Ground) -> Fit {
+        match self.used.verdict(product, ground) {
             FloorVerdict::DoesNotFit { reasons } => return Fit::DoesNotFit { reasons },
             FloorVerdict::Unknown { missing } => return Fit::Unknown { missing },
             FloorVerdict::Fits => (),
         }
         let strong_end = self.strong_end.map(|ph| (Stronger::LabelEnd, ph));
         for (stronger, ph) in strong_end.into_iter().chain([(Stronger::Concentrate, self.neat)]) {
-            match ph.verdict(product, floor) {
+            match ph.verdict(product, ground) {
                 FloorVerdict::Fits => (),
                 FloorVerdict::DoesNotFit { reasons } => return Fit::OnlyDiluted { stronger, reasons },
                 FloorVerdict::Unknown { .. } => return Fit::OnlyDiluted { stronger, reasons: Vec::new() },
@@ -141,13 +141,13 @@ impl PhOf {
 /// The pH of each product of the site, in the order of its list.
 ///
 /// ```
-/// use brimline::form::{Typed, cautions::floors::{Fit, all}};
+/// use brimline::form::{Typed, cautions::{floors::{Fit, all}, ground}};
 /// use brimline::number::Marks;
 /// let typed = Typed::default();
 /// let (products, floors) = (&typed.site.products, &typed.site.floors);
 /// let vinegar = products.iter().position(|one| one.id == "vinegar").unwrap();
 /// let marble = floors.iter().find(|one| one.id == "marble").unwrap();
-/// let fit = all(&typed, Marks::POINT)[vinegar].fit(&products[vinegar], marble);
+/// let fit = all(&typed, Marks::POINT)[vinegar].fit(&products[vinegar], ground(&typed.site, marble, Marks::POINT));
 /// assert!(matches!(fit, Fit::DoesNotFit { .. }));
 /// ```
 pub fn all(typed: &Typed, marks: Marks) -> Vec<PhOf> {

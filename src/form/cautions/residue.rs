@@ -28,7 +28,7 @@ pub fn work(typed: &Typed, marks: Marks) -> Outcome {
     let of = |answer: &crate::answer::Answer, name| answer.get(name).map(|value| value.si);
     // What is wrong with these is told on their own views.
     let film = of(&flow::work(typed, marks).outcome.answer, names::FLOW_FILM);
-    let strength = of(&fill::work(typed, marks).outcome.answer, names::FILL_STRENGTH);
+    let strength = of(&fill::unsure(typed, marks).outcome.answer, names::FILL_STRENGTH);
     let (Some(solids), Some(cleanings), Some(film), Some(strength)) = (solids, cleanings, film, strength)
     else {
         return out;

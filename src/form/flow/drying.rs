@@ -13,14 +13,20 @@ use crate::units::{
 };
 
 /// Longer than anything.
-const NEVER: Duration = Duration::new(f64::INFINITY);
+pub(in crate::form) const NEVER: Duration = Duration::new(f64::INFINITY);
 
-/// Notes the film and its drying for what a setting lays down.
-pub(super) fn note(out: &mut Outcome, typed: &Typed, rate: ApplicationRate, marks: Marks) {
-    let picked_up = out.need::<VolumeFraction>(typed, Field::PickUp, marks);
+/// Reads the air of the room; mistakes are noted.
+pub(in crate::form) fn room(out: &mut Outcome, typed: &Typed, marks: Marks) -> Option<Air> {
     let temperature = out.need::<Temperature>(typed, Field::Air, marks);
     let humidity = out.need::<VolumeFraction>(typed, Field::Humidity, marks);
     let speed = out.need::<Speed>(typed, Field::Draught, marks);
+    Some(Air { temperature: temperature?, humidity: humidity?, speed: speed? })
+}
+
+/// Notes the film and its drying for what a setting lays down.
+pub(in crate::form::flow) fn note(out: &mut Outcome, typed: &Typed, rate: ApplicationRate, marks: Marks) {
+    let picked_up = out.need::<VolumeFraction>(typed, Field::PickUp, marks);
+    let air = room(out, typed, marks);
     let contact = out.may::<Duration>(typed, Field::Contact, marks);
     thickness(&mut out.answer, names::FLOW_THICKNESS, rate);
     let Some(picked_up) = picked_up else { return };
@@ -33,14 +39,13 @@ pub(super) fn note(out: &mut Outcome, typed: &Typed, rate: ApplicationRate, mark
     out.answer.step(&formula::FILM, &given, film_shown);
     out.answer.figure(names::FLOW_FILM, film_shown);
     thickness(&mut out.answer, names::FLOW_FILM_THICKNESS, film);
-    let (Some(temperature), Some(humidity), Some(speed)) = (temperature, humidity, speed) else { return };
-    let air = Air { temperature, humidity, speed };
+    let Some(air) = air else { return };
     let time = drying_time(film, air);
     if time.low >= NEVER {
         out.answer.remark(Remark::new("remark-never-dries", Weight::Warn));
         return;
     }
-    step(&mut out.answer, film, air, temperature, time.low);
+    step(&mut out.answer, film, air, air.temperature, time.low);
     out.answer.figure(names::FLOW_DRY_FROM, Value::new(time.low, Kind::Time));
     if time.high < NEVER {
         step(&mut out.answer, film, air, wet_bulb(air), time.high);
@@ -67,7 +72,13 @@ fn thickness(answer: &mut Answer, name: &'static str, laid: ApplicationRate) {
 }
 
 /// One end of the drying time, with all that its formula takes.
-fn step(answer: &mut Answer, film: ApplicationRate, air: Air, water: Temperature, time: Duration) {
+pub(in crate::form) fn step(
+    answer: &mut Answer,
+    film: ApplicationRate,
+    air: Air,
+    water: Temperature,
+    time: Duration,
+) {
     let vapour = saturation(air.temperature) * air.humidity.si();
     let given = [
         ("m", Value::new(film, Kind::Rate)),

@@ -139,7 +139,8 @@ fn about_floors(out: &mut Outcome, typed: &Typed, rows: &[Row], marks: Marks) {
             (Some((_, _, verdict)), _) => verdict.clone(),
             (None, None) => continue,
             (None, Some(floor)) => {
-                let verdict = cautions::on_floor(&site.products[row.product], floor, marks);
+                let ground = cautions::ground(site, floor, marks);
+                let verdict = cautions::on_floor(&site.products[row.product], ground, marks);
                 known.push((row.product, &area.floor, verdict.clone()));
                 verdict
             }

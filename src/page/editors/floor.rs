@@ -4,8 +4,9 @@ use crate::chemistry::floor::thirst::{Guide, Reason};
 use crate::chemistry::floor::tile::{self, IsoGroup, TileClass};
 use crate::form::action::{Line, Shelf};
 use crate::form::flow::thirst;
+use crate::form::site::Act;
 use crate::form::{Action, Field, Outcome};
-use crate::page::components::{Text, fold, number_field, pick, shelf_buttons, text_field};
+use crate::page::components::{Choice, Text, choice, fold, number_field, pick, shelf_buttons, text_field};
 use crate::page::focus;
 use crate::page::shared::Shared;
 use crate::site::Floor;
@@ -34,10 +35,26 @@ pub fn floor_editor(shared: &Shared, outcome: &Outcome) -> Html {
             <details class="more">
                 <summary>{ shared.say("floor-more") }</summary>
                 { text_field(shared, name) }
+                { finish_choice(shared, floor) }
                 { shelf_buttons(shared, Shelf::Floor) }
             </details>
         </>
     }
+}
+
+/// The finish on the floor: it narrows the pH that the floor bears.
+fn finish_choice(shared: &Shared, floor: &Floor) -> Html {
+    let offered = shared.typed.site.finishes.iter().filter(|one| !one.retired || one.id == floor.finish);
+    let mut options: Vec<_> = offered.map(|one| (one.id.clone(), one.name.clone())).collect();
+    options.insert(0, (String::new(), shared.say("floor-finish-none")));
+    let list = Choice {
+        name: "floor-finish".into(),
+        label: shared.say("floor-finish"),
+        options,
+        chosen: floor.finish.clone(),
+        hint: Some(shared.say("floor-finish-hint")),
+    };
+    choice(shared, list, |id| Act::FloorFinish(id).action())
 }
 
 /// What is known of the floor's thirst, and the class that it points to.

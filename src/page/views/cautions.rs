@@ -17,7 +17,7 @@ use crate::chemistry::foam::{FoamVerdict, verdict};
 use crate::form::action::{Line, Shelf};
 use crate::form::cautions::floors::{Fit, PhOf};
 use crate::form::cautions::screening::mistakes;
-use crate::form::cautions::{by_danger, remarks};
+use crate::form::cautions::{by_danger, ground, remarks};
 use crate::form::fill::work;
 use crate::page::components::{
     Text, at_once, caution_panel, picker, print_button, shelf_buttons, text_field, warnings,
@@ -106,7 +106,8 @@ fn fits(shared: &Shared) -> Html {
         remark.weight = remark.weight.max(Weight::Warn);
     }
     by_danger(&mut remarks);
-    let on_floor = PhOf::in_machine(typed, shared.marks()).fit(product, floor);
+    let on_floor =
+        PhOf::in_machine(typed, shared.marks()).fit(product, ground(&typed.site, floor, shared.marks()));
     let machine_key = match verdict(product.foam, machine.vacuum) {
         FoamVerdict::Fits if remarks.iter().any(|remark| remark.code == "remark-flammable") => {
             "fits-machine-not"

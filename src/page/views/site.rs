@@ -1,6 +1,7 @@
 //! Site: what the site keeps, the standards that it goes by, and how they reach every fill station.
 
 mod device;
+mod finish;
 mod library;
 mod link;
 mod paper;
@@ -31,7 +32,7 @@ pub fn site_view(shared: &Shared) -> Html {
         Part::Device => (html! { <device::Device shared={shared.clone()} /> }, Html::default()),
         Part::Paper => (Html::default(), paper::paper(shared)),
         Part::Passing => (passing::giving(shared), passing::taking(shared)),
-        Part::Finish => (Html::default(), Html::default()),
+        Part::Finish => (Html::default(), finish::finish_steps(shared)),
     };
     frame(shared, "site", html! { <>{ parts(shared) }{ question }</> }, answer)
 }

@@ -624,6 +624,7 @@ floor-missing-surface = Say what the floor is made of, under Flow.
 floor-missing-families = Say what kind of product it is. See the label or section 3 of the SDS.
 floor-missing-ph = Find the pH of the use solution. See the label or section 9 of the SDS, or use a test strip.
 floor-missing-closer-ph = The pH may be outside what this floor bears. Test the use solution with a strip.
+floor-missing-finish-limit = Find the pH that its finish bears, on the finish’s own label, and type it in under Site.
 floor-missing-limit = No limit for this floor is listed. Ask the floor maker, then try a small patch first.
 floor-reason-too-acid = The use solution is too acid for this floor. It bears pH { $low } to { $high }.
 floor-reason-too-alkaline = The use solution is too alkaline for this floor. It bears pH { $low } to { $high }.

@@ -2,8 +2,8 @@
 
 use crate::answer::Value;
 use crate::chemistry::floor::Reason;
-use crate::form::cautions::UsePh;
 use crate::form::cautions::floors::{Fit, PhOf, all};
+use crate::form::cautions::{UsePh, ground};
 use crate::page::components::computed;
 use crate::page::shared::Shared;
 use crate::page::views::captioned;
@@ -18,8 +18,9 @@ pub fn floor_table(shared: &Shared) -> Html {
     // The pH of each is worked out once, at its own dilution.
     let known = all(&shared.typed, shared.marks());
     let tables = site.floors.iter().enumerate().map(|(at, floor)| {
+        let ground = ground(site, floor, shared.marks());
         let row = |(index, (product, ph)): (usize, (&Product, &PhOf))| {
-            let fit = ph.fit(product, floor);
+            let fit = ph.fit(product, ground);
             html! {
                 <tr>
                     <th scope="row">{ &product.name }</th>

@@ -1,6 +1,8 @@
 //! The estimate of the use solution's pH.
 
+use crate::chemistry::floor::Ground;
 use crate::form::cautions::floors::PhOf;
+use crate::form::cautions::ground;
 use crate::form::cautions::ph::{Ph, work};
 use crate::form::{Field, names};
 use crate::page::components::{assumptions, computed, number_field};
@@ -37,11 +39,12 @@ fn told(shared: &Shared, found: &Ph) -> Html {
         return html! { <p class="unknown">{ shared.say("ph-not-yet") }</p> };
     };
     let maker = product.is_some_and(|product| !product.ph.trim().is_empty());
-    let stronger = product.zip(shared.typed.floor()).and_then(|(product, floor)| {
-        PhOf::in_machine(&shared.typed, shared.marks()).fit(product, floor).stronger()
+    let ground = shared.typed.floor().map(|floor| ground(&shared.typed.site, floor, shared.marks()));
+    let stronger = product.zip(ground).and_then(|(product, ground)| {
+        PhOf::in_machine(&shared.typed, shared.marks()).fit(product, ground).stronger()
     });
     let one = shared.show(low) == shared.show(high);
-    let window = shared.typed.floor().and_then(|floor| floor.surface.window().copied());
+    let window = ground.and_then(Ground::window);
     html! {
         <>
             <p>
