@@ -11,6 +11,7 @@ use brimline::form::site::history::replaced;
 use brimline::form::site::patches::mixes;
 use brimline::form::{Typed, fill, flow, names};
 use brimline::number::Marks;
+use brimline::site::passing::link::{pack, unpack};
 use brimline::site::{Entry, Machine, Standard, Standing, Trial};
 use brimline::trade::governing::Aim;
 use brimline::units::{Volume, unit};
@@ -243,6 +244,26 @@ fn same(here: &Typed, there: &Typed) -> usize {
     let (a, b) = (figures(here), figures(there));
     assert_eq!(a, b);
     a.0.len()
+}
+
+/// A code of 68 mm with modules of half a millimetre takes 1,465 bytes at level L, 1,125 at level M (ISO/IEC 18004,
+/// table 7, version 27); 100 of them are left for the address of the page.
+#[test]
+fn every_fill_of_the_demo_site_fits_a_code_and_opens_as_it_was() {
+    let mut longest = 0;
+    for product in &Typed::default().site.products {
+        let (typed, standard) = draft("tile", &product.id, &product.label);
+        for machine in &typed.site.machines {
+            for measure in &typed.site.measures {
+                let carried = carry(&typed, &standard, &machine.id, &measure.id, 100);
+                let link = pack(&carried).expect("a link");
+                longest = longest.max(link.len());
+                assert_eq!(unpack::<Carried>(&link), Ok(carried));
+            }
+        }
+    }
+    println!("{longest} characters at most");
+    assert!(longest <= 1_365, "{longest}");
 }
 
 #[test]
