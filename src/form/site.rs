@@ -4,7 +4,6 @@ mod act;
 pub mod asked;
 pub mod carried;
 pub mod chart;
-pub mod date;
 pub mod finish;
 pub mod history;
 pub mod in_force;

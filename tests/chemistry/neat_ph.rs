@@ -29,7 +29,8 @@ fn the_printed_ph_of_the_concentrate_decides_whether_only_the_dilution_fits() {
     let fit = |ph: &str| {
         let typed = after([pick("neutral"), neat(ph)]);
         let floor = typed.site.floors.iter().find(|one| one.id == "vinyl").expect("a floor");
-        all(&typed, Marks::POINT)[0].fit(&typed.site.products[0], brimline::form::cautions::ground(&typed.site, floor, Marks::POINT))
+        all(&typed, Marks::POINT)[0]
+            .fit(&typed.site.products[0], brimline::form::cautions::ground(&typed.site, floor, Marks::POINT))
     };
     assert_eq!(fit("7.5"), Fit::Fits);
     assert!(

@@ -63,6 +63,7 @@ fn small() -> Vec<u8> {
     site.areas.truncate(2);
     site.machines.truncate(1);
     site.products.truncate(1);
+    site.trials.clear();
     for area in &mut site.areas {
         area.product.clear();
         area.machine.clear();

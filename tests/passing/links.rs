@@ -19,6 +19,9 @@ fn one_fill(machine: &str, product: usize) -> Site {
         floors: demo.floors.into_iter().take(1).collect(),
         measures: demo.measures.into_iter().take(1).collect(),
         areas: Vec::new(),
+        finishes: Vec::new(),
+        trials: Vec::new(),
+        standards: Vec::new(),
         ..demo
     }
 }

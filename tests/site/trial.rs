@@ -13,7 +13,7 @@ use brimline::units::{Quantity, unit};
 
 /// The trial of the demo without its records: the daily cleaner, 1 to 3 oz/gal, on the vinyl.
 fn blank() -> Typed {
-    after([pick(Shelf::Trial, "t1"), Action::Add(Shelf::Trial), of("daily")])
+    after([pick(Shelf::Trial, "t1"), Act::Add(Shelf::Trial).action(), of("daily")])
 }
 
 fn of(product: &str) -> Action {

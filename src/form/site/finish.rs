@@ -80,10 +80,10 @@ pub fn stripper(typed: &Typed) -> Option<&Product> {
 /// Figures: [`names`] with `finish.`; each as far as what it needs is typed.
 ///
 /// ```
-/// use brimline::form::{Action, Field, Typed, action::{Shelf, reduce}, names, site::finish::work};
+/// use brimline::form::{Action, Field, Typed, action::{Shelf, reduce}, names, site::{Act, finish::work}};
 /// use brimline::number::Marks;
 /// let typed = [
-///     Action::Add(Shelf::Finish),
+///     Act::Add(Shelf::Finish).action(),
 ///     Action::Write(Field::FinishCoats, "4".into()),
 ///     Action::Write(Field::FinishCoverage, "2000".into()),
 ///     Action::Write(Field::CoatArea, "6000".into()),

@@ -2,7 +2,6 @@
 //! machine.
 
 use super::asked::{asked, in_use};
-use super::date::day;
 use crate::answer::{Fact, Remark, Value, Weight};
 use crate::document::checksum;
 use crate::form::cautions::residue;
@@ -11,6 +10,7 @@ use crate::form::flow::{self, Flow};
 use crate::form::{Field, Outcome, Typed, What, names};
 use crate::number::Marks;
 use crate::site::{Machine, Measure, Record, Standard};
+use crate::trade::calendar::Date;
 use crate::trade::label::{self, LabelMistake};
 use crate::trade::stock::cost_each;
 use crate::units::{ApplicationRate, Duration, Kind, Money, Quantity, Volume, VolumeFraction, VolumePrice};
@@ -166,10 +166,10 @@ fn written(proof: &mut Proof, typed: &Typed, standard: &Standard, today: &str, m
             block(code);
         }
     }
-    match day(&standard.effective) {
+    match Date::read(&standard.effective) {
         None => block("finding-no-day"),
-        Some(first) if first > today => {
-            let later = Remark::new("finding-later", Weight::Warn).with("day", Fact::Text(first.to_owned()));
+        Some(first) if Date::read(today).is_some_and(|today| first > today) => {
+            let later = Remark::new("finding-later", Weight::Warn).with("day", Fact::Text(first.to_string()));
             proof.find(standard, later, false, None);
         }
         Some(_) => {}

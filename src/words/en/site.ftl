@@ -421,7 +421,6 @@ weekday-7 = Sunday
 column-coat = Coat
 column-soonest = Soonest
 column-count-on = Count on
-column-ph = pH
 column-residue = Left by one cleaning
 column-contact = Keep wet for
 column-patch = Patch

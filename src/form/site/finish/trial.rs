@@ -64,9 +64,9 @@ pub struct Tried {
 /// Works out what to mix for each patch of the trial asked about, and what its records say.
 ///
 /// ```
-/// use brimline::form::{Action, Typed, action::{Shelf, reduce}, site::finish::trial::work};
+/// use brimline::form::{Action, Typed, action::{Shelf, reduce}, site::{Act, finish::trial::work}};
 /// use brimline::number::Marks;
-/// let typed = [Action::Pick(Shelf::Product, "degreaser".into()), Action::Add(Shelf::Trial)];
+/// let typed = [Action::Pick(Shelf::Product, "degreaser".into()), Act::Add(Shelf::Trial).action()];
 /// let tried = work(&typed.into_iter().fold(Typed::default(), reduce), Marks::POINT);
 /// // 4 to 8 oz/gal are 1:32 to 1:16; a litre takes 30.3, 44.8 and 58.8 mL.
 /// assert_eq!(tried.mixes.len(), 3);

@@ -11,10 +11,9 @@ use crate::form::action::{Line, Shelf};
 use crate::form::site::Act;
 use crate::form::site::finish::trial::work as tried;
 use crate::form::site::finish::{Finishing, work};
-use crate::page::components::{
-    Text, number_field, picker, shelf_buttons, switch, text_field, troubles_beside, workings,
-};
+use crate::page::components::{Text, number_field, picker, switch, text_field, troubles_beside, workings};
 use crate::page::shared::Shared;
+use crate::page::views::site::library::shelf_buttons;
 use yew::prelude::*;
 
 /// All six steps.
@@ -45,7 +44,7 @@ fn step(shared: &Shared, key: &'static str, content: Html) -> Html {
 /// The finish, as its label tells it.
 fn finish(shared: &Shared, found: &Finishing) -> Html {
     let Some(finish) = shared.typed.finish() else {
-        return html! { <><p>{ shared.say("finish-none") }</p>{ shelf_buttons(shared, Shelf::Finish) }</> };
+        return html! { <><p>{ shared.say("finish-none") }</p>{ shelf_buttons(shared, Shelf::Finish, "finish-name") }</> };
     };
     let text = |line, name: &'static str, value: &str| {
         let text = Text {
@@ -76,7 +75,7 @@ fn finish(shared: &Shared, found: &Finishing) -> Html {
                 { number(Field::FinishCure) }
                 { switch(shared, "finish-burnish", shared.say("finish-burnish"), finish.burnish, |is| Act::Burnish(is).action()) }
             </div>
-            { shelf_buttons(shared, Shelf::Finish) }
+            { shelf_buttons(shared, Shelf::Finish, "finish-name") }
             { coat::said(shared, found, &["remark-finish-ph-unknown"]) }
             <p>{ shared.say(burnish) }</p>
         </>

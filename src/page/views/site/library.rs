@@ -2,9 +2,9 @@
 
 use crate::form::Action;
 use crate::form::action::{Line, Shelf};
-use crate::form::site::Act;
 use crate::form::site::library::found;
-use crate::page::components::{Text, text_field};
+use crate::form::site::{Act, may_go};
+use crate::page::components::{Text, button, text_field};
 use crate::page::focus;
 use crate::page::shared::Shared;
 use crate::site::Record;
@@ -46,7 +46,7 @@ pub fn list(shared: &Shared) -> Html {
                 <p role="status">{ shared.say(if typed.ask.site.search.trim().is_empty() { "shelf-empty" } else { "shelf-none" }) }</p>
             }
             <ul class="records">{ for found.into_iter().map(|(index, one)| line(shared, open, index, one)) }</ul>
-            <div class="buttons">{ added(shared, open) }</div>
+            <div class="buttons">{ added(shared, open, "record") }</div>
         </>
     }
 }
@@ -77,14 +77,26 @@ fn line(shared: &Shared, shelf: Shelf, index: usize, record: &dyn Record) -> Htm
     }
 }
 
-/// The way to a new one.
-fn added(shared: &Shared, shelf: Shelf) -> Html {
+/// The way to a new one, which takes the focus where it is drawn.
+fn added(shared: &Shared, shelf: Shelf, focused: &'static str) -> Html {
     let name = format!("{}-add", shelf.code());
     let act = shared.act.clone();
     let add = move |_: MouseEvent| {
-        act.emit(if shelf == Shelf::Finish { Act::Add(shelf).action() } else { Action::Add(shelf) });
-        // The new record is empty: the first thing to type is its name.
-        focus::soon("record".to_owned());
+        act.emit(match shelf {
+            Shelf::Finish | Shelf::Trial | Shelf::Standard => Act::Add(shelf).action(),
+            _ => Action::Add(shelf),
+        });
+        focus::soon(focused.to_owned());
     };
     html! { <button type="button" name={name.clone()} onclick={add}>{ shared.say(&name) }</button> }
+}
+
+/// Buttons that add a finish or a trial and remove the chosen one.
+pub fn shelf_buttons(shared: &Shared, shelf: Shelf, focused: &'static str) -> Html {
+    let chosen = shelf.chosen(&shared.typed).map(str::to_owned).filter(|id| may_go(&shared.typed, shelf, id));
+    let remove = |id: String| {
+        let name = format!("{}-remove", shelf.code());
+        button(shared, name.clone(), shared.say(&name), move || Act::Discard(shelf, id.clone()).action())
+    };
+    html! { <div class="buttons">{ added(shared, shelf, focused) }{ for chosen.map(remove) }</div> }
 }

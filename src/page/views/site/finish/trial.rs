@@ -8,10 +8,11 @@ use crate::form::site::Act;
 use crate::form::site::finish::end_key;
 use crate::form::site::finish::trial::{DATE, FLOOR, Mix, PRODUCT, Tried, WET_SLIP, WET_SLIP_SOURCE};
 use crate::page::components::{
-    Choice, Text, assumptions, choice, computed, computed_as, number_field, picker, shelf_buttons,
-    text_field, troubles_beside, warnings,
+    Choice, Text, assumptions, choice, computed, computed_as, number_field, picker, text_field,
+    troubles_beside, warnings,
 };
 use crate::page::shared::Shared;
+use crate::page::views::site::library::shelf_buttons;
 use crate::page::views::table;
 use crate::site::{Film, Record, Trial};
 use crate::units::{Kind, System};
@@ -21,7 +22,7 @@ use yew::prelude::*;
 /// The trial asked about.
 pub fn trial(shared: &Shared, tried: &Tried) -> Html {
     let Some(trial) = shared.typed.trial() else {
-        return html! { <><p>{ shared.say("trial-none") }</p>{ shelf_buttons(shared, Shelf::Trial) }</> };
+        return html! { <><p>{ shared.say("trial-none") }</p>{ shelf_buttons(shared, Shelf::Trial, "trial-name") }</> };
     };
     let text = |line, name: &'static str, value: &str| {
         let mistake =
@@ -41,7 +42,7 @@ pub fn trial(shared: &Shared, tried: &Tried) -> Html {
                 { text(Line::TrialBy, "trial-by", &trial.by) }
                 { number_field(shared, &tried.outcome, Field::Batch, None) }
             </div>
-            { shelf_buttons(shared, Shelf::Trial) }
+            { shelf_buttons(shared, Shelf::Trial, "trial-name") }
             <p>{ shared.say("trial-how") }</p>
             { mixes(shared, tried) }
             { warnings(shared, &tried.outcome.answer.remarks) }
