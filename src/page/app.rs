@@ -1,6 +1,6 @@
 //! The frame around the views: which one is open, what was typed, what the browser keeps.
 
-use super::carried::Carried;
+use super::carried;
 use super::components::{Text, button, open_saved, pick, text_field};
 use super::keep::store::{self, Found};
 use super::keep::{download, lock, today, update};
@@ -24,7 +24,8 @@ pub fn App() -> Html {
     let state = state::use_typed(&found);
     let place = use_place();
     let fill = place == Place::Fill && state.now.typed.ask.station.job == Job::Fill;
-    let rest = use_rest(!fill);
+    let linked = carried::is_wanted();
+    let rest = use_rest(!fill || linked);
     let words = use_memo(matches!(rest, Loaded::Here(_)), |_| match rest {
         Loaded::Here(rest) => (rest.words)(),
         Loaded::Waiting | Loaded::Failed => Words::of_fill(),
@@ -48,7 +49,11 @@ pub fn App() -> Html {
             { top(&shared, place) }
             <p class="sheet-line">{ sheet_line(&shared, &today) }</p>
             <div class="notices" role="status">
-                <Carried shared={shared.clone()} first_visit={*found == Found::Nothing} />
+                { match rest {
+                    Loaded::Here(rest) => (rest.carried)(&shared, *found == Found::Nothing),
+                    Loaded::Failed if linked => html! { <p role="alert">{ shared.say("view-failed") }</p> },
+                    Loaded::Waiting | Loaded::Failed => Html::default(),
+                } }
                 if newer { { newer_version(&shared) } }
                 if !state.kept { <p>{ shared.say("keep-denied") }</p> }
                 if let Found::Unreadable(text) = &*found { { put_aside(&shared, text.clone()) } }

@@ -1,8 +1,8 @@
 //! A fill that a link brought: shown at once on a device that holds nothing yet, asked about on any other.
 
 use super::keep::store;
-use super::rest;
 use super::shared::Shared;
+use super::views::open_link;
 use crate::form::{Action, Typed};
 use gloo::events::EventListener;
 use std::rc::Rc;
@@ -24,11 +24,20 @@ enum Brought {
 
 /// What this part needs.
 #[derive(Properties, PartialEq)]
-pub struct Props {
-    /// What every part needs.
-    pub shared: Shared,
+struct Props {
+    shared: Shared,
     /// Whether the device held nothing when the page was opened.
-    pub first_visit: bool,
+    first_visit: bool,
+}
+
+/// Whether there is something for this part to do: it is loaded with the rest of the page.
+pub fn is_wanted() -> bool {
+    fragment().is_some() || store::has_own()
+}
+
+/// Takes what a link brings, or asks; and the way back to the device’s own site.
+pub fn carried(shared: &Shared, first_visit: bool) -> Html {
+    html! { <Carried shared={shared.clone()} {first_visit} /> }
 }
 
 fn fragment() -> Option<String> {
@@ -42,9 +51,8 @@ fn settle() {
     let _ = gloo::utils::window().location().replace("#fill");
 }
 
-/// Takes what a link brings, or asks; and the way back to the device’s own site.
 #[component]
-pub fn Carried(props: &Props) -> Html {
+fn Carried(props: &Props) -> Html {
     let shared = &props.shared;
     let brought = use_state(|| Brought::Nothing);
     let own = use_state(store::has_own);
@@ -53,21 +61,14 @@ pub fn Carried(props: &Props) -> Html {
         use_effect_with((), move |()| {
             let opened = move || {
                 let Some(link) = fragment() else { return };
-                let (brought, act) = (brought.clone(), act.clone());
-                yew::platform::spawn_local(async move {
-                    let found = match rest::load().await {
-                        Ok(rest) => (rest.open_link)(&link),
-                        Err(rest::NotLoaded) => Err("view-failed"),
-                    };
-                    match found {
-                        Ok(typed) if first_visit => {
-                            act.emit(Action::Replace(Box::new(typed)));
-                            settle();
-                        }
-                        Ok(typed) => brought.set(Brought::Fill(Rc::new(typed))),
-                        Err(key) => brought.set(Brought::Refused(key)),
+                match open_link(&link) {
+                    Ok(typed) if first_visit => {
+                        act.emit(Action::Replace(Box::new(typed)));
+                        settle();
                     }
-                });
+                    Ok(typed) => brought.set(Brought::Fill(Rc::new(typed))),
+                    Err(key) => brought.set(Brought::Refused(key)),
+                }
             };
             opened();
             let listener = EventListener::new(&gloo::utils::window(), "hashchange", move |_| opened());

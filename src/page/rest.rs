@@ -1,5 +1,6 @@
 //! What Fill does not need: with the feature `split` a wasm chunk of its own, loaded when first needed.
 
+use super::carried;
 use super::shared::Shared;
 use super::views;
 use crate::form::Typed;
@@ -30,8 +31,8 @@ pub struct Rest {
     pub station: View,
     /// The words of all views.
     pub words: fn() -> Words,
-    /// Opens a link that carries a fill.
-    pub open_link: fn(&str) -> Result<Typed, &'static str>,
+    /// What a link brings, and whether the device held nothing before.
+    pub carried: fn(&Shared, bool) -> Html,
     /// Writes an answer into a file's text.
     pub save: fn(saved::View, &Typed, Marks) -> String,
     /// Reads one.
@@ -62,7 +63,7 @@ fn entries() -> Result<Rest, NotLoaded> {
         site: views::site_view,
         station: views::station_view,
         words: Words::english,
-        open_link: views::open_link,
+        carried: carried::carried,
         save: saved::save,
         open: saved::open,
         recompute: saved::recompute,

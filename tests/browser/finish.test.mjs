@@ -10,7 +10,11 @@ import {
 
 const { open } = await stageOfThisFile();
 
-const atSite = (look = {}) => open({ view: "site", ...look });
+const atSite = async (look = {}) => {
+  const page = await open({ view: "site", ...look });
+  await press(page, "site-finish");
+  return page;
+};
 const rows = (page, caption) => page.locator("table", { has: page.locator("caption", { hasText: caption }) }).locator("tbody tr");
 
 test("a finish of one's own, from a blank label to the last coat", async () => {

@@ -46,7 +46,7 @@ const atSite = (standard = "s2", { ask = {}, system = "us", site = {}, ...look }
   view: "site",
   before: (page) => page.addInitScript(([key, kept]) => localStorage.setItem(key, kept), ["brimline.typed", JSON.stringify({
     schema: SCHEMA, system, site: { ...DEMO, standards: STANDARDS, trials: TRIALS, ...site },
-    ask: { machine: "walk-behind", product: "neutral", floor: "vinyl", measure: "jug", level: { text: "100", unit: "percent" }, site: { standard, trial: "t1" }, ...ask },
+    ask: { machine: "walk-behind", product: "neutral", floor: "vinyl", measure: "jug", level: { text: "100", unit: "percent" }, site: { part: "paper", standard, trial: "t1" }, ...ask },
   })]),
   ...look,
 });

@@ -21,7 +21,42 @@ export const STATES = [
     await choose(page, "product", "degreaser");
     await unfoldAll(page);
   }],
+  ["site, its records", "site", async (page) => {
+    await press(page, "shelf-floor");
+    await write(page, "floor-target-low", "?");
+  }],
+  ["site, a finish and a product", "site", async (page) => {
+    await press(page, "shelf-product");
+    await unfoldAll(page);
+  }],
+  ["site, a draft that is blocked", "site", async (page) => {
+    await press(page, "site-standards");
+    await press(page, "standard-add");
+    await write(page, "standard-dilution", "1:2:3");
+    await choose(page, "standard-floor", "marble");
+    await choose(page, "standard-product", "vinegar");
+  }],
+  ["site, a draft that waits for reasons", "site", async (page) => {
+    await press(page, "site-standards");
+    await press(page, "standard-add");
+    await write(page, "standard-author", "K. M.");
+    await write(page, "standard-effective", "2024-02-29");
+    await write(page, "standard-reason", "New finish");
+  }],
+  ["site, to pass on", "site", async (page) => {
+    await press(page, "site-passing");
+    await press(page, "key-make");
+    await press(page, "key-pin-own");
+    await page.locator("#site-open").setInputFiles({ name: "site.json", mimeType: "application/json", buffer: Buffer.from('{"brimline":"site","schema":1') });
+    await page.locator("main .mistake").first().waitFor();
+  }],
+  ["site, this device", "site", async (page) => {
+    await press(page, "site-device");
+    await write(page, "device-code", "12");
+    await press(page, "device-set");
+  }],
   ["site, a new finish, all unfolded", "site", async (page) => {
+    await press(page, "site-finish");
     await choose(page, "finish", "matte");
     await write(page, "coat-area", "6000");
     await choose(page, "stripper", "stripper");

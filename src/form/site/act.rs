@@ -121,6 +121,7 @@ fn act(typed: &mut Typed, act: Act) -> Option<()> {
             keep::add(typed, Shelf::Standard);
             let draft = typed.draft_mut()?;
             (draft.floor, draft.product, draft.dilution, draft.version) = (floor, product, dilution, version);
+            typed.ask.site.part = Part::Standards;
         }
         Act::Revise => {
             let old = typed.standard()?.clone();
