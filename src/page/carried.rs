@@ -56,13 +56,16 @@ fn Carried(props: &Props) -> Html {
     let shared = &props.shared;
     let brought = use_state(|| Brought::Nothing);
     let own = use_state(store::has_own);
+    let latest = use_mut_ref(|| shared.typed.clone());
+    latest.borrow_mut().clone_from(&shared.typed);
     {
         let (brought, act, first_visit) = (brought.clone(), shared.act.clone(), props.first_visit);
         use_effect_with((), move |()| {
             let opened = move || {
                 let Some(link) = fragment() else { return };
                 match open_link(&link) {
-                    Ok(typed) if first_visit => {
+                    // A device that holds nothing but the demo loses nothing.
+                    Ok(typed) if first_visit && **latest.borrow() == Typed::default() => {
                         act.emit(Action::Replace(Box::new(typed)));
                         settle();
                     }

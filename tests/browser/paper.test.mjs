@@ -5,10 +5,9 @@ import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { test } from "node:test";
-import jsQR from "jsqr";
 import { accessible, faultsOnPaper, named, overflowing, tooSmallToPress, tooSmallToRead, unspoken } from "./checks.mjs";
 import { ROOT } from "./harness.mjs";
-import { MM, readPdf, squeeze, squeezed } from "./pdf.mjs";
+import { MM, readPdf, scanned, squeeze, squeezed } from "./pdf.mjs";
 import { unfoldAll } from "./states.mjs";
 import { US_FLUID_OUNCE, choose, field, figures, near, plain, settled, stageOfThisFile } from "./walk.mjs";
 
@@ -108,28 +107,6 @@ async function holds({ pages, texts }, most, what) {
     assert.equal(page.images, 0, `${where}: no image`);
     assert.equal((await page.pixels(50)).coloured, 0, `${where}: black and white`);
   }
-}
-
-/** Reads the code above each "Scan to open this fill." with another library: its text, its modules and their printed width. */
-async function scanned(pages) {
-  const found = [];
-  const dpi = 400;
-  for (const page of pages) {
-    for (const { x, y, size } of page.items.filter(({ text }) => text.startsWith("Scan to"))) {
-      const { width, height, grey } = await page.pixels(dpi, [x - 3 / MM, y + size, 74 / MM, 72 / MM]);
-      const pixels = new Uint8ClampedArray(4 * grey.length);
-      grey.forEach((light, at) => pixels.set([light, light, light, 255], 4 * at));
-      const code = jsQR(pixels, width, height, { inversionAttempts: "dontInvert" });
-      assert.ok(code, "a code is found");
-      // A version has 17 modules a side and four more for each step; the centres of the upper finder patterns lie the
-      // side less seven modules apart (ISO/IEC 18004, 6.3.1 and 6.3.3).
-      const { topLeftFinderPattern: left, topRightFinderPattern: right } = code.location;
-      const modules = 17 + 4 * code.version;
-      const apart = Math.hypot(right.x - left.x, right.y - left.y) * 25.4 / dpi;
-      found.push({ text: code.data, modules, module: apart / (modules - 7) });
-    }
-  }
-  return found;
 }
 
 const SHEETS = [

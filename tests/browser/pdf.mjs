@@ -1,6 +1,8 @@
 // A printed PDF, read by a library of its own (pdf.js): its text with sizes and places, its colours, and its pages
 // as pixels.
 
+import assert from "node:assert/strict";
+import jsQR from "jsqr";
 import { getDocument, OPS } from "pdfjs-dist/legacy/build/pdf.mjs";
 
 /** Millimetres in a point. */
@@ -58,3 +60,25 @@ export const squeezed = (pages) => squeeze(pages.flatMap(({ items }) => items.ma
 
 /** A text without white space. */
 export const squeeze = (text) => text.replace(/[\s\u00a0\u2009\u202f]+/g, "");
+
+/** Reads the code above each "Scan to open this fill." with another library: its text, its modules and their printed width. */
+export async function scanned(pages) {
+  const found = [];
+  const dpi = 400;
+  for (const page of pages) {
+    for (const { x, y, size } of page.items.filter(({ text }) => text.startsWith("Scan to"))) {
+      const { width, height, grey } = await page.pixels(dpi, [x - 3 / MM, y + size, 74 / MM, 72 / MM]);
+      const pixels = new Uint8ClampedArray(4 * grey.length);
+      grey.forEach((light, at) => pixels.set([light, light, light, 255], 4 * at));
+      const code = jsQR(pixels, width, height, { inversionAttempts: "dontInvert" });
+      assert.ok(code, "a code is found");
+      // A version has 17 modules a side and four more for each step; the centres of the upper finder patterns lie the
+      // side less seven modules apart (ISO/IEC 18004, 6.3.1 and 6.3.3).
+      const { topLeftFinderPattern: left, topRightFinderPattern: right } = code.location;
+      const modules = 17 + 4 * code.version;
+      const apart = Math.hypot(right.x - left.x, right.y - left.y) * 25.4 / dpi;
+      found.push({ text: code.data, modules, module: apart / (modules - 7) });
+    }
+  }
+  return found;
+}
