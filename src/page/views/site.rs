@@ -30,11 +30,16 @@ pub fn site_view(shared: &Shared) -> Html {
         Part::Library => (library::list(shared), records::record(shared)),
         Part::Standards => (standards::writing(shared), standards::checked(shared)),
         Part::Device => (html! { <device::Device shared={shared.clone()} /> }, Html::default()),
-        Part::Paper => (Html::default(), paper::paper(shared)),
+        Part::Paper => (Html::default(), wide(paper::paper(shared))),
         Part::Passing => (passing::giving(shared), passing::taking(shared)),
-        Part::Finish => (Html::default(), finish::finish_steps(shared)),
+        Part::Finish => (Html::default(), wide(finish::finish_steps(shared))),
     };
     frame(shared, "site", html! { <>{ parts(shared) }{ question }</> }, answer)
+}
+
+/// What takes the whole width: there is no question beside it.
+fn wide(content: Html) -> Html {
+    html! { <div class="wide-part">{ content }</div> }
 }
 
 /// What can be done here, and the way back from the last step.
