@@ -1,6 +1,7 @@
 //! What the label of a workplace container bears.
 
-use super::{panel, screening};
+use super::screening;
+use super::worse::{beyond_label, panel_by_parts};
 use crate::chemistry::advice::Advice;
 use crate::chemistry::ghs::mixture::{Finding, Rule, Screening};
 use crate::chemistry::ghs::{Knowledge, LabelElements};
@@ -43,6 +44,8 @@ pub struct Label {
     pub elements: LabelElements,
     /// Whether those are known in full.
     pub knowledge: Knowledge,
+    /// Whether it bears more than the product's own label, since the parts ask for it.
+    pub worse: bool,
     /// What to wear and to do: as the concentrate asks, since an estimate takes nobody's gloves off.
     pub advice: Advice,
 }
@@ -60,7 +63,7 @@ pub struct Label {
 /// assert_eq!(label(&Typed::default(), Marks::POINT).unwrap().bears, Bears::ConcentrateInstead);
 /// ```
 pub fn label(typed: &Typed, marks: Marks) -> Option<Label> {
-    let panel = panel(typed.product()?);
+    let panel = panel_by_parts(typed, marks)?;
     let holds = typed.ask.holds;
     let screened =
         screening::work(typed, marks).filter(|found| holds == Holds::UseSolution && is_known(found));
@@ -69,7 +72,8 @@ pub fn label(typed: &Typed, marks: Marks) -> Option<Label> {
         None if holds == Holds::UseSolution => (Bears::ConcentrateInstead, panel.elements, panel.knowledge),
         None => (Bears::Concentrate, panel.elements, panel.knowledge),
     };
-    Some(Label { holds, bears, elements, knowledge, advice: panel.advice })
+    let worse = !matches!(bears, Bears::Screened(_)) && !beyond_label(typed, marks).is_empty();
+    Some(Label { holds, bears, elements, knowledge, worse, advice: panel.advice })
 }
 
 fn is_known(found: &Screening) -> bool {

@@ -12,6 +12,7 @@ use crate::page::components::{
 use crate::page::shared::Shared;
 use crate::site::Product;
 use crate::trade::label;
+use crate::words::Argument;
 use yew::prelude::*;
 
 fn text(line: Line, key: &'static str, value: &str, tall: bool) -> Text {
@@ -125,6 +126,7 @@ pub fn product_cautions(shared: &Shared) -> Html {
         let mistake = ph_is_wrong(value, shared.marks()).then(|| shared.say("mistake-ph"));
         text_field(shared, Text { mistake, ..text(line, key, value, false) })
     };
+    let found: Vec<String> = product.found_kinds().iter().map(|one| shared.say(one.key())).collect();
     let family = |family: Family| {
         let (name, on) = (format!("product-{}", family.key()), product.families.contains(&family));
         switch(shared, name, shared.say(family.key()), on, move |is| Action::Family(family, is))
@@ -145,6 +147,7 @@ pub fn product_cautions(shared: &Shared) -> Html {
                 <legend>{ shared.say("product-families") }</legend>
                 <p class="hint">{ shared.say("product-families-hint") }</p>
                 <div class="switches">{ for Family::ALL.iter().copied().map(family) }</div>
+                if !found.is_empty() { <p class="unknown">{ shared.tell("found-kinds", &[("kinds", Argument::text(found.join(", ")))]) }</p> }
             </fieldset>
         </>
     }

@@ -70,6 +70,7 @@ fn drawn(shared: &Shared, label: &Label) -> Html {
                 { for label.elements.statements.iter().map(|hazard| html! { <li>{ shared.say(&hazard.key()) }</li> }) }
             </ul>
             if matches!(label.bears, Bears::Screened(_)) { <p>{ shared.say("container-estimate") }</p> }
+            if label.worse { <p>{ shared.say("container-worse") }</p> }
             if label.knowledge == Knowledge::Partial { <p>{ shared.say("container-unknown") }</p> }
             if !ppe.is_empty() { <p>{ shared.tell("step-wear", &[("ppe", Argument::text(ppe.join(", ")))]) }</p> }
             <p class="container-foot">{ shared.say("container-foot") }</p>

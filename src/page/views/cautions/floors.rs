@@ -42,7 +42,7 @@ pub fn floor_table(shared: &Shared) -> Html {
 
 /// The pH of the use solution, its dilution, and whether somebody measured it.
 fn ph_cell(shared: &Shared, ph: &PhOf, name: &str) -> Html {
-    let UsePh { range, sure, printed } = ph.used;
+    let UsePh { range, sure, printed, against } = ph.used;
     let Some(range) = range else { return html! { { shared.say("floor-ph-unknown") } } };
     let (low, high) = (Value::plain(range.low, Kind::Ph), Value::plain(range.high, Kind::Ph));
     let one = shared.show(low) == shared.show(high);
@@ -61,8 +61,16 @@ fn ph_cell(shared: &Shared, ph: &PhOf, name: &str) -> Html {
             if !one { { " – " }{ computed(shared, format!("{name}.ph_high"), high) } }
             { ", " }{ shared.say(from) }
             if let Some(at) = at { { ", " }{ at } }
+            if let Some(other) = against {
+                { ", " }
+                { shared.tell("floor-ph-differs", &[("low", number(shared, other.low)), ("high", number(shared, other.high))]) }
+            }
         </>
     }
+}
+
+fn number(shared: &Shared, ph: f64) -> Argument {
+    shared.argument(Value::plain(ph, Kind::Ph))
 }
 
 /// Why a product does not fit, or only diluted, or what is to be found out.

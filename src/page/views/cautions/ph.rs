@@ -2,7 +2,7 @@
 
 use crate::chemistry::floor::Ground;
 use crate::form::cautions::floors::PhOf;
-use crate::form::cautions::ground;
+use crate::form::cautions::{UsePh, ground};
 use crate::form::cautions::ph::{Ph, work};
 use crate::form::{Field, names};
 use crate::page::components::{assumptions, computed, number_field};
@@ -38,7 +38,7 @@ fn told(shared: &Shared, found: &Ph) -> Html {
     let (Some(low), Some(high)) = (answer.get(names::PH_LOW), answer.get(names::PH_HIGH)) else {
         return html! { <p class="unknown">{ shared.say("ph-not-yet") }</p> };
     };
-    let maker = product.is_some_and(|product| !product.ph.trim().is_empty());
+    let used = UsePh::of(&shared.typed, shared.marks());
     let ground = shared.typed.floor().map(|floor| ground(&shared.typed.site, floor, shared.marks()));
     let stronger = product.zip(ground).and_then(|(product, ground)| {
         PhOf::in_machine(&shared.typed, shared.marks()).fit(product, ground).stronger()
@@ -52,7 +52,7 @@ fn told(shared: &Shared, found: &Ph) -> Html {
                 { computed(shared, names::PH_LOW, low) }
                 if !one { { " – " }{ computed(shared, names::PH_HIGH, high) } }
             </p>
-            if maker { <p>{ shared.say("ph-maker") }</p> }
+            if used.printed { <p>{ shared.say(if used.against.is_some() { "ph-differs" } else { "ph-maker" }) }</p> }
             if let Some(stronger) = stronger { <p data-neat={stronger}>{ shared.say(stronger) }</p> }
             if let Some(strength) = found.strength { { ph_curve(shared, &found.curve, strength, window) } }
         </>
