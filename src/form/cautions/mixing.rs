@@ -69,8 +69,18 @@ pub fn after(before: &Product, next: &Product, stop: Weight) -> Remark {
     }
 }
 
-/// What was in the tank before, where it is another product than the one asked about.
+/// What stands for a product in the answer to what was in the tank before: it is drained and rinsed. Blank is not
+/// said, as older files have it.
+pub const RINSED: &str = "-";
+
+/// The same for one of which nobody knows.
+pub const NOT_KNOWN: &str = "?";
+
+/// What was in the tank before, where it is another product than the one asked about, or nobody knows.
 pub(super) fn before(typed: &Typed, stop: Weight) -> Option<Remark> {
+    if typed.ask.before == NOT_KNOWN {
+        return Some(Remark::new("remark-before-not-known", Weight::Warn));
+    }
     let before = typed.site.products.iter().find(|product| product.id == typed.ask.before)?;
     let next = typed.product().filter(|product| product.id != before.id)?;
     Some(after(before, next, stop))

@@ -3,6 +3,7 @@
 use crate::chemistry::family::Family;
 use crate::chemistry::ghs::SignalWord;
 use crate::form::action::{Line, Shelf};
+use crate::form::cautions::mixing::{NOT_KNOWN, RINSED};
 use crate::form::cautions::ph_is_wrong;
 use crate::form::fill::{LABEL, STANDARD};
 use crate::form::{Action, Field, Outcome};
@@ -156,10 +157,17 @@ pub fn product_cautions(shared: &Shared) -> Html {
 /// What was in the tank before: its residue counts as meeting.
 pub fn tank_before(shared: &Shared) -> Html {
     let mut options = named(shared, Shelf::Product);
-    options.insert(0, (String::new(), shared.say("tank-before-none")));
+    let beside =
+        [("", "tank-before-unsaid"), (RINSED, "tank-before-none"), (NOT_KNOWN, "tank-before-not-known")];
+    options.splice(0..0, beside.map(|(id, key)| (id.to_owned(), shared.say(key))));
+    // One answer, for the machine that is asked about: another one is asked anew.
+    let label = match shared.typed.machine().map(|machine| machine.name.clone()) {
+        Some(name) => shared.tell("tank-before-in", &[("machine", Argument::text(name))]),
+        None => shared.say("tank-before"),
+    };
     let list = Choice {
         name: "tank-before".into(),
-        label: shared.say("tank-before"),
+        label,
         options,
         chosen: shared.typed.ask.before.clone(),
         hint: None,
