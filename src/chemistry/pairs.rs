@@ -121,14 +121,7 @@ pub fn never_with(families: &[Family]) -> Vec<&'static Pair> {
 /// assert_eq!(found[0].severity, Severity::Gas);
 /// ```
 pub fn clashes(a: &[Family], b: &[Family]) -> Vec<&'static Pair> {
-    let mut found: Vec<&'static Pair> = Vec::new();
-    for pair in ALL.iter().filter(|pair| pair.joins(a, b)) {
-        // Strong ones meet by the rows of mild ones as well, which say the same.
-        if found.iter().all(|one| one.happens != pair.happens) {
-            found.push(pair);
-        }
-    }
-    found
+    ALL.iter().filter(|pair| pair.joins(a, b)).collect()
 }
 
 /// What is known about two products meeting.

@@ -191,7 +191,7 @@ pub fn by_danger(remarks: &mut [Remark]) {
     remarks.sort_by_key(rank);
 }
 
-const BY_DANGER: [&str; 13] = [
+const BY_DANGER: [&str; 14] = [
     "remark-before-never",
     "remark-families-clash",
     "remark-not-neutral",
@@ -200,6 +200,7 @@ const BY_DANGER: [&str; 13] = [
     "remark-hazards-unknown",
     "remark-ph-differs",
     "remark-before-unknown",
+    "remark-before-not-known",
     "remark-floor-does-not-fit",
     "remark-foam-refuse",
     "remark-foam-test-first",

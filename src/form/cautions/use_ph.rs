@@ -1,7 +1,7 @@
 //! What is known of a pH: as the maker prints it, as it is estimated, and the worse of both.
 
 use super::floors::PhOf;
-use super::by_kinds;
+use super::{by_kinds, printed_ph};
 use crate::answer::{Remark, Value, Weight};
 use crate::chemistry::floor::{FloorVerdict, Ground, Missing, PhRange};
 use crate::form::Typed;
@@ -33,6 +33,17 @@ impl UsePh {
     /// The pH of the product asked about, at the strength that Fill works out for it.
     pub fn of(typed: &Typed, marks: Marks) -> Self {
         PhOf::in_machine(typed, marks).used
+    }
+
+    /// The pH of any product of the site, at the dilution of its label or of the site's standard. Without a list of
+    /// parts it is what is printed.
+    pub fn by_label(typed: &Typed, product: &Product, marks: Marks) -> Self {
+        if product.parts.is_empty() {
+            return Self::of_both(printed_ph(product, marks), None, product, true);
+        }
+        let mut own = typed.without_areas();
+        own.ask.product.clone_from(&product.id);
+        PhOf::by_label(&own, marks).used
     }
 
     /// Of what is printed and what is estimated. `holds` says whether the printed one was printed for this dilution

@@ -144,7 +144,9 @@ fn meeting(out: &mut Outcome, product: &Product, other: &Product) -> Meeting {
             Meeting::Unknown
         }
         pairs::Meeting::Never(found) => {
-            for pair in &found {
+            // Strong ones meet by the rows of mild ones as well, which say the same.
+            let first = |at: usize| found[..at].iter().all(|one| one.happens != found[at].happens);
+            for pair in (0..found.len()).filter(|at| first(*at)).map(|at| found[at]) {
                 let remark = Remark::new("remark-meeting", Weight::Warn);
                 let remark = remark.with("happens", Fact::Key(pair.happens.to_owned()));
                 out.answer.remark(remark.with("act", Fact::Key(pair.act.to_owned())));
