@@ -103,10 +103,9 @@ pub fn never_with(families: &[Family]) -> Vec<&'static Pair> {
     let sides = |pair: &&Pair| families.iter().any(|one| one.is_a(pair.a) || one.is_a(pair.b));
     let mut found: Vec<&'static Pair> = Vec::new();
     for pair in ALL.iter().filter(sides) {
-        let told = |one: &&Pair| {
-            (one.other_than(families), one.happens) == (pair.other_than(families), pair.happens)
-        };
-        if !found.iter().any(|one| told(&one)) {
+        let told =
+            |one: &Pair| (one.other_than(families), one.happens) == (pair.other_than(families), pair.happens);
+        if !found.iter().any(|one| told(one)) {
             found.push(pair);
         }
     }

@@ -356,12 +356,7 @@ pub fn reduce(mut typed: Typed, action: Action) -> Typed {
             | Action::AreaMachine(..)
             | Action::Before(_)
             | Action::Text(
-                Line::Codes
-                    | Line::Ph
-                    | Line::Label
-                    | Line::Standard
-                    | Line::Ratios
-                    | Line::PartCas(_),
+                Line::Codes | Line::Ph | Line::Label | Line::Standard | Line::Ratios | Line::PartCas(_),
                 _
             )
             | Action::Dispenser(_)

@@ -2,8 +2,11 @@
 
 pub mod container;
 pub mod floors;
+pub mod leaving;
 pub mod mixing;
+pub mod part;
 pub mod ph;
+pub mod phone;
 pub mod residue;
 pub mod screening;
 pub mod shake;

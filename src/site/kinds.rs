@@ -60,7 +60,9 @@ fn most(part: &Ingredient) -> f64 {
     let read = |marks: Marks| {
         let end = |entry: &super::Entry| entry.read_optional::<MassFraction>(&PART, marks);
         match (end(&part.low), end(&part.high)) {
-            (Ok(low), Ok(high)) => low.into_iter().chain(high).map(Quantity::si).reduce(f64::max).unwrap_or(1.0),
+            (Ok(low), Ok(high)) => {
+                low.into_iter().chain(high).map(Quantity::si).reduce(f64::max).unwrap_or(1.0)
+            }
             _ => 1.0,
         }
     };

@@ -5,11 +5,14 @@ use brimline::chemistry::family::{Family, known_parts};
 use brimline::chemistry::floor::FloorVerdict;
 use brimline::chemistry::ghs::SignalWord;
 use brimline::chemistry::ghs::mixture::{Endpoint, Kind, Verdict};
-use brimline::chemistry::pairs::{Meeting, Severity};
+use brimline::chemistry::pairs::{Meeting, Severity, meet, never_with};
 use brimline::form::action::{Line, Shelf, reduce};
 use brimline::form::cautions::container::{Holds, label};
+use brimline::form::cautions::leaving::{Leaving, leaving};
 use brimline::form::cautions::worse::{beyond_label, panel_by_parts};
-use brimline::form::cautions::{self, UsePh, ground, mixing, remarks, remarks_by_estimate, screening};
+use brimline::form::cautions::{
+    self, UsePh, ground, mixing, remarks, remarks_by_estimate, residue, screening,
+};
 use brimline::form::{Action, Field, Typed};
 use brimline::number::Marks;
 
@@ -64,16 +67,27 @@ fn hypochlorite_among_the_parts_is_bleach_everywhere() {
     assert!(said.contains(&"remark-before-never") && said.contains(&"remark-not-neutral"), "{said:?}");
     let products = &typed.site.products;
     let at = |id: &str| products.iter().position(|one| one.id == id).expect("a product");
-    let Meeting::Never(pairs) = &mixing::matrix(&typed)[at("neutral")][at("vinegar")] else { panic!("never") };
+    let Meeting::Never(pairs) = &mixing::matrix(&typed)[at("neutral")][at("vinegar")] else {
+        panic!("never")
+    };
     assert_eq!(pairs[0].severity, Severity::Gas);
-    assert!(cautions::panel(&products[at("neutral")]).never.iter().any(|pair| pair.severity == Severity::Gas));
+    assert!(
+        cautions::panel(&products[at("neutral")]).never.iter().any(|pair| pair.severity == Severity::Gas)
+    );
     assert!(products[at("neutral")].disinfects());
 }
 
 /// GSA, cleaning terrazzo: no acids, no alkalis. What strips finish: common practice, no source.
 #[test]
 fn a_part_refuses_a_floor_that_its_family_harms() {
-    for (cas, floor) in [("77-92-9", "terrazzo"), ("497-19-8", "terrazzo"), ("1310-73-2", "vinyl"), ("5989-27-5", "vinyl"), ("111-76-2", "vinyl"), ("67-63-0", "vinyl")] {
+    for (cas, floor) in [
+        ("77-92-9", "terrazzo"),
+        ("497-19-8", "terrazzo"),
+        ("1310-73-2", "vinyl"),
+        ("5989-27-5", "vinyl"),
+        ("111-76-2", "vinyl"),
+        ("67-63-0", "vinyl"),
+    ] {
         let mut actions = neutral_with(cas, "5", "");
         actions.push(on(floor));
         assert!(codes(&after(actions)).contains(&"remark-floor-does-not-fit"), "{cas} on {floor}");
@@ -99,7 +113,9 @@ fn a_printed_ph_that_the_parts_deny_does_not_clear() {
     assert!(remarks_by_estimate(&typed, POINT).iter().any(|one| one.code == "remark-ph-differs"));
     // The extreme pH of the estimate classifies: CLP, Annex I, 3.2.3.1.2.
     let skin = screening::work(&typed, POINT).expect("parts");
-    assert!(matches!(skin.of(Endpoint::Skin).expect("skin").verdict(), Verdict::Class(class) if class.category == 1));
+    assert!(
+        matches!(skin.of(Endpoint::Skin).expect("skin").verdict(), Verdict::Class(class) if class.category == 1)
+    );
 }
 
 /// Corrosive from 5 % on: Hazardous Products Regulations (Canada), 8.2.11(2)(a).
@@ -150,4 +166,63 @@ fn what_was_in_the_tank_is_forgotten_with_the_machine() {
     assert_eq!(changed.ask.before, "");
     let kept = reduce(unknown.clone(), Action::Replace(Box::new(unknown.clone())));
     assert_eq!(kept.ask.before, mixing::NOT_KNOWN);
+}
+
+/// The band at the crossing is at the edge of the window: pH 7 for marble (common practice, no source).
+#[test]
+fn the_dilution_at_which_the_estimate_leaves_the_window() {
+    let vinegar = after([Action::Pick(Shelf::Product, "vinegar".into()), on("marble")]);
+    let window = ground(&vinegar.site, vinegar.floor().expect("a floor"), POINT).window().expect("a window");
+    let Some(Leaving::From { may, surely: Some(surely), acid }) = leaving(&vinegar, window, POINT) else {
+        panic!("it leaves")
+    };
+    assert!(acid && may <= surely);
+    // Fill at that dilution gives a band with its end at the edge.
+    let at = |parts: f64| {
+        let label = Action::Text(Line::Label, format!("1:{parts:.3}"));
+        cautions::ph::work(&reduce(vinegar.clone(), label), POINT).band.expect("a band")
+    };
+    assert!((at(may.parts_of_water()).low - window.low).abs() < 0.02);
+    assert!((at(surely.parts_of_water()).high - window.low).abs() < 0.02);
+    let degreaser = after([Action::Pick(Shelf::Product, "degreaser".into()), on("marble")]);
+    assert!(matches!(leaving(&degreaser, window, POINT), Some(Leaving::From { acid: false, .. })));
+    assert_eq!(leaving(&Typed::default(), window, POINT), None);
+}
+
+/// "1 oz/gal" may count by the gallon of water or of solution: until one reading is chosen there is no strength.
+#[test]
+fn no_label_and_no_residue_without_a_strength() {
+    let unread =
+        after([Action::Text(Line::Label, "as you like".into()), Action::Write(Field::Solids, "10".into())]);
+    assert!(!label(&unread, POINT).expect("a product").strength);
+    assert_eq!(residue::missing(&unread, POINT), "residue-no-strength");
+    let concentrate = reduce(unread, Action::Holds(Holds::Concentrate));
+    assert!(label(&concentrate, POINT).expect("a product").strength);
+    assert_eq!(residue::missing(&Typed::default(), POINT), "residue-unknown");
+    let heavy = after([Action::Write(Field::Solids, "110".into())]);
+    assert!(
+        residue::work(&heavy, POINT).answer.remarks.iter().any(|one| one.code == "remark-residue-solids")
+    );
+}
+
+/// 40 CFR 265, Appendix V, groups 1-A and 1-B, parts no strong from weak; from memory.
+#[test]
+fn acid_meets_strong_alkali_and_strong_acid_meets_alkali() {
+    for (a, b) in [
+        (Family::Acid, Family::StrongAlkali),
+        (Family::StrongAcid, Family::Alkali),
+        (Family::StrongAcid, Family::StrongAlkali),
+    ] {
+        let Meeting::Never(pairs) = meet(&[a], &[b]) else { panic!("{a:?} {b:?}") };
+        assert!(pairs.iter().all(|pair| pair.severity == Severity::Harms));
+    }
+    assert_eq!(meet(&[Family::Acid], &[Family::Alkali]), Meeting::NoPairListed);
+    // Each side is told once.
+    assert_eq!(
+        never_with(&[Family::StrongAlkali])
+            .iter()
+            .filter(|pair| pair.other_than(&[Family::StrongAlkali]) == Family::StrongAcid)
+            .count(),
+        1
+    );
 }

@@ -96,6 +96,9 @@ fn a_shake_test_points_to_a_class() {
     assert_eq!(class("0.3", "0").class, Some(Foam::NonFoaming));
     assert_eq!(class("1", "0.2").class, Some(Foam::Low));
     assert_eq!(class("1", "0.9").class, Some(Foam::Foaming));
+    // Little foam that falls slowly is no low foam.
+    assert_eq!(class("0.5", "0.25").class, Some(Foam::Foaming));
+    assert_eq!(class("0.9", "0.3").class, Some(Foam::Low));
     assert_eq!(class("1", "").class, None);
     assert_eq!(class("1", "2").outcome.at("foam-later"), Some(&What::FoamGrows));
 }

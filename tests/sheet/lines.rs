@@ -99,12 +99,16 @@ fn what_a_line_break_tears() {
             ("Signal\nword\nDanger", &["signal danger [SeveralLines]"]),
         ],
     );
-    for heading in ["9. Physical", "9. Physical and\nchemical properties", "SECTION 9\nPhysical and chemical"] {
+    for heading in ["9. Physical", "9. Physical and\nchemical properties", "SECTION 9\nPhysical and chemical"]
+    {
         let sheet = english(&format!("{heading}\npH 12.5"));
         assert_eq!(sheet.findings.len(), 1, "{heading}");
         assert!(sheet.sections.iter().all(|(section, _)| *section == 9), "{heading}");
     }
-    assert_found("3. Composition", &[("pH 12.5 10 %", &[]), ("Phosphoric acid 7664-38-2 10 %", &["[Phosphoric acid] [7664-38-2] 10 %"])]);
+    assert_found(
+        "3. Composition",
+        &[("pH 12.5 10 %", &[]), ("Phosphoric acid 7664-38-2 10 %", &["[Phosphoric acid] [7664-38-2] 10 %"])],
+    );
 }
 
 #[test]

@@ -6,7 +6,7 @@ use crate::chemistry::advice::Advice;
 use crate::chemistry::ghs::mixture::{Finding, Rule, Screening};
 use crate::chemistry::ghs::{Knowledge, LabelElements};
 use crate::coded::coded;
-use crate::form::Typed;
+use crate::form::{Typed, fill, names};
 use crate::number::Marks;
 use crate::units::MassFraction;
 
@@ -44,6 +44,8 @@ pub struct Label {
     pub elements: LabelElements,
     /// Whether those are known in full.
     pub knowledge: Knowledge,
+    /// Whether the strength is known: a bottle of use solution says how strong it is, or is not filled.
+    pub strength: bool,
     /// Whether it bears more than the product's own label, since the parts ask for it.
     pub worse: bool,
     /// What to wear and to do: as the concentrate asks, since an estimate takes nobody's gloves off.
@@ -73,7 +75,9 @@ pub fn label(typed: &Typed, marks: Marks) -> Option<Label> {
         None => (Bears::Concentrate, panel.elements, panel.knowledge),
     };
     let worse = !matches!(bears, Bears::Screened(_)) && !beyond_label(typed, marks).is_empty();
-    Some(Label { holds, bears, elements, knowledge, worse, advice: panel.advice })
+    let filled = fill::work(typed, marks).outcome.answer.get(names::FILL_RATIO).is_some();
+    let strength = holds == Holds::Concentrate || filled;
+    Some(Label { holds, bears, elements, knowledge, strength, worse, advice: panel.advice })
 }
 
 fn is_known(found: &Screening) -> bool {

@@ -111,9 +111,8 @@ impl PhOf {
         let used = UsePh::of_both(printed, found.band, product, !beyond);
         let stronger = most.filter(|most| found.strength.is_some_and(|used| *most > used * (1.0 + 1e-9)));
         // One pH that is printed for the use solution holds for all that the label allows.
-        let strong_end = stronger.map(|most| {
-            UsePh::of_both(printed, ph::at(typed, Some(most), marks).band, product, true)
-        });
+        let strong_end = stronger
+            .map(|most| UsePh::of_both(printed, ph::at(typed, Some(most), marks).band, product, true));
         let neat = UsePh::of_both(printed_neat(product, marks), found.neat, product, true);
         Self { strength: found.strength, used, strong_end, neat }
     }

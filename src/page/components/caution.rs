@@ -3,7 +3,9 @@
 use crate::chemistry::advice::Kind;
 use crate::chemistry::ghs::{Hazard, Knowledge, Purpose, SignalWord};
 use crate::chemistry::pairs::Pair;
+use crate::form::cautions::phone;
 use crate::form::cautions::{Panel, panel, panel_with};
+use crate::page::focus;
 use crate::page::pictogram::pictogram;
 use crate::page::shared::Shared;
 use crate::site::Product;
@@ -70,6 +72,33 @@ fn never(shared: &Shared, product: &Product, panel: &Panel, whole: bool) -> Html
             <h3>{ shared.say("caution-never") }</h3>
             if product.families.is_empty() { <p class="unknown">{ shared.say("caution-never-unknown") }</p> }
             <ul>{ for panel.never.iter().map(line) }<li>{ shared.say("caution-never-any") }</li></ul>
+        </>
+    }
+}
+
+/// Whom to call, as a link that dials where a number stands in it.
+fn whom_to_call(shared: &Shared) -> Html {
+    let text = shared.typed.site.emergency.trim();
+    if text.is_empty() {
+        return Html::default();
+    }
+    let told = shared.tell("caution-call", &[("number", Argument::text(text))]);
+    match phone::number(text) {
+        Some(number) => html! { <p class="emergency"><a href={format!("tel:{number}")}>{ told }</a></p> },
+        None => html! { <p class="emergency">{ told }</p> },
+    }
+}
+
+/// In the first seconds: whom to call, and the way to first aid.
+pub fn first_help(shared: &Shared) -> Html {
+    html! {
+        <>
+            { whom_to_call(shared) }
+            <div class="buttons">
+                <button type="button" name="first-aid-jump" onclick={|_: MouseEvent| focus::soon("first-aid".to_owned())}>
+                    { shared.say("caution-first-aid") }
+                </button>
+            </div>
         </>
     }
 }
@@ -143,16 +172,12 @@ pub fn caution_panel(shared: &Shared, more: &[&'static Hazard]) -> Html {
             <h2>{ shared.tell("caution-of", &[("product", Argument::text(product.name.clone()))]) }</h2>
             { hazards(shared, &product, &panel) }
             { wear(shared, &panel) }
-            <h3>{ shared.say("caution-first-aid") }</h3>
+            <h3 id="first-aid" tabindex="-1">{ shared.say("caution-first-aid") }</h3>
             <ul>
                 { for panel.advice.first_aid().map(|measure| html! { <li>{ shared.say(measure.key) }</li> }) }
             </ul>
             { always("caution-first-aid-always") }
-            if !shared.typed.site.emergency.trim().is_empty() {
-                <p class="emergency">
-                    { shared.tell("caution-call", &[("number", Argument::text(shared.typed.site.emergency.clone()))]) }
-                </p>
-            }
+            { whom_to_call(shared) }
             { never(shared, &product, &panel, true) }
             <h3>{ shared.say("caution-handle") }</h3>
             { always("caution-order") }

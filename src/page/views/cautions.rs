@@ -21,7 +21,7 @@ use crate::form::cautions::worse::beyond_label;
 use crate::form::cautions::{by_danger, ground, remarks_by_estimate};
 use crate::form::fill::work;
 use crate::page::components::{
-    Text, at_once, caution_panel, picker, print_button, shelf_buttons, text_field, warnings,
+    Text, at_once, caution_panel, first_help, picker, print_button, shelf_buttons, text_field, warnings,
 };
 use crate::page::editors::{label_field, product_cautions, product_parts, tank_before};
 use crate::page::shared::Shared;
@@ -123,6 +123,7 @@ fn fits(shared: &Shared) -> Html {
     html! {
         <section class="fits">
             { at_once(shared, product, &beyond_label(typed, shared.marks())) }
+            { first_help(shared) }
             { warnings(shared, &remarks) }
             <h2>{ shared.say("fits-heading") }</h2>
             <dl>

@@ -31,7 +31,10 @@ pub(super) fn find(lines: &[Line]) -> Vec<Finding> {
     let mut out: Vec<Finding> = Vec::new();
     for (at, line) in own.iter().enumerate() {
         let next = own.get(at + 1).copied();
-        let found = labelled(line, next).or_else(|| torn(line, &own[at + 1..])).or_else(|| alone(line)).or_else(|| not_hazardous(line));
+        let found = labelled(line, next)
+            .or_else(|| torn(line, &own[at + 1..]))
+            .or_else(|| alone(line))
+            .or_else(|| not_hazardous(line));
         if let Some(found) = found {
             match out.iter_mut().find(|other| other.what == found.what) {
                 // What is said twice is told by the clearer place.

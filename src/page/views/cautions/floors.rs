@@ -2,7 +2,7 @@
 
 use crate::answer::Value;
 use crate::chemistry::floor::Reason;
-use crate::form::cautions::floors::{Fit, PhOf, all};
+use crate::form::cautions::floors::{Fit, PhOf, Stronger, all};
 use crate::form::cautions::{UsePh, ground};
 use crate::page::components::computed;
 use crate::page::shared::Shared;
@@ -75,7 +75,12 @@ fn number(shared: &Shared, ph: f64) -> Argument {
 
 /// Why a product does not fit, or only diluted, or what is to be found out.
 pub fn why(shared: &Shared, fit: &Fit) -> String {
-    let reasons = |all: &[Reason]| all.iter().map(|reason| reason_text(shared, reason)).collect::<Vec<_>>();
+    let of = match fit {
+        Fit::OnlyDiluted { stronger, .. } => Some(*stronger),
+        _ => None,
+    };
+    let reasons =
+        |all: &[Reason]| all.iter().map(|reason| reason_text(shared, reason, of)).collect::<Vec<_>>();
     let mut told: Vec<String> = fit.stronger().map(|key| shared.say(key)).into_iter().collect();
     match fit {
         Fit::Fits => (),
@@ -85,13 +90,24 @@ pub fn why(shared: &Shared, fit: &Fit) -> String {
     told.join(" ")
 }
 
-/// Why a product does not fit, in words.
-fn reason_text(shared: &Shared, reason: &Reason) -> String {
+/// Why a product does not fit, in words: of the use solution, or of what is stronger.
+fn reason_text(shared: &Shared, reason: &Reason, of: Option<Stronger>) -> String {
     match reason {
         Reason::Family(_) => shared.say(reason.key()),
         Reason::TooAcid(window) | Reason::TooAlkaline(window) => {
             let number = |ph: f64| Argument::number(ph, shared.words.number(ph));
-            shared.tell(reason.key(), &[("low", number(window.low)), ("high", number(window.high))])
+            shared.tell(too_far(reason, of), &[("low", number(window.low)), ("high", number(window.high))])
         }
+    }
+}
+
+/// What is said to lie outside the window.
+const fn too_far(reason: &Reason, of: Option<Stronger>) -> &'static str {
+    match (of, reason) {
+        (Some(Stronger::Concentrate), Reason::TooAcid(_)) => "floor-concentrate-too-acid",
+        (Some(Stronger::Concentrate), Reason::TooAlkaline(_)) => "floor-concentrate-too-alkaline",
+        (Some(Stronger::LabelEnd), Reason::TooAcid(_)) => "floor-strong-end-too-acid",
+        (Some(Stronger::LabelEnd), Reason::TooAlkaline(_)) => "floor-strong-end-too-alkaline",
+        _ => reason.key(),
     }
 }
