@@ -10,7 +10,7 @@ pub const COUNTS_FROM: f64 = 0.01;
 
 /// Which family a number belongs to.
 pub const SOURCE: Source = Source::unverified(
-    "chemistry; numbers from memory, held against their check digits and names in open chemical data",
+    "chemistry; names and CAS numbers checked with the Python library chemicals 1.5.2, as far as it has them",
 );
 
 /// What gives off or spoils at any share, a trace included.
