@@ -90,8 +90,14 @@ impl Words {
         self.tell(key, &[])
     }
 
-    /// The message of a key with its placeholders filled.
+    /// The message of a key with its placeholders filled. A product that nobody has named yet is "this product".
     pub fn tell(&self, key: &str, arguments: &[(&str, Argument)]) -> String {
+        let nameless = arguments.iter().position(|(name, given)| *name == "product" && given.is_blank());
+        if let Some(at) = nameless {
+            let mut named = arguments.to_vec();
+            named[at].1 = Argument::text(self.say("product-nameless"));
+            return self.tell(key, &named);
+        }
         self.message(key).map_or_else(|| key.to_owned(), |message| message.format(arguments))
     }
 

@@ -29,6 +29,8 @@ mod mixtures;
 mod neat_ph;
 #[path = "chemistry/numbers.rs"]
 mod numbers;
+#[path = "chemistry/parts_decide.rs"]
+mod parts_decide;
 #[path = "chemistry/site_wide.rs"]
 mod site_wide;
 

@@ -1,5 +1,9 @@
 //! The chemical families a product can belong to, as far as a rule here depends on them.
 
+mod parts;
+
+pub use parts::{COUNTS_FROM, SOURCE as PARTS_SOURCE, known_parts, of_part};
+
 use crate::coded::coded;
 
 coded! {

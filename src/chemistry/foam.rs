@@ -88,13 +88,16 @@ const NONE: Length = Length::new(0.002);
 /// The most that a low-foam product makes at once, and may leave after a minute.
 const LITTLE: Length = Length::new(0.0127);
 
+/// The most of its foam that a low-foam product leaves after a minute.
+const FALLS: f64 = 1.0 / 3.0;
+
 /// The class that a shake test points to.
 ///
 /// * `first`: the foam in a bottle half full of use solution after ten shakes, m, 0 or above.
 /// * `later`: the same after one minute, m, `first` at most.
 ///
 /// Non-foaming: half an inch at most, none a minute later. Low: half an inch at most a minute later, and no
-/// more than half of what there was. Foaming otherwise: foam that stays. A guide and no standard test.
+/// more than a third of what there was. Foaming otherwise: foam that stays or falls slowly. A guide and no standard test.
 /// Source: common practice.
 ///
 /// ```
@@ -108,7 +111,7 @@ const LITTLE: Length = Length::new(0.0127);
 pub fn shaken(first: Length, later: Length) -> Foam {
     if first <= LITTLE && later <= NONE {
         Foam::NonFoaming
-    } else if later <= LITTLE && later <= first * 0.5 {
+    } else if later <= LITTLE && later <= first * FALLS * (1.0 + 1e-9) {
         Foam::Low
     } else {
         Foam::Foaming

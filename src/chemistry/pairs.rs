@@ -53,6 +53,9 @@ const OSHA_POSTER: Source =
     Source::published("OSHA 3511 / NIOSH 2012-125 (cleaning chemicals and your health)");
 const NFPA: Source = Source::published("NFPA, 13 April 2020, on mixing household cleaners");
 const EPA_WASTE: Source = Source::published("40 CFR 265, Appendix V, groups 1-A and 1-B");
+const EPA_WASTE_MILD: Source = Source::unverified(
+    "40 CFR 265, Appendix V, groups 1-A and 1-B, which part no strong from weak acids and alkalis; from memory",
+);
 const EPA_OXIDIZERS: Source = Source::unverified("40 CFR 265, Appendix V, groups 6-A and 6-B; from memory");
 const IOWA: Source = Source::published("University of Iowa, Environmental Health and Safety, 8.2.9");
 const PEROXIDE: Source =
@@ -67,6 +70,8 @@ pub static ALL: &[Pair] = &[
     Pair { a: Family::HypochloriteBleach, b: Family::Peroxide, severity: Severity::Harms, happens: "pair-bleach-peroxide-happens", act: "pair-bleach-peroxide-do", source: PEROXIDE },
     Pair { a: Family::Peroxide, b: Family::Acid, severity: Severity::Harms, happens: "pair-peroxide-acid-happens", act: "pair-peroxide-acid-do", source: NFPA },
     Pair { a: Family::StrongAcid, b: Family::StrongAlkali, severity: Severity::Harms, happens: "pair-acid-alkali-happens", act: "pair-acid-alkali-do", source: EPA_WASTE },
+    Pair { a: Family::Acid, b: Family::StrongAlkali, severity: Severity::Harms, happens: "pair-acid-alkali-happens", act: "pair-acid-alkali-do", source: EPA_WASTE_MILD },
+    Pair { a: Family::StrongAcid, b: Family::Alkali, severity: Severity::Harms, happens: "pair-acid-alkali-happens", act: "pair-acid-alkali-do", source: EPA_WASTE_MILD },
     Pair { a: Family::Oxidiser, b: Family::Solvent, severity: Severity::Harms, happens: "pair-oxidiser-solvent-happens", act: "pair-oxidiser-solvent-do", source: EPA_OXIDIZERS },
     Pair { a: Family::Oxidiser, b: Family::Alcohol, severity: Severity::Harms, happens: "pair-oxidiser-solvent-happens", act: "pair-oxidiser-solvent-do", source: EPA_OXIDIZERS },
     Pair { a: Family::Quat, b: Family::Soap, severity: Severity::Spoils, happens: "pair-quat-soap-happens", act: "pair-quat-soap-do", source: IOWA },
@@ -95,7 +100,16 @@ impl Pair {
 ///
 /// Empty for no families: that nothing is known is for the caller to say, or use [`meet`].
 pub fn never_with(families: &[Family]) -> Vec<&'static Pair> {
-    ALL.iter().filter(|pair| families.iter().any(|one| one.is_a(pair.a) || one.is_a(pair.b))).collect()
+    let sides = |pair: &&Pair| families.iter().any(|one| one.is_a(pair.a) || one.is_a(pair.b));
+    let mut found: Vec<&'static Pair> = Vec::new();
+    for pair in ALL.iter().filter(sides) {
+        let told =
+            |one: &Pair| (one.other_than(families), one.happens) == (pair.other_than(families), pair.happens);
+        if !found.iter().any(|one| told(one)) {
+            found.push(pair);
+        }
+    }
+    found
 }
 
 /// The pairs that two products, or the last and the next in one tank, would bring together.

@@ -355,12 +355,17 @@ pub fn reduce(mut typed: Typed, action: Action) -> Typed {
             | Action::AreaProduct(..)
             | Action::AreaMachine(..)
             | Action::Before(_)
-            | Action::Text(Line::Codes | Line::Ph | Line::Label | Line::Standard | Line::Ratios, _)
+            | Action::Text(
+                Line::Codes | Line::Ph | Line::Label | Line::Standard | Line::Ratios | Line::PartCas(_),
+                _
+            )
             | Action::Dispenser(_)
             | Action::Write(
                 Field::Minimum
                     | Field::MeasureTotal
                     | Field::Tip(_)
+                    | Field::PartLow(_)
+                    | Field::PartHigh(_)
                     | Field::FinishPhLow
                     | Field::FinishPhHigh,
                 _
@@ -368,7 +373,13 @@ pub fn reduce(mut typed: Typed, action: Action) -> Typed {
             | Action::Site(_)
             | Action::Replace(_)
     );
+    // What was in the tank was said of one machine; a file that is opened brings its own answer along.
+    let machine = typed.ask.machine.clone();
+    let opened = matches!(action, Action::Replace(_));
     change(&mut typed, action);
+    if !opened && typed.ask.machine != machine {
+        typed.ask.before.clear();
+    }
     typed.ask.stop_read &= !unread;
     typed
 }

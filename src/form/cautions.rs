@@ -2,20 +2,27 @@
 
 pub mod container;
 pub mod floors;
+pub mod leaving;
 pub mod mixing;
+pub mod part;
 pub mod ph;
+pub mod phone;
 pub mod residue;
 pub mod screening;
 pub mod shake;
+pub mod use_ph;
+pub mod worse;
+
+pub use use_ph::UsePh;
 
 use super::Typed;
 use crate::answer::{Fact, Remark, Value, Weight};
 use crate::chemistry::advice::{Advice, advise};
-use crate::chemistry::floor::{Cover, FloorVerdict, Ground, PhRange, Reason};
+use crate::chemistry::floor::{Cover, FloorVerdict, Ground, Missing, PhRange, Reason};
 use crate::chemistry::foam::{self, FoamVerdict};
 use crate::chemistry::ghs::mixture::{EXTREME_PH, Reserve};
 use crate::chemistry::ghs::{Codes, Hazard, Knowledge, LabelElements, SignalWord, codes, elements};
-use crate::chemistry::pairs::{Pair, clashes, never_with};
+use crate::chemistry::pairs::{Pair, never_with};
 use crate::number::{self, Marks};
 use crate::site::{Finish, Floor, Product, Record, Site};
 use crate::units::{Kind, Plain, Quantity};
@@ -42,18 +49,25 @@ impl Panel {
     }
 }
 
-/// Reads a product's cautions.
+/// Reads a product's cautions, by its label.
 pub fn panel(product: &Product) -> Panel {
+    panel_with(product, &[])
+}
+
+/// The same with statements that its label does not bear and its parts ask for.
+pub fn panel_with(product: &Product, more: &[&'static Hazard]) -> Panel {
     let codes = codes::read(&product.codes);
     // A product without hazard codes is cleared only by a person who said that its label has none.
     let read = product.signal != SignalWord::Unknown && codes.unknown.is_empty();
     let contradicts =
         product.signal != SignalWord::None && codes.hazards.is_empty() || burns_unsaid(product, &codes);
     let knowledge = if read && !contradicts { Knowledge::Full } else { Knowledge::Partial };
-    let mut elements = elements(&codes.hazards, knowledge);
+    let mut hazards = codes.hazards.clone();
+    hazards.extend(more);
+    let mut elements = elements(&hazards, knowledge);
     elements.signal = elements.signal.max(product.signal);
-    let advice = advise(&codes.hazards, knowledge).with_precautions(&codes.precautions);
-    Panel { elements, codes, knowledge, advice, never: never_with(&product.families) }
+    let advice = advise(&hazards, knowledge).with_precautions(&codes.precautions);
+    Panel { elements, codes, knowledge, advice, never: never_with(&product.kinds()) }
 }
 
 /// A floor of the site with the finish that lies on it. A finish that the site has lost, or whose window is not
@@ -79,50 +93,19 @@ pub fn cover(finish: &Finish, marks: Marks) -> Cover {
     }
 }
 
-/// Whether the product may be used on the floor.
+/// Whether the product may be used on the floor, by its kinds and the pH that its maker prints.
 pub fn on_floor(product: &Product, ground: Ground, marks: Marks) -> FloorVerdict {
-    ground.verdict(&product.families, printed_ph(product, marks))
+    by_kinds(product, ground, printed_ph(product, marks))
 }
 
-/// What is known of the pH of a use solution.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub struct UsePh {
-    /// As its maker prints it, or estimated from what it is made of.
-    pub range: Option<PhRange>,
-    /// Whether nothing that is not listed can change it: only then it may clear anything.
-    pub sure: bool,
-    /// Whether its maker prints it; otherwise it is an estimate.
-    pub printed: bool,
-}
-
-impl UsePh {
-    /// The pH of the product asked about, at the strength that Fill works out for it. A printed one beats the
-    /// estimate.
-    pub fn of(typed: &Typed, marks: Marks) -> Self {
-        let Some(product) = typed.product() else { return Self::default() };
-        match printed_ph(product, marks) {
-            Some(printed) => Self::printed(printed),
-            None => Self::estimated(ph::work(typed, marks).band, product),
-        }
+/// The same with a pH. Parts that are found can refuse a floor and never clear one: that takes a family that
+/// somebody ticked.
+fn by_kinds(product: &Product, ground: Ground, ph: Option<PhRange>) -> FloorVerdict {
+    let verdict = ground.verdict(&product.kinds(), ph);
+    if product.families.is_empty() {
+        return verdict.and(FloorVerdict::Unknown { missing: vec![Missing::Families] });
     }
-
-    fn printed(range: PhRange) -> Self {
-        Self { range: Some(range), sure: true, printed: true }
-    }
-
-    fn estimated(range: Option<PhRange>, product: &Product) -> Self {
-        Self { range, sure: product.listed, printed: false }
-    }
-
-    /// Whether a product may be used on a floor: an estimate can refuse it, and clears it only where all that
-    /// matters is listed.
-    pub fn verdict(self, product: &Product, ground: Ground) -> FloorVerdict {
-        let verdict = ground.verdict(&product.families, self.range);
-        if verdict == FloorVerdict::Fits && !self.sure {
-            return ground.verdict(&product.families, None);
-        }
-        verdict
-    }
+    verdict
 }
 
 /// The maker's pH of the use solution, where it is a pH.
@@ -158,6 +141,21 @@ fn burns_unsaid(product: &Product, codes: &Codes) -> bool {
 /// The remarks that belong beside every amount: foam or fire in this machine, harm to this floor, a
 /// label that nobody has read.
 pub fn remarks(typed: &Typed, marks: Marks) -> Vec<Remark> {
+    let of = |product: &Product, floor: &Floor| on_floor(product, ground(&typed.site, floor, marks), marks);
+    remarks_with(typed, of)
+}
+
+/// The same where the pH is estimated too: what is said of the floor is by the worse of label and estimate. Not for
+/// [`super::fill`], on whose strength the estimate rests.
+pub fn remarks_by_estimate(typed: &Typed, marks: Marks) -> Vec<Remark> {
+    let ph = UsePh::of(typed, marks);
+    let of = |product: &Product, floor: &Floor| ph.verdict(product, ground(&typed.site, floor, marks));
+    let mut out = remarks_with(typed, of);
+    out.extend(ph.differs());
+    out
+}
+
+fn remarks_with(typed: &Typed, on_floor: impl Fn(&Product, &Floor) -> FloorVerdict) -> Vec<Remark> {
     let Some(product) = typed.product() else { return Vec::new() };
     let panel = panel(product);
     // What may not be used at all stands in the way of the amount until it was read, and stays
@@ -171,11 +169,14 @@ pub fn remarks(typed: &Typed, marks: Marks) -> Vec<Remark> {
     }
     out.extend(mixing::before(typed, stop));
     if let Some(floor) = typed.floor() {
-        let verdict = on_floor(product, ground(&typed.site, floor, marks), marks);
+        let verdict = on_floor(product, floor);
         out.extend(floor_remarks(floor, &verdict, stop));
     }
-    if !clashes(&product.families, &product.families).is_empty() {
+    if mixing::clashes_with_itself(product) {
         out.push(Remark::new("remark-families-clash", Weight::Warn));
+    }
+    if product.is_no_neutral() {
+        out.push(Remark::new("remark-not-neutral", Weight::Warn));
     }
     if burns_unsaid(product, &panel.codes) {
         out.push(Remark::new("remark-extreme-ph", Weight::Warn));
@@ -193,13 +194,16 @@ pub fn by_danger(remarks: &mut [Remark]) {
     remarks.sort_by_key(rank);
 }
 
-const BY_DANGER: [&str; 11] = [
+const BY_DANGER: [&str; 14] = [
     "remark-before-never",
     "remark-families-clash",
+    "remark-not-neutral",
     "remark-flammable",
     "remark-extreme-ph",
     "remark-hazards-unknown",
+    "remark-ph-differs",
     "remark-before-unknown",
+    "remark-before-not-known",
     "remark-floor-does-not-fit",
     "remark-foam-refuse",
     "remark-foam-test-first",

@@ -187,6 +187,10 @@ names! {
     PH_LOW = "cautions.ph_low";
     /// The highest.
     PH_HIGH = "cautions.ph_high";
+    /// Parts of water to 1 from which on the use solution may leave the pH that the floor bears.
+    PH_LEAVES = "cautions.ph_leaves";
+    /// The same from which on it surely does.
+    PH_LEAVES_SURELY = "cautions.ph_leaves_surely";
     /// Dissolved solids that one cleaning leaves, kg/m².
     RESIDUE_ONE = "cautions.residue";
     /// The most that many cleanings leave, kg/m².

@@ -203,13 +203,6 @@ impl Floor {
     }
 }
 
-impl Product {
-    /// Whether its label promises to disinfect: less than it asks would not.
-    pub fn disinfects(&self) -> bool {
-        self.families.iter().any(|family| family.disinfects())
-    }
-}
-
 coded! {
     /// How a measure on the wall is counted.
     #[derive(Default)]

@@ -70,6 +70,59 @@ impl Sheet {
             .filter(|one| self.sections.iter().all(|(found, _)| found != one))
             .collect()
     }
+
+    /// What was looked for and not found: nobody should take its silence for a clean sheet.
+    ///
+    /// ```
+    /// use brimline::site::sheet::{Lack, Statements, read};
+    /// let sheet = read("2. Hazards identification\nSignal word: Danger\nH314", &Statements::default());
+    /// assert_eq!(sheet.lacks(), [Lack::Parts, Lack::Ph, Lack::Density]);
+    /// ```
+    pub fn lacks(&self) -> Vec<Lack> {
+        let met = |lack: &Lack| self.findings.iter().any(|one| lack.is_met(&one.what));
+        Lack::ALL.into_iter().filter(|lack| !met(lack)).collect()
+    }
+}
+
+/// What every sheet has and a product needs.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Lack {
+    /// A signal word, or that there is none.
+    Signal,
+    /// Hazard statements, or that there are none.
+    Statements,
+    /// What it is made of.
+    Parts,
+    /// A pH, or that there is none.
+    Ph,
+    /// A density.
+    Density,
+}
+
+impl Lack {
+    /// All of them.
+    pub const ALL: [Self; 5] = [Self::Signal, Self::Statements, Self::Parts, Self::Ph, Self::Density];
+
+    /// The word key.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Signal => "sheet-lack-signal",
+            Self::Statements => "sheet-lack-statements",
+            Self::Parts => "sheet-lack-parts",
+            Self::Ph => "sheet-lack-ph",
+            Self::Density => "sheet-lack-density",
+        }
+    }
+
+    fn is_met(self, what: &What) -> bool {
+        match self {
+            Self::Signal => matches!(what, What::Signal(_) | What::NotHazardous),
+            Self::Statements => matches!(what, What::Hazard(_) | What::NotHazardous),
+            Self::Parts => matches!(what, What::Part(_)),
+            Self::Ph => matches!(what, What::Ph { .. } | What::NoPh),
+            Self::Density => matches!(what, What::Density { .. }),
+        }
+    }
 }
 
 /// Reads a pasted sheet. It never fails: what it does not understand it leaves out.

@@ -14,6 +14,11 @@ impl Argument {
         Self { text: text.into(), number: None }
     }
 
+    /// Whether nothing would be read.
+    pub fn is_blank(&self) -> bool {
+        self.text.trim().is_empty()
+    }
+
     /// A number, written as `text`; it can choose a plural form.
     pub fn number(number: f64, text: impl Into<String>) -> Self {
         Self { text: text.into(), number: Some(number) }

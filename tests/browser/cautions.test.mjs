@@ -169,3 +169,24 @@ test("what a precautionary statement asks to wear is worn", async () => {
   await choose(page, "product-signal", "ghs-signal-warning");
   assert.match(await page.locator(".at-once").innerText(), /gloves[^]*goggles[^]*respirator/i);
 });
+
+test("a part that is bleach counts as bleach, and says so beside what is ticked", async () => {
+  const page = await open({ view: "cautions" });
+  await press(page, "part-add");
+  await write(page, "part-1-name", "Sodium hypochlorite");
+  assert.ok(await page.locator(".unknown", { hasText: "CAS number is missing" }).first().isVisible());
+  await write(page, "part-1-cas", "7681-52-9");
+  await write(page, "part-1-high", "5");
+  assert.match(await answer(page), /Bleach and acid make chlorine gas/);
+  assert.ok((await remarks(page)).includes("remark-not-neutral"));
+  assert.match(await page.locator(".unknown", { hasText: "Found among its parts" }).innerText(), /Bleach/);
+});
+
+test("the top shows the worse of label and parts", async () => {
+  const page = await open({ view: "cautions" });
+  await press(page, "part-add");
+  await write(page, "part-1-cas", "1310-73-2");
+  await write(page, "part-1-low", "10");
+  await write(page, "part-1-codes", "H314");
+  assert.match(await page.locator(".at-once").innerText(), /Danger[^]*gloves[^]*By its parts it is worse/i);
+});

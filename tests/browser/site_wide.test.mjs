@@ -29,8 +29,12 @@ test("what was in the tank before stands where the amount would stand, until it 
   await press(page, "stop-read");
   assert.ok(await countOf(page, "fill.rounded"));
   assert.ok((await remarks(page)).includes("remark-before-never"), "it stays beside the amount");
-  await choose(page, "tank-before", "");
+  await choose(page, "tank-before", "-");
   assert.ok(!(await remarks(page)).includes("remark-before-never"));
+  await choose(page, "tank-before", "?");
+  assert.ok((await remarks(page)).includes("remark-before-not-known"));
+  await choose(page, "machine", "ride-on");
+  assert.equal(await field(page, "tank-before").inputValue(), "", "another tank is asked about anew");
 });
 
 test("every product on every floor has a verdict, and vinegar on marble is refused", async () => {
@@ -127,7 +131,11 @@ test("the emergency number of the site stands with first aid", async () => {
   const page = await atCautions();
   assert.equal(await page.locator(".emergency").count(), 0);
   await write(page, "site-emergency", "555 0100, invented");
-  assert.match(await page.locator(".emergency").innerText(), /call: 555 0100/);
+  assert.equal(await page.locator(".emergency").count(), 2, "at the top and with first aid");
+  assert.match(await page.locator(".emergency").first().innerText(), /call: 555 0100/);
+  assert.equal(await page.locator(".emergency a").first().getAttribute("href"), "tel:5550100");
+  await press(page, "first-aid-jump");
+  assert.equal(await page.evaluate(() => document.activeElement.id), "first-aid");
 });
 
 test("the parts of a product are added, kept and removed", async () => {

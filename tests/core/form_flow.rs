@@ -100,8 +100,12 @@ fn what_keeps_the_floor_wet_for_the_contact_time_is_said() {
     assert_eq!(early("0.5", &[]), None);
     assert_eq!(early("2", &[]), keys("maybe", "lift"));
     assert_eq!(early("5", &[]), keys("surely", "lift"));
-    assert_eq!(early("10", &[]), keys("surely", "again"));
-    assert_eq!(early("10", &[Action::Vacuum(false)]), keys("maybe", "more"));
+    // The floor of the demo may get less than that.
+    let most = |text: &str| write(Field::TargetHigh, text);
+    assert_eq!(early("10", &[most("0.5")]), keys("surely", "again-floods"));
+    assert_eq!(early("10", &[most("9")]), keys("surely", "again"));
+    assert_eq!(early("10", &[most("9"), Action::Vacuum(false)]), keys("maybe", "more"));
+    assert_eq!(early("10", &[most("0.5"), Action::Vacuum(false)]), keys("maybe", "floods"));
     // 600 s of 46.1 s: 13 times the film of 0.0545 gal/1000 ft² stays wet for ten minutes.
     let long = answer([write(Field::Contact, "10")]);
     let (need, _) = told(&long, "remark-dries-early", "need");

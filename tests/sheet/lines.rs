@@ -86,6 +86,31 @@ fn signal_words() {
     );
 }
 
+/// What a line break tears is read across it, or told as torn.
+#[test]
+fn what_a_line_break_tears() {
+    assert_found(
+        "SECTION 2: Hazards identification",
+        &[
+            ("H3\n14 Causes burns", &["H314 [SeveralLines]"]),
+            ("H290, H\n314", &["H290", "H314 [SeveralLines]"]),
+            ("H31\nGoggles", &["unknown H31 [CutOff]"]),
+            ("Signal\nword Danger", &["signal danger [SeveralLines]"]),
+            ("Signal\nword\nDanger", &["signal danger [SeveralLines]"]),
+        ],
+    );
+    for heading in ["9. Physical", "9. Physical and\nchemical properties", "SECTION 9\nPhysical and chemical"]
+    {
+        let sheet = english(&format!("{heading}\npH 12.5"));
+        assert_eq!(sheet.findings.len(), 1, "{heading}");
+        assert!(sheet.sections.iter().all(|(section, _)| *section == 9), "{heading}");
+    }
+    assert_found(
+        "3. Composition",
+        &[("pH 12.5 10 %", &[]), ("Phosphoric acid 7664-38-2 10 %", &["[Phosphoric acid] [7664-38-2] 10 %"])],
+    );
+}
+
 #[test]
 fn codes_with_their_combinations() {
     assert_found(

@@ -83,8 +83,16 @@ fn composed() -> Vec<String> {
         let over_time = name.starts_with("month.")
             || name.starts_with("year.") && !["year.concentrate", "year.cost"].contains(*name);
         !over_time
-            && !["flow.setting", "cautions.ph_low", "cautions.ph_high", "fill.dose", "fill.rounded"]
-                .contains(*name)
+            && ![
+                "flow.setting",
+                "cautions.ph_low",
+                "cautions.ph_high",
+                "cautions.ph_leaves",
+                "cautions.ph_leaves_surely",
+                "fill.dose",
+                "fill.rounded",
+            ]
+            .contains(*name)
     };
     out.extend(
         names::ALL.iter().filter(shown).map(|name| format!("figure-{}", name.replace(['.', '_'], "-"))),

@@ -101,7 +101,8 @@ pub enum FloorVerdict {
 impl FloorVerdict {
     /// What is so where this and another must both hold: harm counts before what is not known, and that before
     /// a fit. What both say is told once.
-    pub(super) fn and(self, other: Self) -> Self {
+    #[must_use]
+    pub fn and(self, other: Self) -> Self {
         fn all<T: PartialEq>(mut one: Vec<T>, other: Vec<T>) -> Vec<T> {
             for more in other {
                 if !one.contains(&more) {

@@ -81,7 +81,7 @@ pub fn read(text: &str) -> Codes {
     let mut fresh = true; // a code may start here: nothing, or a whole code, stands before
     while at < chars.len() {
         let Some(first) = fresh.then(|| scan(&chars, at, None)).flatten() else {
-            if let Some(end) = fresh.then(|| foreign(&chars, at)).flatten() {
+            if let Some(end) = fresh.then(|| foreign(&chars, at).or_else(|| cut_off(&chars, at))).flatten() {
                 push(&mut codes.unknown, chars[at..end].iter().collect());
                 at = end;
                 continue;
@@ -165,6 +165,14 @@ fn is_regional(code: &str, tail: &str) -> bool {
 fn foreign(chars: &[char], at: usize) -> Option<usize> {
     let end = run(chars, at + 3, |one| one.is_ascii_digit());
     (chars.get(at..at + 3)? == ['E', 'U', 'H'] && end >= at + 6).then_some(end)
+}
+
+/// A code that lost its last digits ("H3") ends here, where nothing else stands beside it; kept as unknown.
+fn cut_off(chars: &[char], at: usize) -> Option<usize> {
+    let end = run(chars, at + 1, |one| one.is_ascii_digit());
+    let short = matches!(chars.get(at), Some('H' | 'P')) && (at + 2..at + 4).contains(&end);
+    let alone = chars.get(end).is_none_or(|one| !one.is_alphanumeric());
+    (short && alone).then_some(end)
 }
 
 /// Where the next code of a chain would start: after a plus, slash or bracket.

@@ -1,11 +1,12 @@
 //! What the label of a workplace container bears.
 
-use super::{panel, screening};
+use super::screening;
+use super::worse::{beyond_label, panel_by_parts};
 use crate::chemistry::advice::Advice;
 use crate::chemistry::ghs::mixture::{Finding, Rule, Screening};
 use crate::chemistry::ghs::{Knowledge, LabelElements};
 use crate::coded::coded;
-use crate::form::Typed;
+use crate::form::{Typed, fill, names};
 use crate::number::Marks;
 use crate::units::MassFraction;
 
@@ -43,6 +44,10 @@ pub struct Label {
     pub elements: LabelElements,
     /// Whether those are known in full.
     pub knowledge: Knowledge,
+    /// Whether the strength is known: a bottle of use solution says how strong it is, or is not filled.
+    pub strength: bool,
+    /// Whether it bears more than the product's own label, since the parts ask for it.
+    pub worse: bool,
     /// What to wear and to do: as the concentrate asks, since an estimate takes nobody's gloves off.
     pub advice: Advice,
 }
@@ -60,7 +65,7 @@ pub struct Label {
 /// assert_eq!(label(&Typed::default(), Marks::POINT).unwrap().bears, Bears::ConcentrateInstead);
 /// ```
 pub fn label(typed: &Typed, marks: Marks) -> Option<Label> {
-    let panel = panel(typed.product()?);
+    let panel = panel_by_parts(typed, marks)?;
     let holds = typed.ask.holds;
     let screened =
         screening::work(typed, marks).filter(|found| holds == Holds::UseSolution && is_known(found));
@@ -69,7 +74,10 @@ pub fn label(typed: &Typed, marks: Marks) -> Option<Label> {
         None if holds == Holds::UseSolution => (Bears::ConcentrateInstead, panel.elements, panel.knowledge),
         None => (Bears::Concentrate, panel.elements, panel.knowledge),
     };
-    Some(Label { holds, bears, elements, knowledge, advice: panel.advice })
+    let worse = !matches!(bears, Bears::Screened(_)) && !beyond_label(typed, marks).is_empty();
+    let filled = fill::work(typed, marks).outcome.answer.get(names::FILL_RATIO).is_some();
+    let strength = holds == Holds::Concentrate || filled;
+    Some(Label { holds, bears, elements, knowledge, strength, worse, advice: panel.advice })
 }
 
 fn is_known(found: &Screening) -> bool {

@@ -105,17 +105,15 @@ impl PhOf {
 
     fn at(typed: &Typed, found: &ph::Ph, most: Option<VolumeFraction>, marks: Marks) -> Self {
         let Some(product) = typed.product() else { return Self::default() };
-        let printed = printed_ph(product, marks).map(UsePh::printed);
-        let used = printed.unwrap_or_else(|| UsePh::estimated(found.band, product));
+        let printed = printed_ph(product, marks);
+        // A pH is printed for what the label allows: for less of it, and for no more.
+        let beyond = most.zip(found.strength).is_some_and(|(most, used)| used > most * (1.0 + 1e-9));
+        let used = UsePh::of_both(printed, found.band, product, !beyond);
         let stronger = most.filter(|most| found.strength.is_some_and(|used| *most > used * (1.0 + 1e-9)));
         // One pH that is printed for the use solution holds for all that the label allows.
-        let strong_end = stronger.map(|most| {
-            printed.unwrap_or_else(|| UsePh::estimated(ph::at(typed, Some(most), marks).band, product))
-        });
-        let neat = match printed_neat(product, marks) {
-            Some(printed) => UsePh::printed(printed),
-            None => UsePh::estimated(found.neat, product),
-        };
+        let strong_end = stronger
+            .map(|most| UsePh::of_both(printed, ph::at(typed, Some(most), marks).band, product, true));
+        let neat = UsePh::of_both(printed_neat(product, marks), found.neat, product, true);
         Self { strength: found.strength, used, strong_end, neat }
     }
 

@@ -7,6 +7,24 @@ use crate::trade::formula;
 use crate::trade::residue::{left_at_most, left_by_one};
 use crate::units::{ApplicationRate, Kind, MassConcentration, Plain, Quantity, VolumeFraction};
 
+/// 100 % of mass in volume, kg/m³: only a heavy syrup holds more.
+const WHOLE: f64 = 1_000.0;
+
+/// Why nothing is worked out: the key of what to do first.
+pub fn missing(typed: &Typed, marks: Marks) -> &'static str {
+    let typed_in = typed.product().is_some_and(|product| !product.solids.text.trim().is_empty());
+    let has = |answer: &crate::answer::Answer, name| answer.get(name).is_some();
+    if !typed_in {
+        "residue-unknown"
+    } else if !has(&fill::unsure(typed, marks).outcome.answer, names::FILL_STRENGTH) {
+        "residue-no-strength"
+    } else if !has(&flow::work(typed, marks).outcome.answer, names::FLOW_FILM) {
+        "residue-no-film"
+    } else {
+        "residue-unknown"
+    }
+}
+
 /// Works out what one cleaning and many cleanings leave, from the film of Flow, the strength of Fill and
 /// what is dissolved in the product.
 ///
@@ -29,6 +47,9 @@ pub fn work(typed: &Typed, marks: Marks) -> Outcome {
     // What is wrong with these is told on their own views.
     let film = of(&flow::work(typed, marks).outcome.answer, names::FLOW_FILM);
     let strength = of(&fill::unsure(typed, marks).outcome.answer, names::FILL_STRENGTH);
+    if solids.is_some_and(|solids| solids.si() > WHOLE) {
+        out.answer.remark(Remark::new("remark-residue-solids", Weight::Warn));
+    }
     let (Some(solids), Some(cleanings), Some(film), Some(strength)) = (solids, cleanings, film, strength)
     else {
         return out;

@@ -1,5 +1,6 @@
 //! The class of the use solution, from what the product is made of: a screening estimate.
 
+use super::use_ph::{disagree, joined};
 use super::{panel, ph};
 use crate::chemistry::cas;
 use crate::chemistry::floor::PhRange;
@@ -9,7 +10,7 @@ use crate::chemistry::ghs::mixture::{
 use crate::chemistry::ghs::{Knowledge, codes};
 use crate::form::{Field, Outcome, Typed};
 use crate::number::Marks;
-use crate::units::{Density, MassFraction, Plain, Quantity};
+use crate::units::{Density, MassFraction, Plain, Quantity, VolumeFraction};
 
 /// Screens the use solution of the product asked about, at the strength of Fill; none where it lists no part,
 /// or a number in the list is wrong.
@@ -27,12 +28,29 @@ use crate::units::{Density, MassFraction, Plain, Quantity};
 /// assert!(work(&Typed::default(), Marks::POINT).is_none());
 /// ```
 pub fn work(typed: &Typed, marks: Marks) -> Option<Screening> {
+    let found = ph::work(typed, marks);
+    let density = Outcome::default().may::<Density>(typed, Field::Density, marks)?;
+    let share = concentrate_share(found.strength?, density);
+    Some(screen(&mixture(typed, &found, share, super::printed_ph(typed.product()?, marks), marks)?))
+}
+
+/// The same of the concentrate itself, by its ingredients.
+pub fn concentrate(typed: &Typed, marks: Marks) -> Option<Screening> {
+    let found = ph::at(typed, Some(VolumeFraction::new(1.0)), marks);
+    let printed = super::printed_neat(typed.product()?, marks);
+    Some(screen(&mixture(typed, &found, MassFraction::new(1.0), printed, marks)?))
+}
+
+fn mixture(
+    typed: &Typed,
+    found: &ph::Ph,
+    share: MassFraction,
+    printed: Option<PhRange>,
+    marks: Marks,
+) -> Option<Mixture> {
     let product = typed.product().filter(|product| !product.parts.is_empty())?;
     let mut aside = Outcome::default();
     let parts = ph::parts(&mut aside, typed, marks)?;
-    let found = ph::work(typed, marks);
-    let strength = found.strength?;
-    let density = aside.may::<Density>(typed, Field::Density, marks)?;
     let panel = panel(product);
     let mut ingredients = Vec::new();
     let factor =
@@ -59,18 +77,28 @@ pub fn work(typed: &Typed, marks: Marks) -> Option<Screening> {
     // An extreme pH is one whatever else may be in it; a mild one counts where nothing else can be.
     let extreme = |band: &PhRange| band.low <= EXTREME_PH.low || band.high >= EXTREME_PH.high;
     let estimated = found.band.filter(|band| product.listed || extreme(band));
-    let mixture = Mixture {
+    Some(Mixture {
         ingredients,
         rest: if product.listed { Rest::Harmless } else { Rest::Unknown },
-        share: concentrate_share(strength, density),
+        share,
         label: panel.codes.hazards.clone(),
         label_read: panel.knowledge == Knowledge::Full,
         covers_water: false,
-        ph: super::printed_ph(product, marks).or(estimated),
-        ph_of_concentrate: super::printed_neat(product, marks).or(found.neat.filter(|_| product.listed)),
+        ph: worse(printed, found.band, estimated),
+        ph_of_concentrate: worse(
+            super::printed_neat(product, marks),
+            found.neat,
+            found.neat.filter(|_| product.listed),
+        ),
         reserve_is_small: product.reserve == Reserve::Small,
-    };
-    Some(screen(&mixture))
+    })
+}
+
+/// What is printed, and the estimate with it where that says something else; without print the estimate, as far as
+/// it may stand alone.
+fn worse(printed: Option<PhRange>, band: Option<PhRange>, alone: Option<PhRange>) -> Option<PhRange> {
+    let Some(printed) = printed else { return alone };
+    Some(band.filter(|band| disagree(printed, *band)).map_or(printed, |band| joined(printed, band)))
 }
 
 /// What is wrong with the numbers of the product's parts, each at its field.

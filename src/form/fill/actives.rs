@@ -20,7 +20,7 @@ pub(super) fn note(out: &mut Outcome, typed: &Typed, strength: VolumeFraction, m
             [("r", Value::new(strength, Kind::Percent)), ("C", Value::new(concentrate, Kind::Active))];
         out.answer.step(&formula::PPM, &given, Value::new(ppm, Kind::Active));
         out.answer.figure(names::FILL_ACTIVE, Value::new(ppm, Kind::Active));
-        if product.families.contains(&Family::HypochloriteBleach) {
+        if product.kinds().contains(&Family::HypochloriteBleach) {
             let chlorine = available_chlorine(ppm, Chlorine::AsChlorine);
             out.answer.figure(names::FILL_CHLORINE, Value::new(chlorine, Kind::Active));
             out.answer.remark(Remark::new("remark-chlorine", Weight::Assumed));

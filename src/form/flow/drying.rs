@@ -55,7 +55,9 @@ pub(in crate::form::flow) fn note(out: &mut Outcome, typed: &Typed, rate: Applic
     let Some(product) = typed.product() else { return };
     match contact {
         Some(Some(contact)) if contact > time.low => {
-            out.answer.remark(too_soon(product, contact, rate, film, time));
+            // A wrong target is told where the settings are held against it.
+            let most = Outcome::default().may::<ApplicationRate>(typed, Field::TargetHigh, marks).flatten();
+            out.answer.remark(too_soon(product, contact, (rate, film), most, time));
         }
         Some(None) if product.disinfects() => {
             out.answer.remark(Remark::new("remark-contact-unknown", Weight::Warn));
@@ -96,20 +98,24 @@ pub(in crate::form) fn step(
 fn too_soon(
     product: &Product,
     contact: Duration,
-    rate: ApplicationRate,
-    film: ApplicationRate,
+    (rate, film): (ApplicationRate, ApplicationRate),
+    most: Option<ApplicationRate>,
     time: Window<Duration>,
 ) -> Remark {
     let shown = |time| Value::new(time, Kind::Time);
     let surely = contact > time.high;
     // What stays wet lasts as long as there is of it.
     let (whole, need) = (time.low * (rate / film), film * (contact / time.low));
+    // No floor is flooded for it: more than it may get is no advice.
+    let floods = most.is_some_and(|most| need > most);
     let act = match () {
+        () if film >= rate && floods => "dries-early-floods",
         () if film >= rate => "dries-early-more",
         () if whole >= contact => "dries-early-lift",
+        () if floods => "dries-early-again-floods",
         () => "dries-early-again",
     };
-    Remark::new("remark-dries-early", Weight::Warn)
+    let remark = Remark::new("remark-dries-early", Weight::Warn)
         .with("product", Fact::Text(product.name.clone()))
         .with("dries", Fact::Key(if surely { "dries-early-surely" } else { "dries-early-maybe" }.to_owned()))
         .with("act", Fact::Key(act.to_owned()))
@@ -117,5 +123,9 @@ fn too_soon(
         .value("dry", shown(time.low))
         .value("latest", shown(time.high))
         .value("whole", shown(whole))
-        .value("need", Value::new(need, Kind::Rate))
+        .value("need", Value::new(need, Kind::Rate));
+    match most {
+        Some(most) => remark.value("most", Value::new(most, Kind::Rate)),
+        None => remark,
+    }
 }

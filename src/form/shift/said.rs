@@ -6,7 +6,7 @@ use super::strengths::step;
 use super::{Amounts, Round, Row};
 use crate::answer::{Fact, Remark, Value, Weight};
 use crate::chemistry::floor::FloorVerdict;
-use crate::form::cautions::{self, mixing};
+use crate::form::cautions::{self, UsePh, mixing};
 use crate::form::{Outcome, Typed};
 use crate::number::Marks;
 use crate::trade::alone::Misfit;
@@ -110,8 +110,9 @@ fn about_products(out: &mut Outcome, typed: &Typed, rows: &[Row], marks: Marks) 
     }
     let mut own = typed.without_areas();
     for (index, (machine, product)) in pairs.iter().copied().enumerate() {
-        // What was in the tank before the shift meets the first product only.
-        if pairs[..index].iter().any(|(before, _)| *before == machine) {
+        // What was in the tank before the shift is told of one machine, and meets its first product only.
+        let asked = typed.site.machines[machine].id == typed.ask.machine;
+        if !asked || pairs[..index].iter().any(|(before, _)| *before == machine) {
             own.ask.before.clear();
         } else {
             own.ask.before.clone_from(&typed.ask.before);
@@ -130,6 +131,15 @@ fn about_products(out: &mut Outcome, typed: &Typed, rows: &[Row], marks: Marks) 
 fn about_floors(out: &mut Outcome, typed: &Typed, rows: &[Row], marks: Marks) {
     let site = &typed.site;
     let mut known: Vec<(usize, &str, FloorVerdict)> = Vec::new();
+    let mut phs: Vec<(usize, UsePh)> = Vec::new();
+    let mut ph_of = |product: usize| {
+        if let Some((_, ph)) = phs.iter().find(|(of, _)| *of == product) {
+            return *ph;
+        }
+        let ph = UsePh::by_label(typed, &site.products[product], marks);
+        phs.push((product, ph));
+        ph
+    };
     let (mut harmed, mut unknown) = (Vec::new(), Vec::new());
     for row in rows {
         let area = &site.areas[row.area];
@@ -140,7 +150,10 @@ fn about_floors(out: &mut Outcome, typed: &Typed, rows: &[Row], marks: Marks) {
             (None, None) => continue,
             (None, Some(floor)) => {
                 let ground = cautions::ground(site, floor, marks);
-                let verdict = cautions::on_floor(&site.products[row.product], ground, marks);
+                let product = &site.products[row.product];
+                // What Fill says holds here too; the estimate can only make it worse.
+                let by_label = cautions::on_floor(product, ground, marks);
+                let verdict = by_label.and(ph_of(row.product).verdict(product, ground));
                 known.push((row.product, &area.floor, verdict.clone()));
                 verdict
             }

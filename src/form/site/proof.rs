@@ -4,7 +4,7 @@
 use super::asked::{asked, in_use};
 use crate::answer::{Fact, Remark, Value, Weight};
 use crate::document::checksum;
-use crate::form::cautions::residue;
+use crate::form::cautions::{remarks_by_estimate, residue};
 use crate::form::fill::{self, Fill};
 use crate::form::flow::{self, Flow};
 use crate::form::{Field, Outcome, Typed, What, names};
@@ -210,6 +210,12 @@ fn in_machine(
     let flow = flow::work(&typed, marks);
     for outcome in [&fill.outcome, &flow.outcome] {
         note(proof, standard, outcome, about);
+    }
+    // Fill goes by what is printed; what the parts say can make it worse.
+    let by_parts = |one: &Remark| matches!(one.code, "remark-floor-does-not-fit" | "remark-ph-differs");
+    for remark in remarks_by_estimate(&typed, marks).into_iter().filter(by_parts) {
+        let blocks = BLOCKS.contains(&remark.code);
+        proof.find(standard, remark, blocks, about);
     }
     // A dilution that does not read was told already.
     let unread = fill.outcome.troubles.iter().any(|trouble| matches!(trouble.what, What::Label(_)));

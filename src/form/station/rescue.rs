@@ -3,9 +3,9 @@
 use super::top_up::after;
 use super::{Act, Aimed, Done, Mishap, acts, aimed, reading, volume_in};
 use crate::answer::{Fact, Remark, Value, Weight};
-use crate::chemistry::family::Family;
 use crate::chemistry::pairs::{self, Severity};
-use crate::form::{Field, Outcome, Typed, What, cautions};
+use crate::form::cautions::{self, mixing::meet};
+use crate::form::{Field, Outcome, Typed, What};
 use crate::number::Marks;
 use crate::site::{Product, Record};
 use crate::trade::formula;
@@ -125,7 +125,7 @@ fn other_product(out: &mut Outcome, typed: &Typed) -> Vec<Act> {
         out.trouble(OTHER, What::NoOther);
         return Vec::new();
     };
-    let meeting = meeting(out, &product.families, other);
+    let meeting = meeting(out, product, other);
     let named = Remark::new("remark-wrong-product", Weight::Warn)
         .with("product", Fact::Text(product.name.clone()))
         .with("other", Fact::Text(other.name.clone()));
@@ -136,15 +136,17 @@ fn other_product(out: &mut Outcome, typed: &Typed) -> Vec<Act> {
     }
 }
 
-fn meeting(out: &mut Outcome, families: &[Family], other: &Product) -> Meeting {
-    match pairs::meet(families, &other.families) {
+fn meeting(out: &mut Outcome, product: &Product, other: &Product) -> Meeting {
+    match meet(product, other) {
         pairs::Meeting::NoPairListed => Meeting::NotListed,
         pairs::Meeting::Unknown => {
             out.answer.remark(Remark::new("remark-meeting-unknown", Weight::Warn));
             Meeting::Unknown
         }
         pairs::Meeting::Never(found) => {
-            for pair in &found {
+            // Strong ones meet by the rows of mild ones as well, which say the same.
+            let first = |at: usize| found[..at].iter().all(|one| one.happens != found[at].happens);
+            for pair in (0..found.len()).filter(|at| first(*at)).map(|at| found[at]) {
                 let remark = Remark::new("remark-meeting", Weight::Warn);
                 let remark = remark.with("happens", Fact::Key(pair.happens.to_owned()));
                 out.answer.remark(remark.with("act", Fact::Key(pair.act.to_owned())));

@@ -1,9 +1,11 @@
 //! A product's cautions: short beside an amount, whole on their own view.
 
 use crate::chemistry::advice::Kind;
-use crate::chemistry::ghs::{Knowledge, Purpose, SignalWord};
+use crate::chemistry::ghs::{Hazard, Knowledge, Purpose, SignalWord};
 use crate::chemistry::pairs::Pair;
-use crate::form::cautions::{Panel, panel};
+use crate::form::cautions::phone;
+use crate::form::cautions::{Panel, panel, panel_with};
+use crate::page::focus;
 use crate::page::pictogram::pictogram;
 use crate::page::shared::Shared;
 use crate::site::Product;
@@ -52,10 +54,11 @@ fn wear(shared: &Shared, panel: &Panel) -> Html {
 
 /// What must never meet the product; `whole` adds what to do and where it is written.
 fn never(shared: &Shared, product: &Product, panel: &Panel, whole: bool) -> Html {
+    let kinds = product.kinds();
     let line = |pair: &&Pair| {
         html! {
             <li>
-                <strong>{ shared.say(pair.other_than(&product.families).key()) }</strong>
+                <strong>{ shared.say(pair.other_than(&kinds).key()) }</strong>
                 { ": " }{ shared.say(pair.happens) }
                 if whole {
                     { " " }{ shared.say(pair.act) }
@@ -73,9 +76,46 @@ fn never(shared: &Shared, product: &Product, panel: &Panel, whole: bool) -> Html
     }
 }
 
-/// What counts in the first seconds: signal word, pictograms and what to wear.
-pub fn at_once(shared: &Shared, product: &Product) -> Html {
-    let panel = panel(product);
+/// Whom to call, as a link that dials where a number stands in it.
+fn whom_to_call(shared: &Shared) -> Html {
+    let text = shared.typed.site.emergency.trim();
+    if text.is_empty() {
+        return Html::default();
+    }
+    let told = shared.tell("caution-call", &[("number", Argument::text(text))]);
+    match phone::number(text) {
+        Some(number) => html! { <p class="emergency"><a href={format!("tel:{number}")}>{ told }</a></p> },
+        None => html! { <p class="emergency">{ told }</p> },
+    }
+}
+
+/// In the first seconds: whom to call, and the way to first aid.
+pub fn first_help(shared: &Shared) -> Html {
+    html! {
+        <>
+            { whom_to_call(shared) }
+            <div class="buttons">
+                <button type="button" name="first-aid-jump" onclick={|_: MouseEvent| focus::soon("first-aid".to_owned())}>
+                    { shared.say("caution-first-aid") }
+                </button>
+            </div>
+        </>
+    }
+}
+
+/// That the parts ask for more than the label bears.
+fn worse(shared: &Shared, more: &[&'static Hazard]) -> Html {
+    if more.is_empty() {
+        return Html::default();
+    }
+    let codes: Vec<&str> = more.iter().map(|hazard| hazard.code).collect();
+    html! { <p class="unknown">{ shared.tell("caution-worse", &[("codes", Argument::text(codes.join(", ")))]) }</p> }
+}
+
+/// What counts in the first seconds: signal word, pictograms and what to wear; `more` is what its parts ask for
+/// beyond its label.
+pub fn at_once(shared: &Shared, product: &Product, more: &[&'static Hazard]) -> Html {
+    let panel = panel_with(product, more);
     let signal = panel.elements.signal;
     let ppe: Vec<String> = panel.advice.ppe().map(|ppe| shared.say(ppe.key())).collect();
     html! {
@@ -89,6 +129,7 @@ pub fn at_once(shared: &Shared, product: &Product) -> Html {
                     { shared.tell("step-wear", &[("ppe", Argument::text(ppe.join(", ")))]) }
                 }
             </p>
+            { worse(shared, more) }
         </div>
     }
 }
@@ -116,10 +157,10 @@ pub fn caution_of(shared: &Shared, product: &Product) -> Html {
     }
 }
 
-/// Everything that is known about handling the product.
-pub fn caution_panel(shared: &Shared) -> Html {
+/// Everything that is known about handling the product; `more` is what its parts ask for beyond its label.
+pub fn caution_panel(shared: &Shared, more: &[&'static Hazard]) -> Html {
     let Some(product) = shared.typed.product().cloned() else { return Html::default() };
-    let panel = panel(&product);
+    let panel = panel_with(&product, more);
     let list = |kind: Kind| {
         let mut keys: Vec<&str> = panel.advice.of(kind).map(|measure| measure.key).collect();
         keys.dedup();
@@ -131,16 +172,12 @@ pub fn caution_panel(shared: &Shared) -> Html {
             <h2>{ shared.tell("caution-of", &[("product", Argument::text(product.name.clone()))]) }</h2>
             { hazards(shared, &product, &panel) }
             { wear(shared, &panel) }
-            <h3>{ shared.say("caution-first-aid") }</h3>
+            <h3 id="first-aid" tabindex="-1">{ shared.say("caution-first-aid") }</h3>
             <ul>
                 { for panel.advice.first_aid().map(|measure| html! { <li>{ shared.say(measure.key) }</li> }) }
             </ul>
             { always("caution-first-aid-always") }
-            if !shared.typed.site.emergency.trim().is_empty() {
-                <p class="emergency">
-                    { shared.tell("caution-call", &[("number", Argument::text(shared.typed.site.emergency.clone()))]) }
-                </p>
-            }
+            { whom_to_call(shared) }
             { never(shared, &product, &panel, true) }
             <h3>{ shared.say("caution-handle") }</h3>
             { always("caution-order") }

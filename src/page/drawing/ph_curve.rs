@@ -55,6 +55,7 @@ pub fn ph_curve(shared: &Shared, points: &[Point], strength: VolumeFraction, win
             <path class="pointer" d={format!("M{:.1} {TOP}V{bottom}", x(strength))} />
             <path class="vessel" d={format!("M{LEFT} {TOP}V{bottom}H{}", LEFT + WIDTH)} />
             { for [1.0, 4.0, 7.0, 10.0, 13.0].map(mark) }
+            <text x="2" y={(bottom + 22.0).to_string()}>{ "pH" }</text>
             <text x={format!("{:.1}", x(strength))} y={(bottom + 22.0).to_string()} text-anchor="middle">{ share(strength) }</text>
             <text x={(LEFT + WIDTH).to_string()} y={(bottom + 22.0).to_string()} text-anchor="end">
                 { share(VolumeFraction::new(end)) }

@@ -1,6 +1,7 @@
 //! What a product is made of, as section 3 of its safety data sheet lists it.
 
 use crate::form::action::Line;
+use crate::form::cautions::part::{Doubt, doubt};
 use crate::form::{Action, Field, Outcome};
 use crate::page::components::{Text, number_field, switch, text_field};
 use crate::page::focus;
@@ -59,6 +60,7 @@ fn line(shared: &Shared, outcome: &Outcome, index: usize, part: &Ingredient) -> 
         <div class="fields caught" role="group" aria-label={named.clone()}>
             { text_field(shared, text(Line::PartName(index), "name", "part-name", &part.name)) }
             { text_field(shared, Text { mistake: cas, ..text(Line::PartCas(index), "cas", "part-cas", &part.cas) }) }
+            { for doubt(part).map(|doubt| doubtful(shared, doubt)) }
             { field(Field::PartLow(index)) }
             { field(Field::PartHigh(index)) }
             { text_field(shared, text(Line::PartCodes(index), "codes", "part-codes", &part.codes)) }
@@ -73,4 +75,13 @@ fn line(shared: &Shared, outcome: &Outcome, index: usize, part: &Ingredient) -> 
             </div>
         </div>
     }
+}
+
+/// What is doubtful about a part, beside its number.
+fn doubtful(shared: &Shared, doubt: Doubt) -> Html {
+    let told = match doubt {
+        Doubt::NoCas => shared.say("part-no-cas"),
+        Doubt::OtherName(name) => shared.tell("part-other-name", &[("name", Argument::text(name))]),
+    };
+    html! { <p class="unknown">{ told }</p> }
 }

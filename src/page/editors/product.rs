@@ -3,6 +3,7 @@
 use crate::chemistry::family::Family;
 use crate::chemistry::ghs::SignalWord;
 use crate::form::action::{Line, Shelf};
+use crate::form::cautions::mixing::{NOT_KNOWN, RINSED};
 use crate::form::cautions::ph_is_wrong;
 use crate::form::fill::{LABEL, STANDARD};
 use crate::form::{Action, Field, Outcome};
@@ -12,6 +13,7 @@ use crate::page::components::{
 use crate::page::shared::Shared;
 use crate::site::Product;
 use crate::trade::label;
+use crate::words::Argument;
 use yew::prelude::*;
 
 fn text(line: Line, key: &'static str, value: &str, tall: bool) -> Text {
@@ -125,6 +127,7 @@ pub fn product_cautions(shared: &Shared) -> Html {
         let mistake = ph_is_wrong(value, shared.marks()).then(|| shared.say("mistake-ph"));
         text_field(shared, Text { mistake, ..text(line, key, value, false) })
     };
+    let found: Vec<String> = product.found_kinds().iter().map(|one| shared.say(one.key())).collect();
     let family = |family: Family| {
         let (name, on) = (format!("product-{}", family.key()), product.families.contains(&family));
         switch(shared, name, shared.say(family.key()), on, move |is| Action::Family(family, is))
@@ -145,6 +148,7 @@ pub fn product_cautions(shared: &Shared) -> Html {
                 <legend>{ shared.say("product-families") }</legend>
                 <p class="hint">{ shared.say("product-families-hint") }</p>
                 <div class="switches">{ for Family::ALL.iter().copied().map(family) }</div>
+                if !found.is_empty() { <p class="unknown">{ shared.tell("found-kinds", &[("kinds", Argument::text(found.join(", ")))]) }</p> }
             </fieldset>
         </>
     }
@@ -153,10 +157,17 @@ pub fn product_cautions(shared: &Shared) -> Html {
 /// What was in the tank before: its residue counts as meeting.
 pub fn tank_before(shared: &Shared) -> Html {
     let mut options = named(shared, Shelf::Product);
-    options.insert(0, (String::new(), shared.say("tank-before-none")));
+    let beside =
+        [("", "tank-before-unsaid"), (RINSED, "tank-before-none"), (NOT_KNOWN, "tank-before-not-known")];
+    options.splice(0..0, beside.map(|(id, key)| (id.to_owned(), shared.say(key))));
+    // One answer, for the machine that is asked about: another one is asked anew.
+    let label = match shared.typed.machine().map(|machine| machine.name.clone()) {
+        Some(name) => shared.tell("tank-before-in", &[("machine", Argument::text(name))]),
+        None => shared.say("tank-before"),
+    };
     let list = Choice {
         name: "tank-before".into(),
-        label: shared.say("tank-before"),
+        label,
         options,
         chosen: shared.typed.ask.before.clone(),
         hint: None,

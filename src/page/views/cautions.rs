@@ -17,10 +17,11 @@ use crate::chemistry::foam::{FoamVerdict, verdict};
 use crate::form::action::{Line, Shelf};
 use crate::form::cautions::floors::{Fit, PhOf};
 use crate::form::cautions::screening::mistakes;
-use crate::form::cautions::{by_danger, ground, remarks};
+use crate::form::cautions::worse::beyond_label;
+use crate::form::cautions::{by_danger, ground, remarks_by_estimate};
 use crate::form::fill::work;
 use crate::page::components::{
-    Text, at_once, caution_panel, picker, print_button, shelf_buttons, text_field, warnings,
+    Text, at_once, caution_panel, first_help, picker, print_button, shelf_buttons, text_field, warnings,
 };
 use crate::page::editors::{label_field, product_cautions, product_parts, tank_before};
 use crate::page::shared::Shared;
@@ -63,7 +64,7 @@ pub fn cautions_view(shared: &Shared) -> Html {
         html! {
             <>
                 { fits(shared) }
-                { caution_panel(shared) }
+                { caution_panel(shared, &beyond_label(&shared.typed, shared.marks())) }
                 { part(shared, "cautions-mixing", site_wide::mixing_table(shared)) }
                 { part(shared, "cautions-screen", screening::screening(shared)) }
                 { part(shared, "cautions-floors", floors::floor_table(shared)) }
@@ -101,7 +102,7 @@ fn fits(shared: &Shared) -> Html {
         return Html::default();
     };
     // Here a warning is read in any case: nothing stands behind it.
-    let mut remarks = remarks(typed, shared.marks());
+    let mut remarks = remarks_by_estimate(typed, shared.marks());
     for remark in &mut remarks {
         remark.weight = remark.weight.max(Weight::Warn);
     }
@@ -121,7 +122,8 @@ fn fits(shared: &Shared) -> Html {
     };
     html! {
         <section class="fits">
-            { at_once(shared, product) }
+            { at_once(shared, product, &beyond_label(typed, shared.marks())) }
+            { first_help(shared) }
             { warnings(shared, &remarks) }
             <h2>{ shared.say("fits-heading") }</h2>
             <dl>

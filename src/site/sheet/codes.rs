@@ -52,8 +52,20 @@ pub(super) fn find(lines: &[Line], statements: &Statements) -> Vec<Finding> {
         let line = own[at];
         let mut text = line.text.clone();
         at += 1;
-        // A combination goes on where a plus ends the line or begins the next one.
+        // A combination goes on where a plus ends the line or begins the next one, a code where its digits do.
         let mut more = Vec::new();
+        let mut torn = None;
+        if let Some(begun) = begun(&text) {
+            match own.get(at).filter(|next| !next.heading && finishes(begun, &next.text)) {
+                Some(next) => {
+                    text.push_str(next.text.trim_start());
+                    more.push(*next);
+                    at += 1;
+                }
+                None if line.section == Some(2) && begun.len() > 1 => torn = Some(begun.to_owned()),
+                None => (),
+            }
+        }
         while more.len() < 3
             && let Some(next) = own.get(at).filter(|next| goes_on(&text, &next.text))
         {
@@ -61,6 +73,9 @@ pub(super) fn find(lines: &[Line], statements: &Statements) -> Vec<Finding> {
             text.push_str(&next.text);
             more.push(*next);
             at += 1;
+        }
+        if let Some(code) = torn.filter(|code| seen.insert(code.clone())) {
+            out.push(Finding::new(line, What::UnknownCode(code)).doubt(Doubt::CutOff));
         }
         let read = codes::read(&text);
         let whats = (read.hazards.iter().map(|one| (one.code.to_owned(), What::Hazard(one))))
@@ -93,6 +108,22 @@ fn by_words(own: &[&Line], statements: &Statements, seen: &mut BTreeSet<String>)
         }
     }
     out
+}
+
+/// The beginning of a code that ends a line: a letter and fewer than three digits.
+fn begun(text: &str) -> Option<&str> {
+    let text = text.trim_end();
+    let from = text.rfind(|one: char| !one.is_ascii_digit())?;
+    let (before, code) = text.split_at(from);
+    let whole = before.chars().next_back().is_none_or(|one| !one.is_alphanumeric());
+    (whole && code.starts_with(['H', 'P']) && code.len() < 4).then_some(code)
+}
+
+/// Whether a line opens with the digits that a code lacks, and no more of them.
+fn finishes(begun: &str, next: &str) -> bool {
+    let next = next.trim_start();
+    let digits = next.chars().take_while(char::is_ascii_digit).count();
+    digits > 0 && begun.len() + digits == 4 && !next[digits..].starts_with(char::is_alphanumeric)
 }
 
 fn goes_on(text: &str, next: &str) -> bool {

@@ -44,11 +44,18 @@ impl Read<'_> {
     }
 }
 
+/// Whether a line is about the pH: that is no part.
+fn names_ph(text: &str) -> bool {
+    let text = text.trim_start();
+    let opens = text.get(..2).is_some_and(|head| head.eq_ignore_ascii_case("ph"));
+    opens && !text[2..].starts_with(char::is_alphabetic)
+}
+
 /// Every row that could be put together.
 pub(super) fn find(lines: &[Line]) -> Vec<Finding> {
     let own: Vec<Read> = lines
         .iter()
-        .filter(|line| line.belongs_to(3) && !line.heading)
+        .filter(|line| line.belongs_to(3) && !line.heading && !names_ph(&line.text))
         .map(|line| Read { line, row: row(&line.text) })
         // Under no heading only a CAS number tells an ingredient.
         .filter(|read| read.line.section.is_some() || read.row.numbers.iter().any(|number| number.right))

@@ -45,11 +45,13 @@ pub enum Doubt {
     LeastCounts,
     /// The sheet does not say for which harm in water the M factor is.
     WhichHarm,
+    /// The line ends in the middle of it, and the next one does not go on.
+    CutOff,
 }
 
 impl Doubt {
     /// All of them.
-    pub const ALL: [Self; 21] = [
+    pub const ALL: [Self; 22] = [
         Self::NoSection,
         Self::SeveralLines,
         Self::Columns,
@@ -71,6 +73,7 @@ impl Doubt {
         Self::Thousands,
         Self::LeastCounts,
         Self::WhichHarm,
+        Self::CutOff,
     ];
 
     /// The word key.
@@ -97,6 +100,7 @@ impl Doubt {
             Self::Thousands => "sheet-doubt-thousands",
             Self::LeastCounts => "sheet-doubt-least-counts",
             Self::WhichHarm => "sheet-doubt-which-harm",
+            Self::CutOff => "sheet-doubt-cut-off",
         }
     }
 }

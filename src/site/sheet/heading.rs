@@ -43,6 +43,9 @@ const TITLES: &[(u8, &str, bool)] = &[
 /// How many letters may follow the words of a numbered heading: more of them make a sentence.
 const TAIL: usize = 30;
 
+/// As few letters of a numbered heading tell it.
+const SHORTEST: usize = 6;
+
 /// The section that a line opens. The words decide; the number only where "Section" stands before it.
 pub(super) fn section(line: &str) -> Option<u8> {
     opening(line).map(|(section, _)| section)
@@ -54,17 +57,21 @@ fn opening(text: &str) -> Option<(u8, usize)> {
     let (named, line) = without_word(line);
     let (number, line) = without_number(line);
     let letters = squeezed(line, 80);
-    let title = TITLES.iter().find(|(_, title, alone)| {
+    let title = TITLES.iter().find(|(section, title, alone)| {
         let marked = named || number.is_some();
+        // "9. Physical", shortened or gone on in the next line: there the number must be its own.
+        let short = number == Some(*section) && letters.len() >= SHORTEST && title.starts_with(&letters);
         if marked {
-            letters.strip_prefix(title).is_some_and(|tail| tail.len() <= TAIL || named)
+            short || letters.strip_prefix(title).is_some_and(|tail| tail.len() <= TAIL || named)
         } else {
             *alone && letters == *title
         }
     });
     let before = text.len() - line.len();
     match title {
-        Some((section, title, _)) => Some((*section, before + letters_end(line, title.len()))),
+        Some((section, title, _)) => {
+            Some((*section, before + letters_end(line, title.len().min(letters.len()))))
+        }
         None => number.filter(|number| named && (1..=16).contains(number)).map(|number| (number, before)),
     }
 }

@@ -31,7 +31,10 @@ pub(super) fn find(lines: &[Line]) -> Vec<Finding> {
     let mut out: Vec<Finding> = Vec::new();
     for (at, line) in own.iter().enumerate() {
         let next = own.get(at + 1).copied();
-        let found = labelled(line, next).or_else(|| alone(line)).or_else(|| not_hazardous(line));
+        let found = labelled(line, next)
+            .or_else(|| torn(line, &own[at + 1..]))
+            .or_else(|| alone(line))
+            .or_else(|| not_hazardous(line));
         if let Some(found) = found {
             match out.iter_mut().find(|other| other.what == found.what) {
                 // What is said twice is told by the clearer place.
@@ -63,6 +66,22 @@ fn labelled(line: &Line, next: Option<&Line>) -> Option<Finding> {
         return Some(Finding::new(line, What::Signal(word)).and(next));
     }
     word(rest).map(|word| Finding::new(line, What::Signal(word)))
+}
+
+/// "Signal" at the end of a line, "word" and the word itself behind it in the next one or two.
+fn torn(line: &Line, below: &[&Line]) -> Option<Finding> {
+    let opens = below.first().filter(|next| !next.heading)?;
+    let ends = line.text.trim_end().to_ascii_lowercase().ends_with("signal");
+    if !ends || !opens.text.trim_start().to_ascii_lowercase().starts_with("word") {
+        return None;
+    }
+    let both = Line { text: format!("{} {}", line.text.trim_end(), opens.text.trim_start()), ..line.clone() };
+    let found = labelled(&both, below.get(1).copied())?;
+    let mut whole = Finding::new(line, found.what).and(opens);
+    if found.line != line.number || found.doubts.contains(&Doubt::SeveralLines) {
+        whole = whole.and(below[1]);
+    }
+    Some(whole)
 }
 
 /// The signal word that a text opens with. Letters may stand apart, as in "D A N G E R".

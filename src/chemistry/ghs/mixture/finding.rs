@@ -116,7 +116,11 @@ struct Judged {
 pub(super) fn judge(mixture: &Mixture, endpoint: Endpoint) -> Finding {
     let use_solution = at(mixture, endpoint, mixture.diluted(), ph::judge(mixture, mixture.ph));
     let stated = Class::among(&mixture.label, endpoint);
-    let is_explained = explained(mixture, endpoint) >= stated;
+    let by_parts = explained(mixture, endpoint);
+    let is_explained = by_parts >= stated;
+    // A label that its own parts contradict, or a part of which nobody knows what it does, clears nothing.
+    let unknown_part = mixture.ingredients.iter().any(|one| one.known().is_none() && one.range().1 > 0.0);
+    let trusted = by_parts <= stated && !unknown_part;
     let silent = !endpoint.is_health() && !mixture.speaks_of_water();
     // No dilution is worse than its concentrate, whose label the maker answers for.
     let bound = mixture.label_read && !silent;
@@ -128,12 +132,16 @@ pub(super) fn judge(mixture: &Mixture, endpoint: Endpoint) -> Finding {
         doubts.push(Doubt::Water);
     }
     if bound && stated <= known {
-        let rule = if known.is_none() && !doubts.is_empty() { &rules::LABEL } else { rule };
-        doubts.clear();
-        if stated < known {
+        let open = !doubts.is_empty();
+        let rule = if known.is_none() && open && trusted { &rules::LABEL } else { rule };
+        if trusted || !open {
+            doubts.clear();
+        }
+        if stated < known.max(by_parts) {
             doubts.push(Doubt::LabelSaysLess);
         }
-        return Finding { endpoint, known, treated_as: known, rule, reached, doubts };
+        let kept = if open && !trusted { stated.max(by_parts).min(worst) } else { None };
+        return Finding { endpoint, known, treated_as: known.max(kept), rule, reached, doubts };
     }
     let kept = if is_explained { stated.min(worst) } else { stated };
     let treated_as = known.max(if doubts.is_empty() { None } else { kept });

@@ -4,8 +4,8 @@ use super::{laid, stripper};
 use crate::answer::{Fact, Remark, Value, Weight};
 use crate::chemistry::drying::drying_time;
 use crate::chemistry::family::Family;
-use crate::chemistry::floor::{FloorVerdict, Surface, verdict};
-use crate::form::cautions::printed_ph;
+use crate::chemistry::floor::{Cover, FloorVerdict, Ground, Surface};
+use crate::form::cautions::on_floor;
 use crate::form::flow::drying::room;
 use crate::form::rules::{Extent, Liquid, liquid};
 use crate::form::{Field, Filling, Outcome, Typed, What, names};
@@ -111,7 +111,7 @@ fn amounts(out: &mut Outcome, typed: &Typed, solution: Volume, asked: Liquid, ma
 /// Whether it strips at all, and what it does to the floor under the finish.
 fn cautions(out: &mut Outcome, typed: &Typed, product: &Product, marks: Marks) {
     let named = |code, weight| Remark::new(code, weight).with("product", Fact::Text(product.name.clone()));
-    if !product.families.iter().any(|family| STRIPS.iter().any(|one| family.is_a(*one))) {
+    if !product.kinds().iter().any(|family| STRIPS.iter().any(|one| family.is_a(*one))) {
         out.answer.remark(named("remark-strip-no-stripper", Weight::Warn));
     }
     let Some(floor) = typed.floor() else { return };
@@ -121,7 +121,8 @@ fn cautions(out: &mut Outcome, typed: &Typed, product: &Product, marks: Marks) {
         out.answer.remark(told(named("remark-strip-floor-ask", Weight::Assumed)));
         return;
     }
-    match verdict(floor.surface, &product.families, printed_ph(product, marks)) {
+    let bare = Ground { surface: floor.surface, cover: Cover::Bare };
+    match on_floor(product, bare, marks) {
         FloorVerdict::Fits => {}
         FloorVerdict::DoesNotFit { reasons } => {
             for reason in reasons {

@@ -28,11 +28,12 @@ pub fn container(shared: &Shared) -> Html {
             <p>{ shared.say("container-when") }</p>
             <p>{ shared.say("container-when-not") }</p>
             { pick(shared, "container-holds", "container-holds", label.holds, Action::Holds) }
+            if !label.strength { <p class="unknown">{ shared.say("container-no-strength") }</p> }
             <div data-part="container">{ drawn(shared, &label) }</div>
             <p class="hint" data-bears={key}>{ shared.say(key) }</p>
             if !bears.is_empty() { <ul>{ for bears.iter().map(rule) }</ul> }
             <p class="source">{ shared.say("container-source") }</p>
-            <div class="buttons">{ print_part(shared, "container-print", "container") }</div>
+            if label.strength { <div class="buttons">{ print_part(shared, "container-print", "container") }</div> }
         </>
     }
 }
@@ -46,15 +47,13 @@ fn drawn(shared: &Shared, label: &Label) -> Html {
     let Some(product) = shared.typed.product() else { return Html::default() };
     let answer = fill::work(&shared.typed, shared.marks()).outcome.answer;
     let written = Argument::text(product.label.clone());
-    let ratio = match answer.get(names::FILL_RATIO) {
-        Some(ratio) => {
+    let holds = match (label.holds, answer.get(names::FILL_RATIO)) {
+        (Holds::Concentrate, _) => shared.say("container-holds-concentrate"),
+        (Holds::UseSolution, Some(ratio)) => {
             shared.tell("container-dilution", &[("n", shared.argument(ratio)), ("label", written)])
         }
-        None => shared.tell("container-dilution-unknown", &[("label", written)]),
-    };
-    let holds = match label.holds {
-        Holds::UseSolution => ratio,
-        Holds::Concentrate => shared.say("container-holds-concentrate"),
+        // What bears no strength is no label.
+        (Holds::UseSolution, None) => return Html::default(),
     };
     let ppe: Vec<String> = label.advice.ppe().map(|ppe| shared.say(ppe.key())).collect();
     let signal = label.elements.signal;
@@ -70,6 +69,7 @@ fn drawn(shared: &Shared, label: &Label) -> Html {
                 { for label.elements.statements.iter().map(|hazard| html! { <li>{ shared.say(&hazard.key()) }</li> }) }
             </ul>
             if matches!(label.bears, Bears::Screened(_)) { <p>{ shared.say("container-estimate") }</p> }
+            if label.worse { <p>{ shared.say("container-worse") }</p> }
             if label.knowledge == Knowledge::Partial { <p>{ shared.say("container-unknown") }</p> }
             if !ppe.is_empty() { <p>{ shared.tell("step-wear", &[("ppe", Argument::text(ppe.join(", ")))]) }</p> }
             <p class="container-foot">{ shared.say("container-foot") }</p>

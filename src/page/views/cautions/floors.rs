@@ -2,7 +2,7 @@
 
 use crate::answer::Value;
 use crate::chemistry::floor::Reason;
-use crate::form::cautions::floors::{Fit, PhOf, all};
+use crate::form::cautions::floors::{Fit, PhOf, Stronger, all};
 use crate::form::cautions::{UsePh, ground};
 use crate::page::components::computed;
 use crate::page::shared::Shared;
@@ -42,7 +42,7 @@ pub fn floor_table(shared: &Shared) -> Html {
 
 /// The pH of the use solution, its dilution, and whether somebody measured it.
 fn ph_cell(shared: &Shared, ph: &PhOf, name: &str) -> Html {
-    let UsePh { range, sure, printed } = ph.used;
+    let UsePh { range, sure, printed, against } = ph.used;
     let Some(range) = range else { return html! { { shared.say("floor-ph-unknown") } } };
     let (low, high) = (Value::plain(range.low, Kind::Ph), Value::plain(range.high, Kind::Ph));
     let one = shared.show(low) == shared.show(high);
@@ -61,13 +61,26 @@ fn ph_cell(shared: &Shared, ph: &PhOf, name: &str) -> Html {
             if !one { { " – " }{ computed(shared, format!("{name}.ph_high"), high) } }
             { ", " }{ shared.say(from) }
             if let Some(at) = at { { ", " }{ at } }
+            if let Some(other) = against {
+                { ", " }
+                { shared.tell("floor-ph-differs", &[("low", number(shared, other.low)), ("high", number(shared, other.high))]) }
+            }
         </>
     }
 }
 
+fn number(shared: &Shared, ph: f64) -> Argument {
+    shared.argument(Value::plain(ph, Kind::Ph))
+}
+
 /// Why a product does not fit, or only diluted, or what is to be found out.
 pub fn why(shared: &Shared, fit: &Fit) -> String {
-    let reasons = |all: &[Reason]| all.iter().map(|reason| reason_text(shared, reason)).collect::<Vec<_>>();
+    let of = match fit {
+        Fit::OnlyDiluted { stronger, .. } => Some(*stronger),
+        _ => None,
+    };
+    let reasons =
+        |all: &[Reason]| all.iter().map(|reason| reason_text(shared, reason, of)).collect::<Vec<_>>();
     let mut told: Vec<String> = fit.stronger().map(|key| shared.say(key)).into_iter().collect();
     match fit {
         Fit::Fits => (),
@@ -77,13 +90,24 @@ pub fn why(shared: &Shared, fit: &Fit) -> String {
     told.join(" ")
 }
 
-/// Why a product does not fit, in words.
-fn reason_text(shared: &Shared, reason: &Reason) -> String {
+/// Why a product does not fit, in words: of the use solution, or of what is stronger.
+fn reason_text(shared: &Shared, reason: &Reason, of: Option<Stronger>) -> String {
     match reason {
         Reason::Family(_) => shared.say(reason.key()),
         Reason::TooAcid(window) | Reason::TooAlkaline(window) => {
             let number = |ph: f64| Argument::number(ph, shared.words.number(ph));
-            shared.tell(reason.key(), &[("low", number(window.low)), ("high", number(window.high))])
+            shared.tell(too_far(reason, of), &[("low", number(window.low)), ("high", number(window.high))])
         }
+    }
+}
+
+/// What is said to lie outside the window.
+const fn too_far(reason: &Reason, of: Option<Stronger>) -> &'static str {
+    match (of, reason) {
+        (Some(Stronger::Concentrate), Reason::TooAcid(_)) => "floor-concentrate-too-acid",
+        (Some(Stronger::Concentrate), Reason::TooAlkaline(_)) => "floor-concentrate-too-alkaline",
+        (Some(Stronger::LabelEnd), Reason::TooAcid(_)) => "floor-strong-end-too-acid",
+        (Some(Stronger::LabelEnd), Reason::TooAlkaline(_)) => "floor-strong-end-too-alkaline",
+        _ => reason.key(),
     }
 }

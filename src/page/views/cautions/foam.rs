@@ -24,6 +24,7 @@ pub fn foam_help(shared: &Shared) -> Html {
     html! {
         <>
             <p>{ shared.say(foam::SHAKE_TEST) }</p>
+            <p class="hint">{ shared.say("foam-limits") }</p>
             <div class="fields">{ number(Field::FoamFirst) }{ number(Field::FoamLater) }</div>
             { for found.class.map(says) }
             <h3>{ shared.say("foam-tank") }</h3>

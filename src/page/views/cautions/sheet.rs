@@ -28,11 +28,24 @@ pub fn SheetReader(props: &SheetReaderProps) -> Html {
     let found = use_state(|| None::<Rc<Sheet>>);
     let ticked = use_state(Vec::<usize>::new);
     let typed = use_state(BTreeMap::<usize, Vec<String>>::new);
+    let taken_into = use_state(|| None::<String>);
+    let named = shared.typed.product().map(|product| product.name.clone()).unwrap_or_default();
+    // What was ticked was ticked for one product: another one begins without.
+    let id = shared.typed.product().map(|product| product.id.clone());
+    {
+        let (ticked, taken_into) = (ticked.clone(), taken_into.clone());
+        use_effect_with(id, move |_| {
+            ticked.set(Vec::new());
+            taken_into.set(None);
+        });
+    }
     let corrected = found.as_ref().map(|sheet| Rc::new(sheet.corrected(&typed, shared.marks())));
     let onread = {
         let (shared, pasted, found) = (shared.clone(), pasted.clone(), found.clone());
         let (ticked, typed) = (ticked.clone(), typed.clone());
+        let taken_into = taken_into.clone();
         move |_: MouseEvent| {
+            taken_into.set(None);
             let Some(area) = pasted.cast::<HtmlTextAreaElement>() else { return };
             let statements = Statements::of(|key| shared.words.find(key));
             found.set(Some(Rc::new(read(&area.value(), &statements))));
@@ -47,6 +60,7 @@ pub fn SheetReader(props: &SheetReaderProps) -> Html {
     let ontake = {
         let (shared, found, ticked, taken) = (shared.clone(), found.clone(), ticked.clone(), taken.clone());
         let (typed, corrected) = (typed.clone(), corrected.clone());
+        let (taken_into, named) = (taken_into.clone(), named.clone());
         move |_: MouseEvent| {
             let Some(corrected) = &corrected else { return };
             let accepted: Vec<Finding> =
@@ -55,6 +69,7 @@ pub fn SheetReader(props: &SheetReaderProps) -> Html {
             if let Some(product) = whole.product_mut() {
                 *product = take(product, &accepted, shared.marks());
                 shared.act.emit(Action::Replace(Box::new(whole)));
+                taken_into.set(Some(named.clone()));
             }
             found.set(None);
             ticked.set(Vec::new());
@@ -99,6 +114,9 @@ pub fn SheetReader(props: &SheetReaderProps) -> Html {
             <div class="buttons">
                 <button type="button" name="sheet-read" onclick={onread}>{ shared.say("sheet-read") }</button>
             </div>
+            if let Some(into) = &*taken_into {
+                <p role="status" data-taken="">{ shared.tell("sheet-taken", &[("product", Argument::text(into.clone()))]) }</p>
+            }
             if let (Some(sheet), Some(corrected)) = (found.as_ref(), &corrected) {
                 <div role="status">{ summary(shared, sheet) }</div>
                 { for corrected.clashes.iter().map(|clash| html! { <p class="mistake">{ clash_text(shared, clash.what) }</p> }) }
@@ -108,7 +126,10 @@ pub fn SheetReader(props: &SheetReaderProps) -> Html {
                 if !sheet.findings.is_empty() {
                     <div class="buttons">
                         <button type="button" name="sheet-take" onclick={ontake} disabled={taken.is_empty()}>
-                            { shared.tell("sheet-take", &[("n", Argument::number(taken.len() as f64, taken.len().to_string()))]) }
+                            { shared.tell("sheet-take", &[
+                                ("n", Argument::number(taken.len() as f64, taken.len().to_string())),
+                                ("product", Argument::text(named.clone())),
+                            ]) }
                         </button>
                     </div>
                 }
@@ -165,6 +186,10 @@ fn summary(shared: &Shared, sheet: &Sheet) -> String {
     let missing: Vec<String> = sheet.missing().iter().map(u8::to_string).collect();
     if !missing.is_empty() {
         told.push(shared.tell("sheet-missing", &[("sections", Argument::text(missing.join(", ")))]));
+    }
+    let lacks: Vec<String> = sheet.lacks().iter().map(|lack| shared.say(lack.key())).collect();
+    if !lacks.is_empty() {
+        told.push(shared.tell("sheet-lacks", &[("what", Argument::text(lacks.join(", ")))]));
     }
     if sheet.cut {
         told.push(shared.say("sheet-cut"));

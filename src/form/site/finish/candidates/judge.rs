@@ -5,8 +5,7 @@ use super::{Candidate, Suits};
 use crate::answer::{Answer, Fact, Remark, Weight};
 use crate::chemistry::floor::FloorVerdict;
 use crate::chemistry::ghs::Knowledge;
-use crate::chemistry::pairs::clashes;
-use crate::form::cautions::{self, UsePh, panel, residue};
+use crate::form::cautions::{self, UsePh, mixing, panel, residue};
 use crate::form::site::finish::machines::{Dose, ask, because};
 use crate::form::{Field, Outcome, Typed, fill, flow, names};
 use crate::number::Marks;
@@ -107,7 +106,7 @@ impl Verdict {
         if panel(product).knowledge == Knowledge::Partial {
             self.note(Suits::Unknown, Remark::new("remark-fit-hazards", Weight::Warn));
         }
-        if !clashes(&product.families, &product.families).is_empty() {
+        if mixing::clashes_with_itself(product) {
             self.note(Suits::Unknown, Remark::new("remark-families-clash", Weight::Warn));
         }
         if product.disinfects() && product.contact.text.trim().is_empty() {
