@@ -51,7 +51,9 @@ impl Reducible for Now {
         };
         if self.before().is_some_and(comes_back) {
             let mut past = self.past.clone();
-            let typed = past.pop().unwrap_or_default();
+            past.pop();
+            // Nobody has read there what stands in the way of an amount.
+            let typed = Rc::new(reduce((*self.typed).clone(), action));
             return Rc::new(Self { typed, past, place: None, removed });
         }
         let place = match &action {
