@@ -142,3 +142,25 @@ proptest! {
         }
     }
 }
+
+/// The shelf of a list of a site's file.
+fn shelf_of(list: &str) -> Shelf {
+    let code = list.strip_suffix("es").filter(|code| *code == "finish").or(list.strip_suffix('s'));
+    code.and_then(Shelf::from_code).expect("a shelf")
+}
+
+#[test]
+fn what_a_file_counts_as_a_reference_keeps_a_record_from_being_removed() {
+    use brimline::site::passing::REFERENCES;
+    for row in REFERENCES {
+        let mut site = serde_json::to_value(Typed::default().site).expect("a site");
+        for list in [row.list, row.target] {
+            site[list] = serde_json::json!([{"id": format!("{list}-1")}, {"id": format!("{list}-2")}]);
+        }
+        let id = format!("{}-2", row.target);
+        site[row.list][0][row.field] = id.clone().into();
+        let site = serde_json::from_value(site).expect("a site");
+        let by = referrers(&site, shelf_of(row.target), &id);
+        assert!(by.iter().any(|one| one.shelf == shelf_of(row.list)), "{}.{}", row.list, row.field);
+    }
+}
