@@ -1,5 +1,5 @@
 //! How acid or alkaline a use solution is: from what a safety data sheet lists, the dilution and the
-//! tap water to a band of pH. An estimate: a pH that the maker prints for the use solution beats it.
+//! tap water to a band of pH. An estimate: a pH that the maker prints stands first, as long as both agree.
 //!
 //! At 25 °C the charges in a solution sum to nothing, and this decides its pH:
 //!

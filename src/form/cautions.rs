@@ -142,7 +142,7 @@ fn burns_unsaid(product: &Product, codes: &Codes) -> bool {
 /// label that nobody has read.
 pub fn remarks(typed: &Typed, marks: Marks) -> Vec<Remark> {
     let of = |product: &Product, floor: &Floor| on_floor(product, ground(&typed.site, floor, marks), marks);
-    remarks_with(typed, of)
+    remarks_with(typed, &of)
 }
 
 /// The same where the pH is estimated too: what is said of the floor is by the worse of label and estimate. Not for
@@ -150,12 +150,12 @@ pub fn remarks(typed: &Typed, marks: Marks) -> Vec<Remark> {
 pub fn remarks_by_estimate(typed: &Typed, marks: Marks) -> Vec<Remark> {
     let ph = UsePh::of(typed, marks);
     let of = |product: &Product, floor: &Floor| ph.verdict(product, ground(&typed.site, floor, marks));
-    let mut out = remarks_with(typed, of);
+    let mut out = remarks_with(typed, &of);
     out.extend(ph.differs());
     out
 }
 
-fn remarks_with(typed: &Typed, on_floor: impl Fn(&Product, &Floor) -> FloorVerdict) -> Vec<Remark> {
+fn remarks_with(typed: &Typed, on_floor: &dyn Fn(&Product, &Floor) -> FloorVerdict) -> Vec<Remark> {
     let Some(product) = typed.product() else { return Vec::new() };
     let panel = panel(product);
     // What may not be used at all stands in the way of the amount until it was read, and stays

@@ -1,11 +1,8 @@
 //! What a product is chemically: as somebody ticked it, and as its parts tell.
 
 use super::{Ingredient, Product};
-use crate::chemistry::cas;
 use crate::chemistry::family::{Family, of_part};
-use crate::limits::PART;
 use crate::number::Marks;
-use crate::units::{MassFraction, Quantity};
 
 impl Product {
     /// Its families, which every rule goes by: those that were ticked, then those that its parts bring in. Where
@@ -52,25 +49,23 @@ impl Product {
 }
 
 fn kind(part: &Ingredient) -> Option<Family> {
-    of_part(cas::check(&part.cas)?, most(part))
+    of_part(&part.cas, most(part))
 }
 
-/// The most of a part: of two readings of its number the greater one; all of it where it is not known.
+/// The most of a part, by whichever mark its number reads as a share; all of it where it is not known.
 fn most(part: &Ingredient) -> f64 {
-    let read = |marks: Marks| {
-        let end = |entry: &super::Entry| entry.read_optional::<MassFraction>(&PART, marks);
-        match (end(&part.low), end(&part.high)) {
-            (Ok(low), Ok(high)) => {
-                low.into_iter().chain(high).map(Quantity::si).reduce(f64::max).unwrap_or(1.0)
+    let mut most = None::<f64>;
+    for entry in [&part.low, &part.high].into_iter().filter(|entry| !entry.text.trim().is_empty()) {
+        let mut share = None::<f64>;
+        for marks in [Marks::POINT, Marks::COMMA] {
+            let Ok((value, unit)) = entry.value(marks) else { continue };
+            let read = unit.to_si(value);
+            if (0.0..=1.0).contains(&read) {
+                share = Some(share.unwrap_or(0.0).max(read));
             }
-            _ => 1.0,
         }
-    };
-    let sides = [Marks::POINT, Marks::COMMA].map(read);
-    // What only one of the marks can read, that one reads.
-    match sides.map(|share| share < 1.0) {
-        [true, false] => sides[0],
-        [false, true] => sides[1],
-        _ => sides[0].max(sides[1]),
+        let Some(share) = share else { return 1.0 };
+        most = Some(most.unwrap_or(0.0).max(share));
     }
+    most.unwrap_or(1.0)
 }

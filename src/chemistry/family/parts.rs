@@ -1,7 +1,6 @@
 //! The family that a part brings into its product, by its CAS number.
 
 use super::Family;
-use crate::chemistry::cas::Cas;
 use crate::source::Source;
 
 /// From this share on, mass in mass, a part makes its product an acid, an alkali, an alcohol or a solvent: less of
@@ -53,30 +52,38 @@ const FROM_A_SHARE: &[(Family, &str)] = &[
 
 /// The family that a part brings into its product.
 ///
-/// * `cas`: its number.
+/// * `cas`: its number, as typed; its digits count, whatever stands between them.
 /// * `most`: the most of it in the product, mass in mass, 0 to 1; 1 where nobody knows.
 ///
 /// Returns none where the table lacks it or too little of it is in: that clears nothing. Source: [`SOURCE`].
 ///
 /// ```
-/// use brimline::chemistry::{cas::check, family::{Family, of_part}};
-/// assert_eq!(of_part(check("7681-52-9").unwrap(), 0.001), Some(Family::HypochloriteBleach));
-/// assert_eq!(of_part(check("1310-73-2").unwrap(), 0.05), Some(Family::StrongAlkali));
-/// assert_eq!(of_part(check("77-92-9").unwrap(), 0.002), None);
+/// use brimline::chemistry::family::{Family, of_part};
+/// assert_eq!(of_part("7681-52-9", 0.001), Some(Family::HypochloriteBleach));
+/// assert_eq!(of_part(" 01310–73–2", 0.05), Some(Family::StrongAlkali));
+/// assert_eq!(of_part("77-92-9", 0.002), None);
+/// assert_eq!(of_part("", 1.0), None);
 /// ```
-pub fn of_part(cas: Cas, most: f64) -> Option<Family> {
-    let number = cas.to_string();
+pub fn of_part(cas: &str, most: f64) -> Option<Family> {
+    if most <= 0.0 {
+        return None;
+    }
     let among = |table: &[(Family, &str)]| {
-        let row = table.iter().find(|(_, numbers)| numbers.split(' ').any(|one| one == number));
+        let row = table.iter().find(|(_, numbers)| numbers.split(' ').any(|one| digits(one).eq(digits(cas))));
         row.map(|(family, _)| *family)
     };
-    let family = among(AT_ANY_SHARE).or_else(|| match (among(FROM_A_SHARE)?, most < COUNTS_FROM) {
+    among(AT_ANY_SHARE).or_else(|| match (among(FROM_A_SHARE)?, most < COUNTS_FROM) {
         (Family::StrongAcid, true) => Some(Family::Acid),
         (Family::StrongAlkali, true) => Some(Family::Alkali),
         (_, true) => None,
         (family, false) => Some(family),
-    });
-    family.filter(|_| most > 0.0)
+    })
+}
+
+/// The digits of a number without zeros before them, its check digit among them: a number with a wrong one stands in
+/// no row.
+fn digits(text: &str) -> impl Iterator<Item = char> {
+    text.chars().filter(char::is_ascii_digit).skip_while(|one| *one == '0')
 }
 
 /// Every number of the table with its family.

@@ -34,7 +34,7 @@ pub struct Ph {
 
 /// Estimates the pH of the product asked about at the strength of Fill, in the site's tap water.
 ///
-/// A pH that the maker prints for the use solution beats it. Figures: [`names::PH_LOW`], [`names::PH_HIGH`].
+/// A pH that the maker prints for the use solution stands first, and where both disagree the worse counts: `use_ph`. Figures: [`names::PH_LOW`], [`names::PH_HIGH`].
 ///
 /// ```
 /// use brimline::form::{Typed, cautions::ph::work, names};

@@ -159,7 +159,10 @@ pub fn tank_before(shared: &Shared) -> Html {
     let mut options = named(shared, Shelf::Product);
     let beside =
         [("", "tank-before-unsaid"), (RINSED, "tank-before-none"), (NOT_KNOWN, "tank-before-not-known")];
-    options.splice(0..0, beside.map(|(id, key)| (id.to_owned(), shared.say(key))));
+    // The last one first, since each is put at the head.
+    for (id, key) in beside.into_iter().rev() {
+        options.insert(0, (id.to_owned(), shared.say(key)));
+    }
     // One answer, for the machine that is asked about: another one is asked anew.
     let label = match shared.typed.machine().map(|machine| machine.name.clone()) {
         Some(name) => shared.tell("tank-before-in", &[("machine", Argument::text(name))]),
