@@ -6,6 +6,7 @@
 pub mod area_list;
 mod demo;
 mod entry;
+pub mod log;
 pub mod passing;
 mod record;
 pub mod sheet;

@@ -5,8 +5,7 @@ use serde_json::Value;
 /// The bytes that a signature stands under: JSON without spaces, the fields of every object in the order of
 /// their names' UTF-16 units, strings escaped no further than they must be, in UTF-8.
 ///
-/// That is RFC 8785 (JSON Canonicalization Scheme) but for numbers with a fraction or an exponent, which it
-/// writes as ECMAScript does and this as `serde_json` does. A site holds texts and no number.
+/// That is RFC 8785 (JSON Canonicalization Scheme).
 ///
 /// ```
 /// use brimline::site::passing::canonical;
@@ -46,7 +45,28 @@ fn write(value: &Value, out: &mut String) {
             }
             out.push('}');
         }
+        Value::Number(value) if value.is_f64() => out.push_str(&number(value.as_f64().unwrap_or_default())),
         // serde_json escapes as RFC 8785, section 3.2.2.2 asks: two-letter escapes, else \u00xx in lower case.
         leaf => out.push_str(&leaf.to_string()),
     }
+}
+
+/// A number as ECMAScript writes it (ECMA-262, `Number::toString`; RFC 8785, section 3.2.2.3): the shortest digits
+/// that come back, without an exponent from 10⁻⁶ to below 10²¹.
+fn number(value: f64) -> String {
+    let shortest = format!("{:e}", value.abs());
+    let (mantissa, exponent) = shortest.split_once('e').unwrap_or((&shortest, "0"));
+    let digits = mantissa.replace('.', "");
+    let exponent: i32 = exponent.parse().unwrap_or_default();
+    // Zeros that stand before the digits or behind them.
+    let zeros = |count: i32| "0".repeat(usize::try_from(count).unwrap_or_default());
+    let whole = usize::try_from(exponent + 1).unwrap_or_default();
+    let body = match exponent {
+        _ if value == 0.0 => return "0".to_owned(),
+        -6..0 => format!("0.{}{digits}", zeros(-exponent - 1)),
+        0..=20 if digits.len() <= whole => digits.clone() + &"0".repeat(whole - digits.len()),
+        0..=20 => format!("{}.{}", &digits[..whole], &digits[whole..]),
+        _ => format!("{mantissa}e{}{}", if exponent < 0 { '-' } else { '+' }, exponent.abs()),
+    };
+    if value < 0.0 { format!("-{body}") } else { body }
 }
