@@ -21,6 +21,9 @@ pub(super) fn hold(record: &mut Record) -> Result<(), Flaw> {
     if When::read(&record.when).is_none() {
         return Err(Flaw::When(record.when.clone()));
     }
+    if record.kind == Kind::Unsaid {
+        return Err(Flaw::Kind);
+    }
     hashes(record)?;
     record.changes = normal(&record.changes)?;
     let stray = |is: bool, field| if is { Err(Flaw::Stray(field)) } else { Ok(()) };
@@ -29,12 +32,11 @@ pub(super) fn hold(record: &mut Record) -> Result<(), Flaw> {
     stray(!is_fill && record.fill != Fill::default(), "fill")?;
     stray(record.kind != Kind::Correction && !record.changes.is_empty(), "changes")?;
     stray(record.kind != Kind::Erasure && !record.erased.is_empty(), "erased")?;
-    if !is_fill && record.kind != Kind::Unsaid && Id::read(&record.of).is_none() {
+    if !is_fill && Id::read(&record.of).is_none() {
         return Err(Flaw::Of(record.of.clone()));
     }
     let corrected = [Part::Who, Part::Reason, Part::Notes];
     match record.kind {
-        Kind::Unsaid => Err(Flaw::Kind),
         Kind::Correction
             if record.changes.is_empty()
                 && corrected.iter().all(|part| record.seals.get(*part).is_empty()) =>
