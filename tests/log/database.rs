@@ -8,7 +8,7 @@ use brimline::units::Quantity;
 use serde_json::Value;
 use std::process::Command;
 
-/// Python's sqlite3 (SQLite's JSON functions), hashlib, and rfc8785.
+/// Python's `sqlite3` with its JSON functions, `hashlib`, and the library `rfc8785`.
 #[test]
 #[ignore = "needs the Python reference libraries; `cargo run -- test` runs it"]
 fn a_database_finds_the_same() {
