@@ -115,8 +115,8 @@ fn what_is_added_is_held_to_the_same() {
     let other = |device, when| Stamp { device, when, random: [7; 32] };
     assert_eq!(code(log.fill(&other("", "2026-03-07T18:30Z"), Fill::default(), words())), "log-device");
     assert_eq!(code(log.fill(&other("d", "now"), Fill::default(), words())), "log-when");
-    let wordy = Fill { product: Named::new("p", "x".repeat(20_001)), ..Fill::default() };
-    assert_eq!(code(log.fill(&stamp(), wordy, words())), "passing-long-text");
+    let named = Fill { product: Named::new("p", "x".repeat(20_001)), ..Fill::default() };
+    assert_eq!(code(log.fill(&stamp(), named, words())), "passing-long-text");
     let areas = (0..10_000).map(|at| Named::new(format!("area-{at}"), "Corridor")).collect();
     assert_eq!(code(log.fill(&stamp(), Fill { areas, ..Fill::default() }, words())), "log-long-line");
     assert_eq!(
