@@ -177,6 +177,33 @@ proptest! {
     }
 }
 
+/// Every byte of a file, one after the other, in two ways.
+#[test]
+fn every_altered_byte_is_seen() {
+    let log = whole();
+    let file = write(&log).into_bytes();
+    let (mut seen, mut same) = (0, 0);
+    for at in 0..file.len() {
+        for byte in [file[at] ^ 1, b' '] {
+            let mut altered = file.clone();
+            altered[at] = byte;
+            let Ok(opened) = read(&altered) else {
+                seen += 1;
+                continue;
+            };
+            if !opened.flaws.is_empty() || opened.verify().is_err() {
+                seen += 1;
+            } else {
+                // A space for a space.
+                assert_eq!((&opened.records[..], &opened.heads), (log.records(), &log.heads()), "byte {at}");
+                same += 1;
+            }
+        }
+    }
+    println!("{seen} altered bytes seen, {same} that changed nothing");
+    assert!(same < 100 && seen + same == 2 * file.len());
+}
+
 /// Two records of one device and number.
 #[test]
 fn a_fork_is_named() {

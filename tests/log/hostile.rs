@@ -45,6 +45,13 @@ fn a_huge_line_between_others() {
     assert_eq!((opened.verify(), opened.log()), (Ok(()), log));
 }
 
+/// A last line that is whole and wrong is not taken for one that was cut off.
+#[test]
+fn a_wrong_last_line() {
+    let opened = read(format!("{HEADER}{{\"device\":7}}")).expect("it opens");
+    assert_eq!(opened.flaws[0].flaw.code(), "passing-type");
+}
+
 /// A line that is not UTF-8 takes none of the others with it.
 #[test]
 fn bytes_that_are_no_text() {

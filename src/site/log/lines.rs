@@ -149,8 +149,10 @@ pub fn read(file: impl AsRef<[u8]>) -> Result<Opened, Refusal> {
             Ok(record) => opened.records.push(record),
             Err(_) if opened.flaws.len() == MOST_FLAWS => opened.more += 1,
             Err(flaw) => {
-                // The last line has an end of its own unless the file was cut off.
-                let flaw = if lines.peek().is_none() { Flaw::CutOff } else { flaw };
+                // The last line has an end of its own unless the file was cut off, in a character perhaps.
+                let is_part =
+                    matches!(&flaw, Flaw::Json(Refusal { reason: Reason::CutOff | Reason::NotText, .. }));
+                let flaw = if is_part && lines.peek().is_none() { Flaw::CutOff } else { flaw };
                 opened.flaws.push(LineFlaw { line: index + 1, flaw: at_line(flaw, index + 1) });
             }
         }
