@@ -12,6 +12,8 @@ pub enum Shape {
     Flag,
     /// A number.
     Number,
+    /// A number, or `null` where nobody knows it.
+    Perhaps,
     /// One of these codes.
     Choice(&'static [&'static str]),
     /// Any number of the same.
@@ -49,7 +51,7 @@ impl Shape {
             Self::Number => Value::from(0),
             Self::List(_) => Value::Array(Vec::new()),
             Self::Object { blank, .. } => serde_json::from_str(&blank()).unwrap_or_default(),
-            Self::Choice(_) | Self::Any => Value::Null,
+            Self::Choice(_) | Self::Perhaps | Self::Any => Value::Null,
         }
     }
 }

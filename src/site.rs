@@ -7,6 +7,7 @@ pub mod area_list;
 mod demo;
 mod entry;
 mod kinds;
+pub mod log;
 pub mod passing;
 mod record;
 pub mod sheet;

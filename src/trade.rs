@@ -6,6 +6,7 @@ pub mod batch;
 pub mod calendar;
 pub mod calibration;
 pub mod certainty;
+pub mod control;
 pub mod coverage;
 pub mod dilution;
 pub mod finish;

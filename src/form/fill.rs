@@ -119,6 +119,12 @@ pub(in crate::form) fn unsure(typed: &Typed, marks: Marks) -> Fill {
 /// The standard in force for the floor: that it holds, or that it asks for another product.
 fn standard_remark(typed: &Typed) -> Option<Remark> {
     let (product, floor) = (typed.product()?, typed.floor()?);
+    if product.retired {
+        return Some(
+            Remark::new("remark-product-retired", Weight::Warn)
+                .with("product", Fact::Text(product.name.clone())),
+        );
+    }
     let standard = typed.in_force(&floor.id)?;
     let named = |code, weight| {
         let version = Value::plain(f64::from(standard.version), Kind::Count);

@@ -216,7 +216,8 @@ pub(super) fn liquid(
 /// The site's own standard, written as labels are. The outer `None` is a mistake, which is noted.
 #[allow(clippy::option_option, reason = "no standard and a mistyped one are two things")]
 fn standard(out: &mut Outcome, typed: &Typed, marks: Marks) -> Option<Option<Liquid>> {
-    match label::read(typed.own_rule(), typed.system) {
+    let (rule, system) = typed.own_rule();
+    match label::read(rule, system) {
         Err(LabelMistake::Empty) => Some(None),
         Ok(label) => liquid(out, typed, &label, STANDARD, marks).map(Some),
         Err(mistake) => {

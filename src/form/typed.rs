@@ -221,12 +221,13 @@ impl Typed {
     }
 
     /// What the site's own rule asks of the product asked about on the floor asked about, written as labels are:
-    /// the standard in force for them, else what stands beside the product. Empty for nothing.
-    pub fn own_rule(&self) -> &str {
-        let (Some(product), Some(floor)) = (self.product(), self.floor()) else { return "" };
+    /// the standard in force for them, else what stands beside the product; and the units that it means. Empty for
+    /// nothing.
+    pub fn own_rule(&self) -> (&str, System) {
+        let (Some(product), Some(floor)) = (self.product(), self.floor()) else { return ("", self.system) };
         match self.in_force(&floor.id).filter(|one| one.product == product.id) {
-            Some(standard) => &standard.dilution,
-            None => &product.standard,
+            Some(standard) => (&standard.dilution, standard.system),
+            None => (&product.standard, self.system),
         }
     }
 

@@ -1,7 +1,7 @@
 //! The frame around the views: which one is open, what was typed, what the browser keeps.
 
 use super::carried;
-use super::components::{Text, button, open_saved, pick, text_field};
+use super::components::{Text, open_saved, pick, text_field};
 use super::keep::store::{self, Found};
 use super::keep::{download, lock, today, update};
 use super::place::{Place, use_place};
@@ -23,6 +23,9 @@ pub fn App() -> Html {
     let found = use_memo((), |()| store::open());
     let state = state::use_typed(&found);
     let place = use_place();
+    let locked = use_memo((), |()| lock::held().is_some());
+    let locked = *locked;
+    let place = if locked && !place.is_asking() { Place::Fill } else { place };
     let fill = place == Place::Fill && state.now.typed.ask.station.job == Job::Fill;
     let linked = carried::is_wanted();
     let rest = use_rest(!fill || linked);
@@ -34,8 +37,6 @@ pub fn App() -> Html {
     let newer = update::use_waiting();
     let today = today::use_today();
     let dispatcher = state.now.dispatcher();
-    let locked = use_memo((), |()| lock::held().is_some());
-    let locked = *locked;
     let act = use_callback((), move |action: Action, ()| {
         if !locked || action.is_asking() {
             dispatcher.dispatch(action);
@@ -54,6 +55,7 @@ pub fn App() -> Html {
                     Loaded::Failed if linked => html! { <p role="alert">{ shared.say("view-failed") }</p> },
                     Loaded::Waiting | Loaded::Failed => Html::default(),
                 } }
+                if state.elsewhere { { elsewhere(&shared) } }
                 if newer { { newer_version(&shared) } }
                 if !state.kept { <p>{ shared.say("keep-denied") }</p> }
                 if let Found::Unreadable(text) = &*found { { put_aside(&shared, text.clone()) } }
@@ -84,7 +86,7 @@ pub fn App() -> Html {
                     { open_saved(&shared) }
                 }
                 <div class="buttons">
-                    { button(&shared, "demo", shared.say("demo-back"), || Action::Replace(Box::default())) }
+                    { start_again(&shared) }
                 </div>
             </footer>
         </>
@@ -129,6 +131,33 @@ fn site_name(shared: &Shared) -> Text {
 fn sheet_line(shared: &Shared, today: &str) -> String {
     let version = Argument::text(env!("CARGO_PKG_VERSION"));
     shared.tell("sheet-line", &[("date", Argument::text(today)), ("version", version)])
+}
+
+/// The demo in the place of the site, which is put aside and survives a reload.
+fn start_again(shared: &Shared) -> Html {
+    if shared.locked {
+        return Html::default();
+    }
+    let own = shared.clone();
+    let onclick = move |_: MouseEvent| {
+        if store::put_own_aside(&own.typed) {
+            own.act.emit(Action::Replace(Box::default()));
+        } else {
+            gloo::dialogs::alert(&own.say("link-no-room"));
+        }
+    };
+    html! { <button type="button" name="demo" {onclick}>{ shared.say("demo-back") }</button> }
+}
+
+/// What another tab changed is loaded, not overwritten.
+fn elsewhere(shared: &Shared) -> Html {
+    let load = |_: MouseEvent| drop(gloo::utils::window().location().reload());
+    html! {
+        <p>
+            { shared.say("elsewhere") }{ " " }
+            <button type="button" name="elsewhere-load" onclick={load}>{ shared.say("elsewhere-load") }</button>
+        </p>
+    }
 }
 
 fn newer_version(shared: &Shared) -> Html {

@@ -3,6 +3,7 @@
 use super::keep::store;
 use super::shared::Shared;
 use super::views::open_link;
+use crate::form::action::Shelf;
 use crate::form::{Action, Typed};
 use gloo::events::EventListener;
 use std::rc::Rc;
@@ -35,6 +36,20 @@ pub fn is_wanted() -> bool {
     fragment().is_some() || store::has_own()
 }
 
+/// What chooses the carried fill here, where this device goes by the same standard.
+fn known(here: &Typed, carried: &Typed) -> Option<[Action; 3]> {
+    let (floor, machine, measure) = (carried.floor()?, carried.machine()?, carried.measure()?);
+    let (ours, theirs) = (here.in_force(&floor.id)?, carried.in_force(&floor.id)?);
+    let same =
+        ours.product == theirs.product && ours.dilution == theirs.dilution && ours.version == theirs.version;
+    let has = here.site.machines.iter().any(|one| one.id == machine.id)
+        && here.site.measures.iter().any(|one| one.id == measure.id);
+    let pick = |shelf: Shelf, id: &str| Action::Pick(shelf, id.to_owned());
+    (same && has).then(|| {
+        [pick(Shelf::Floor, &floor.id), pick(Shelf::Machine, &machine.id), pick(Shelf::Measure, &measure.id)]
+    })
+}
+
 /// Takes what a link brings, or asks; and the way back to the device’s own site.
 pub fn carried(shared: &Shared, first_visit: bool) -> Html {
     html! { <Carried shared={shared.clone()} {first_visit} /> }
@@ -55,11 +70,13 @@ fn settle() {
 fn Carried(props: &Props) -> Html {
     let shared = &props.shared;
     let brought = use_state(|| Brought::Nothing);
-    let own = use_state(store::has_own);
+    let again = use_force_update();
+    let own = store::has_own();
     let latest = use_mut_ref(|| shared.typed.clone());
     latest.borrow_mut().clone_from(&shared.typed);
     {
         let (brought, act, first_visit) = (brought.clone(), shared.act.clone(), props.first_visit);
+        let locked = shared.locked;
         use_effect_with((), move |()| {
             let opened = move || {
                 let Some(link) = fragment() else { return };
@@ -69,7 +86,16 @@ fn Carried(props: &Props) -> Html {
                         act.emit(Action::Replace(Box::new(typed)));
                         settle();
                     }
-                    Ok(typed) => brought.set(Brought::Fill(Rc::new(typed))),
+                    Ok(typed) => match known(&latest.borrow(), &typed) {
+                        // The code on the wall chooses what this device goes by anyway.
+                        Some(picks) if locked => {
+                            for pick in picks {
+                                act.emit(pick);
+                            }
+                            settle();
+                        }
+                        _ => brought.set(Brought::Fill(Rc::new(typed))),
+                    },
                     Err(key) => brought.set(Brought::Refused(key)),
                 }
             };
@@ -86,12 +112,12 @@ fn Carried(props: &Props) -> Html {
         }
     };
     let back = {
-        let (act, own) = (shared.act.clone(), own.clone());
+        let (act, again) = (shared.act.clone(), again.clone());
         move |_: MouseEvent| {
             if let Some(typed) = store::take_own() {
                 act.emit(Action::Replace(Box::new(typed)));
             }
-            own.set(false);
+            again.force_update();
         }
     };
     let asked = match &*brought {
@@ -104,15 +130,13 @@ fn Carried(props: &Props) -> Html {
         },
         Brought::Fill(typed) => {
             let take = {
-                let (shared, typed, brought, own) =
-                    (shared.clone(), typed.clone(), brought.clone(), own.clone());
+                let (shared, typed, brought) = (shared.clone(), typed.clone(), brought.clone());
                 move |_: MouseEvent| {
                     // Never over a site that is put aside already: that one is the device’s own.
                     if !store::put_own_aside(&shared.typed) {
                         return gloo::dialogs::alert(&shared.say("link-no-room"));
                     }
                     shared.act.emit(Action::Replace(Box::new((*typed).clone())));
-                    own.set(true);
                     brought.set(Brought::Nothing);
                     settle();
                 }
@@ -131,7 +155,7 @@ fn Carried(props: &Props) -> Html {
     html! {
         <>
             { asked }
-            if *own && !shared.locked {
+            if own && !shared.locked {
                 <p>
                     { shared.say("link-shown") }{ " " }
                     <button type="button" name="link-back" onclick={back}>{ shared.say("link-back") }</button>

@@ -1,10 +1,14 @@
 //! What was typed, the steps back, and whether the browser keeps it.
 
+use super::keep::lock;
 use super::keep::store::{self, Found};
 use crate::form::action::{Line, reduce};
 use crate::form::site::Act;
 use crate::form::{Action, Field, Typed};
+use gloo::events::EventListener;
 use std::rc::Rc;
+use wasm_bindgen::JsCast;
+use web_sys::StorageEvent;
 use yew::prelude::*;
 
 /// So many steps can be undone.
@@ -96,6 +100,29 @@ pub struct State {
     pub now: UseReducerHandle<Now>,
     /// Whether the browser keeps it.
     pub kept: bool,
+    /// Whether another tab has kept something since this one was loaded.
+    pub elsewhere: bool,
+}
+
+/// Whether another tab has kept something since this one was loaded. A browser tells every tab but the one that did.
+#[hook]
+fn use_elsewhere() -> bool {
+    let elsewhere = use_state_eq(|| false);
+    {
+        let elsewhere = elsewhere.clone();
+        use_effect_with((), move |()| {
+            let listener = EventListener::new(&gloo::utils::window(), "storage", move |event| {
+                match event.unchecked_ref::<StorageEvent>().key().as_deref() {
+                    // Set to its standards, or set free: every tab is.
+                    Some(lock::KEY) => drop(gloo::utils::window().location().reload()),
+                    Some(store::KEY) => elsewhere.set(true),
+                    _ => {}
+                }
+            });
+            move || drop(listener)
+        });
+    }
+    *elsewhere
 }
 
 /// What was typed, kept in the browser after each change.
@@ -112,9 +139,15 @@ pub fn use_typed(found: &Found) -> State {
         removed: None,
     });
     let kept = use_state(|| true);
+    let elsewhere = use_elsewhere();
     {
         let kept = kept.clone();
-        use_effect_with(now.typed.clone(), move |typed| kept.set(store::keep(typed)));
+        // What another tab kept is not overwritten by one that has not seen it.
+        use_effect_with((now.typed.clone(), elsewhere), move |(typed, elsewhere)| {
+            if !elsewhere {
+                kept.set(store::keep(typed));
+            }
+        });
     }
-    State { now, kept: *kept }
+    State { now, kept: *kept, elsewhere }
 }

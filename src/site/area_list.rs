@@ -8,7 +8,7 @@
 mod cell;
 mod column;
 mod export;
-mod guard;
+pub(super) mod guard;
 mod import;
 mod mapping;
 mod marks;

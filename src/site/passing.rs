@@ -16,14 +16,14 @@
 //! [`REFERENCES`] for each id that it holds of another.
 
 pub mod backup;
-mod blanks;
+pub(super) mod blanks;
 mod canonical;
 mod change;
-mod check;
+pub(super) mod check;
 mod choose;
 mod conflict;
 mod crc;
-mod file;
+pub(super) mod file;
 mod handover;
 mod key;
 pub mod link;
@@ -34,7 +34,7 @@ mod references;
 mod refusal;
 mod seal;
 pub mod stamp;
-mod strict;
+pub(super) mod strict;
 
 pub use blanks::{restore, strip};
 pub use canonical::canonical;

@@ -5,6 +5,7 @@ use super::record::Record;
 use crate::coded::coded;
 use crate::document::shaped as document;
 use crate::trade::governing::Aim;
+use crate::units::System;
 
 document! {
     /// A floor finish: what its maker's sheet says.
@@ -127,6 +128,8 @@ document! {
         product: String,
         /// The dilution, written as labels are.
         dilution: String,
+        /// The units that "oz" and "gal" in it mean.
+        system: System,
         /// The grade of pad or brush, in the user's words.
         pad: String,
         /// The order of work, in the user's words; empty for the usual one.

@@ -5,7 +5,8 @@ use brimline::site::demo;
 use brimline::site::passing::link::pack;
 use brimline::site::passing::{Secret, sign, strip};
 use serde_json::{Value, json};
-use std::process::Command;
+use std::io::Write;
+use std::process::{Command, Stdio};
 
 /// Python's `cryptography`, `hashlib`, `zlib` and `base64`.
 #[test]
@@ -24,7 +25,16 @@ fn other_libraries_find_the_same() {
     files[8]["site"]["name"] = "Another".into();
     let links: Vec<String> = demo().products.iter().map(|one| pack(one).expect("it fits")).collect();
     let asked = json!({"files": files, "links": links}).to_string();
-    let run = Command::new(python).args([script, &asked]).output().expect("Python starts");
+    // Nine sites are more than a command line takes.
+    let mut python = Command::new(python)
+        .arg(script)
+        .stdin(Stdio::piped())
+        .stdout(Stdio::piped())
+        .stderr(Stdio::piped())
+        .spawn()
+        .expect("Python starts");
+    python.stdin.take().expect("its input").write_all(asked.as_bytes()).expect("Python reads");
+    let run = python.wait_with_output().expect("Python ends");
     assert!(run.status.success(), "{}", String::from_utf8_lossy(&run.stderr));
     let theirs: Value = serde_json::from_slice(&run.stdout).expect("JSON");
     let expected: Vec<bool> = (0..9).map(|at| at < 8).collect();

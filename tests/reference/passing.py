@@ -37,7 +37,7 @@ def fingerprint(key):
     return " ".join(digest[at:at + 4] for at in range(0, 20, 4))
 
 
-asked = json.loads(sys.argv[1])
+asked = json.load(sys.stdin)
 print(json.dumps({
     "signed": [signed(file) for file in asked["files"]],
     "fingerprints": [fingerprint(file["signed"]["by"]) for file in asked["files"]],

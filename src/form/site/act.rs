@@ -167,10 +167,11 @@ fn publish(typed: &mut Typed, date: String, proved: String) -> Option<()> {
             replaces.clone_from(&one.id);
         }
     }
-    let version = next_version(typed, &floor);
+    let (version, system) = (next_version(typed, &floor), typed.system);
     let standard = typed.site.standards.iter_mut().find(|one| one.id == id)?;
     standard.version = if standard.version == 0 { version } else { standard.version };
     standard.standing = Standing::InForce;
+    standard.system = system;
     standard.replaces = replaces;
     standard.published = date;
     standard.proved = proved;

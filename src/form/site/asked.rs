@@ -20,6 +20,10 @@ pub fn asked(typed: &Typed, standard: &Standard, machine: &str, measure: &str, p
     let mut out = typed.without_areas();
     out.site.standards.retain(|one| one.floor != standard.floor);
     out.site.standards.push(Standard { standing: Standing::InForce, ..standard.clone() });
+    // A draft means what it means to whoever writes it now.
+    if standard.standing != Standing::Draft {
+        out.system = standard.system;
+    }
     out.ask.floor.clone_from(&standard.floor);
     out.ask.product.clone_from(&standard.product);
     machine.clone_into(&mut out.ask.machine);

@@ -27,6 +27,8 @@ pub fn held_to_standards(typed: &Typed) -> Typed {
     out.site.floors.retain(|floor| standards.iter().any(|one| one.floor == floor.id));
     if let Some(floor) = out.floor().map(|floor| floor.id.clone()) {
         let product = out.in_force(&floor).map(|one| one.product.clone()).unwrap_or_default();
+        // What "oz/gal" on a label means must not turn with a switch.
+        out.system = out.in_force(&floor).map_or(out.system, |one| one.system);
         out.ask.floor = floor;
         out.ask.product = product;
     }
@@ -43,8 +45,7 @@ impl Action {
             }
             Self::Text(line, _) => *line == Line::Blocks,
             Self::Pick(kind, _) => matches!(kind, Shelf::Machine | Shelf::Floor | Shelf::Measure),
-            Self::System(_)
-            | Self::Filling(_)
+            Self::Filling(_)
             | Self::Job(_)
             | Self::Rest(_)
             | Self::Mishap(_)

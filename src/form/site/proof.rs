@@ -9,7 +9,7 @@ use crate::form::fill::{self, Fill};
 use crate::form::flow::{self, Flow};
 use crate::form::{Field, Outcome, Typed, What, names};
 use crate::number::Marks;
-use crate::site::{Machine, Measure, Record, Standard};
+use crate::site::{Film, Machine, Measure, Record, Standard, Trial};
 use crate::trade::calendar::Date;
 use crate::trade::label::{self, LabelMistake};
 use crate::trade::stock::cost_each;
@@ -94,7 +94,8 @@ const BLOCKS: [&str; 7] = [
 ];
 
 /// What keeps a measure from being used for a dose.
-const TOO_COARSE: [&str; 5] = [
+const TOO_COARSE: [&str; 6] = [
+    "remark-packets-level",
     "remark-measure-too-big",
     "remark-measure-coarse",
     "remark-rounded-outside",
@@ -183,6 +184,23 @@ fn written(proof: &mut Proof, typed: &Typed, standard: &Standard, today: &str, m
     {
         let short = Remark::new("finding-contact", Weight::Stop).value("time", Value::new(asked, Kind::Time));
         proof.find(standard, short, true, None);
+    }
+    for (entry, field) in
+        [(&standard.contact, Field::StandardContact), (&standard.frequency, Field::StandardFrequency)]
+    {
+        if entry.check(field.limit(), field.units(), marks).is_err() {
+            proof.find(standard, Remark::new("finding-unread", Weight::Stop), true, None);
+        }
+    }
+    let filmed = |trial: &Trial| {
+        let seen = || trial.patches.iter().filter(|patch| patch.film != Film::NotSeen);
+        trial.floor == standard.floor
+            && trial.product == standard.product
+            && seen().next().is_some()
+            && seen().all(|patch| patch.film != Film::None)
+    };
+    if site.trials.iter().any(filmed) {
+        proof.find(standard, Remark::new("finding-film", Weight::Warn), false, None);
     }
     if site.standards.iter().any(|one| one.floor == standard.floor && one.retired() && one.id == standard.id)
     {

@@ -1,7 +1,7 @@
 //! The supervisor’s key, the key that this device is pinned to, and the site that was last passed on or taken.
 
-use crate::site::Site;
 use crate::site::passing::{Pin, PublicKey, Secret, backup, read, write};
+use crate::site::{Site, demo};
 use web_sys::Storage;
 
 const SECRET: &str = "brimline.key";
@@ -66,9 +66,11 @@ pub fn pin_to(key: Option<&PublicKey>) -> bool {
     keep(PIN, key.map(PublicKey::text).as_deref())
 }
 
-/// The site that was last passed on or taken: what two sites have grown apart from.
-pub fn base() -> Option<Site> {
-    read(kept(BASE)?).ok().map(|opened| opened.site)
+/// What two sites have grown apart from: the site that was last passed on or taken, and before that the demo, from
+/// which every device starts. Records that are new on both sides are two records, whatever their ids.
+pub fn base() -> Site {
+    let kept = kept(BASE).and_then(|text| read(text).ok());
+    kept.map_or_else(demo, |opened| opened.site)
 }
 
 /// Keeps it.

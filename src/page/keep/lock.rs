@@ -9,7 +9,8 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{CryptoKey, Pbkdf2Params};
 
-const KEY: &str = "brimline.lock";
+/// The name that it is kept under.
+pub const KEY: &str = "brimline.lock";
 /// Rounds of PBKDF2 with HMAC-SHA-256: OWASP, Password Storage Cheat Sheet, from memory.
 const ROUNDS: u32 = 600_000;
 const BYTES: usize = 32;

@@ -4,7 +4,8 @@ use crate::form::Typed;
 use crate::form::typed::SCHEMA;
 use web_sys::Storage;
 
-const KEY: &str = "brimline.typed";
+/// The name that it is kept under.
+pub const KEY: &str = "brimline.typed";
 /// What could not be read is kept aside under this name, never overwritten by a fresh start.
 const ASIDE: &str = "brimline.aside";
 

@@ -23,6 +23,7 @@ use crate::page::editors::{
 use crate::page::shared::Shared;
 use crate::site::Dispenser;
 use crate::trade::label::Rule;
+use crate::units::unit;
 use yew::prelude::*;
 
 /// The view.
@@ -143,6 +144,7 @@ fn answer(shared: &Shared, fill: &Fill) -> Html {
             { troubles_beside(shared, &fill.outcome) }
             { main }
             { warnings(shared, &answer.remarks) }
+            { by_standard(shared) }
             { pictures::drawing(shared, fill) }
             if !banned(&answer.remarks) { { paper::steps(shared, fill) } }
             { pictures::rules(shared, fill) }
@@ -154,6 +156,39 @@ fn answer(shared: &Shared, fill: &Fill) -> Html {
             { workings(shared, &answer.steps) }
             { answer_tools(shared, View::Fill) }
         </>
+    }
+}
+
+/// What the standard in force says to whoever works by it.
+fn by_standard(shared: &Shared) -> Html {
+    let typed = &shared.typed;
+    let standard = typed.floor().and_then(|floor| typed.in_force(&floor.id));
+    let Some(standard) =
+        standard.filter(|one| typed.product().is_some_and(|product| product.id == one.product))
+    else {
+        return Html::default();
+    };
+    let contact = match standard.contact.text.trim() {
+        "" => String::new(),
+        time => format!("{time}\u{202f}{}", unit(&standard.contact.unit).map_or("", |unit| unit.symbol)),
+    };
+    let rinse = if standard.rinse { shared.say("standard-rinse-do") } else { String::new() };
+    let lines = [
+        ("standard-ppe", standard.ppe.clone()),
+        ("standard-contact", contact),
+        ("standard-rinse", rinse),
+        ("standard-pad", standard.pad.clone()),
+        ("standard-order", standard.order.clone()),
+    ];
+    let said: Vec<_> = lines.into_iter().filter(|(_, text)| !text.trim().is_empty()).collect();
+    if said.is_empty() {
+        return Html::default();
+    }
+    html! {
+        <section class="remark news" data-standard={standard.id.clone()}>
+            <h2>{ shared.say("standard-says") }</h2>
+            <dl class="standard">{ for said.into_iter().map(|(key, text)| html! { <><dt>{ shared.say(key) }</dt><dd>{ text }</dd></> }) }</dl>
+        </section>
     }
 }
 

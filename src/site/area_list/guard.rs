@@ -13,7 +13,7 @@ fn computed(text: &str) -> bool {
 }
 
 /// The text with an apostrophe before it where it needs one.
-pub(super) fn defused(text: &str) -> String {
+pub(in crate::site) fn defused(text: &str) -> String {
     if computed(text) { format!("'{text}") } else { text.to_owned() }
 }
 

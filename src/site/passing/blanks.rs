@@ -19,7 +19,8 @@ pub fn strip(value: &Value, shape: &Shape) -> Value {
     strip_from(value, &shape.blank(), shape)
 }
 
-fn strip_from(value: &Value, blank: &Value, shape: &Shape) -> Value {
+/// The same, where the blank one is at hand.
+pub(in crate::site) fn strip_from(value: &Value, blank: &Value, shape: &Shape) -> Value {
     match (shape, value) {
         (Shape::Object { fields, .. }, Value::Object(object)) => {
             let shape_of =

@@ -7,7 +7,7 @@ use std::fmt::Write;
 
 /// What is done with a field that the shape does not have.
 #[derive(Clone, Copy, PartialEq, Eq)]
-pub(super) enum Unknown {
+pub(in crate::site) enum Unknown {
     /// It is passed over, as the readers of documents do.
     PassedOver,
     /// It is refused.
@@ -18,7 +18,12 @@ pub(super) enum Unknown {
 /// none that is wrong: earlier versions knew fewer.
 ///
 /// * `path`: where the value stands, for the refusal.
-pub(super) fn check(value: &Value, shape: &Shape, path: &str, unknown: Unknown) -> Result<(), Refusal> {
+pub(in crate::site) fn check(
+    value: &Value,
+    shape: &Shape,
+    path: &str,
+    unknown: Unknown,
+) -> Result<(), Refusal> {
     Walk { path: path.to_owned(), unknown }.check(value, shape)
 }
 
@@ -42,7 +47,10 @@ impl Walk {
 
     fn check(&mut self, value: &Value, shape: &Shape) -> Result<(), Refusal> {
         match (shape, value) {
-            (Shape::Any, _) | (Shape::Flag, Value::Bool(_)) | (Shape::Number, Value::Number(_)) => Ok(()),
+            (Shape::Any, _)
+            | (Shape::Flag, Value::Bool(_))
+            | (Shape::Number, Value::Number(_))
+            | (Shape::Perhaps, Value::Number(_) | Value::Null) => Ok(()),
             (Shape::Text, Value::String(text)) => self.text(text),
             (Shape::Choice(codes), Value::String(code)) if codes.contains(&code.as_str()) => Ok(()),
             (Shape::Choice(_), Value::String(code)) => self.refuse(Reason::Choice(code.clone())),
@@ -84,7 +92,7 @@ impl Walk {
 fn expected(shape: &Shape) -> Json {
     match shape {
         Shape::Flag => Json::Flag,
-        Shape::Number => Json::Number,
+        Shape::Number | Shape::Perhaps => Json::Number,
         Shape::List(_) => Json::List,
         Shape::Object { .. } => Json::Object,
         Shape::Text | Shape::Choice(_) | Shape::Any => Json::Text,

@@ -107,15 +107,15 @@ fn wrong(path: impl Into<String>, expected: Json, found: &Value) -> Refusal {
 
 /// The fields around what a file carries. Unlike the site's own, none may be unknown: a signature behind a
 /// misspelt name would be none.
-pub(super) struct Envelope {
+pub(in crate::site) struct Envelope {
     fields: Map<String, Value>,
     path: &'static str,
-    pub(super) schema: u32,
+    pub(in crate::site) schema: u32,
 }
 
 impl Envelope {
     /// Opens a file of this kind, up to this schema, that may have these fields.
-    pub(super) fn open(file: &[u8], kind: &str, known: u32, may: &[&str]) -> Result<Self, Refusal> {
+    pub(in crate::site) fn open(file: &[u8], kind: &str, known: u32, may: &[&str]) -> Result<Self, Refusal> {
         let other = || Refusal::at("brimline", Reason::OtherKind);
         let Value::Object(mut fields) = strict::parse(file)? else { return Err(other()) };
         if fields.remove("brimline") != Some(Value::from(kind)) {
@@ -147,7 +147,7 @@ impl Envelope {
     }
 
     /// Takes a field out that must be there.
-    pub(super) fn take(&mut self, field: &str) -> Result<Value, Refusal> {
+    pub(in crate::site) fn take(&mut self, field: &str) -> Result<Value, Refusal> {
         let path = || format!("{}{field}", self.path);
         self.fields.remove(field).ok_or_else(|| Refusal::at(path(), Reason::Missing))
     }

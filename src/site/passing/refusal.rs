@@ -177,7 +177,7 @@ pub struct Refusal {
 
 impl Refusal {
     /// Something wrong at a place of the document.
-    pub(super) fn at(path: impl Into<String>, reason: Reason) -> Self {
+    pub(in crate::site) fn at(path: impl Into<String>, reason: Reason) -> Self {
         Self { place: Place::Path(path.into()), reason }
     }
 

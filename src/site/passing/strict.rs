@@ -9,7 +9,7 @@ use std::fmt;
 
 /// Reads JSON as RFC 8259 and RFC 7493 (I-JSON) say: UTF-8, and no field twice in one object. A byte order mark
 /// before it, which some editors write, is passed over.
-pub(super) fn parse(bytes: &[u8]) -> Result<Value, Refusal> {
+pub(in crate::site) fn parse(bytes: &[u8]) -> Result<Value, Refusal> {
     size(bytes.len())?;
     let text = std::str::from_utf8(bytes)
         .map_err(|error| Refusal { place: Place::Bytes(error.valid_up_to()), reason: Reason::NotText })?;

@@ -8,7 +8,7 @@ use crate::page::keep::keys::{self, Pinned};
 use crate::page::shared::Shared;
 use crate::site::Site;
 use crate::site::passing::{
-    Change, Conflict, Decision, Handover, Merged, Opened, Pin, Reason, Side, Standing, admit, choose,
+    Change, Conflict, Decision, Handover, Merged, Opened, Pin, Reason, Side, Standing, WHOLE, admit, choose,
     compare, decide, read, verify,
 };
 use crate::words::Argument;
@@ -82,7 +82,8 @@ fn opened(shared: &Shared, bytes: &[u8]) -> Result<Option<Waiting>, String> {
     let standing = verify(&file);
     let site = taken(shared, file, pin.as_ref())?;
     let whole = pin.is_some();
-    let merges = !whole && keys::base().is_some_and(|base| base != shared.typed.site && base != site);
+    let base = keys::base();
+    let merges = !whole && base != shared.typed.site && base != site;
     let site = Rc::new(site);
     Ok(Some(Waiting { site, standing, left: BTreeSet::new(), merges, decisions: Vec::new(), whole }))
 }
@@ -119,7 +120,7 @@ fn shown(shared: &Shared, one: &Waiting, waiting: &UseStateHandle<Option<Waiting
         <section id="site-other" aria-labelledby="site-other-heading">
             <h3 id="site-other-heading">{ &one.site.name }</h3>
             <p data-standing={one.standing.code()}>{ whose }</p>
-            if keys::base().is_some() && !one.whole {
+            if !one.whole {
                 <div class="levels">{ mode(false, "passing-compare") }{ mode(true, "passing-merge") }</div>
             }
             { if shared.locked { unread(shared, one, waiting) } else if one.merges { merged(shared, one, waiting) } else { compared(shared, one, waiting) } }
@@ -161,10 +162,21 @@ fn compared(shared: &Shared, one: &Waiting, waiting: &UseStateHandle<Option<Wait
     let line = |(index, change): (usize, &Change)| {
         let (waiting, one) = (waiting.clone(), one.clone());
         let on = !one.left.contains(&index);
+        // A standard or a trial is taken whole, or it would say what nobody wrote.
+        let with = |(_, other): &(usize, &Change)| other.list == change.list && other.id == change.id;
+        let together: Vec<usize> = if WHOLE.contains(&change.list.as_str()) {
+            changes.iter().enumerate().filter(with).map(|(index, _)| index).collect()
+        } else {
+            vec![index]
+        };
         let onchange = move |_: Event| {
             let mut next = one.clone();
-            if !next.left.remove(&index) {
-                next.left.insert(index);
+            for index in &together {
+                if on {
+                    next.left.insert(*index);
+                } else {
+                    next.left.remove(index);
+                }
             }
             waiting.set(Some(next));
         };
@@ -218,7 +230,7 @@ fn compared(shared: &Shared, one: &Waiting, waiting: &UseStateHandle<Option<Wait
 
 /// What both changed, as one site; where they clash somebody decides.
 fn merged(shared: &Shared, one: &Waiting, waiting: &UseStateHandle<Option<Waiting>>) -> Html {
-    let Some(base) = keys::base() else { return Html::default() };
+    let base = keys::base();
     let ours = &shared.typed.site;
     let Merged { site, conflicts, renamed } = decide(&base, ours, &one.site, &one.decisions);
     let changes = compare(ours, &site);

@@ -1,0 +1,169 @@
+//! The log itself, and what is added to it.
+
+use super::hold::{hold, normal};
+use super::{Fill, Flaw, Head, Id, Kind, Part, Record, Words, digest, line};
+use serde_json::{Map, Value};
+
+/// Records of one device or of several, each once, by device and number. Records that say different things under
+/// one device and number all stay: see [`Log::conflicts`].
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Log {
+    pub(super) records: Vec<Record>,
+}
+
+/// Who writes, when, and what chance gives.
+#[derive(Clone, Debug)]
+pub struct Stamp<'a> {
+    /// The id of this device; [`Id::is_device`] tells what it may be.
+    pub device: &'a str,
+    /// Now, as [`super::When::read`] takes it.
+    pub when: &'a str,
+    /// 32 bytes from the system's source of randomness, other ones for each record, and kept nowhere.
+    pub random: [u8; 32],
+}
+
+impl Log {
+    /// The records, by device and number.
+    pub fn records(&self) -> &[Record] {
+        &self.records
+    }
+
+    /// The record of an id; of several that share it the first.
+    pub fn record(&self, id: &Id) -> Option<&Record> {
+        self.records.get(self.place(&id.device, id.number)).filter(|one| one.id() == *id)
+    }
+
+    /// The last record of every chain: kept elsewhere, it finds what goes missing at the end.
+    pub fn heads(&self) -> Vec<Head> {
+        let ends = self.records.chunk_by(|one, next| one.device == next.device);
+        let head =
+            |one: &Record| Head { device: one.device.clone(), number: one.number, own: one.own.clone() };
+        ends.filter_map(<[Record]>::last).map(head).collect()
+    }
+
+    /// Writes a fill down.
+    ///
+    /// # Errors
+    /// [`Flaw`]: a device or a time that is none, a text that no file takes, a record too long for a line.
+    ///
+    /// ```
+    /// use brimline::site::log::{Fill, Log, Part, Stamp, Words};
+    /// let stamp = Stamp { device: "station-1", when: "2026-03-07T18:30:00-05:00", random: [7; 32] };
+    /// let mut log = Log::default();
+    /// let id = log.fill(&stamp, Fill::default(), Words::default().with(Part::Who, "AB")).unwrap();
+    /// assert_eq!(id.to_string(), "station-1/1");
+    /// ```
+    pub fn fill(&mut self, stamp: &Stamp, fill: Fill, words: Words) -> Result<Id, Flaw> {
+        self.add(stamp, words, Record { kind: Kind::Fill, fill, ..Record::default() })
+    }
+
+    /// Corrects a fill: nothing of it changes, and what it now says stands in a record of its own. In `words`, `who`,
+    /// `reason` and `notes` are corrected ones, and `why` says why.
+    ///
+    /// * `changes`: fields of [`Fill`] with their new values, as [`super::changed()`] gives them.
+    ///
+    /// # Errors
+    /// [`Flaw`]: as [`Log::fill`]; a record that is not there, is no fill, or is corrected to nothing new.
+    pub fn correct(
+        &mut self,
+        stamp: &Stamp,
+        of: &Id,
+        changes: &Map<String, Value>,
+        words: Words,
+    ) -> Result<Id, Flaw> {
+        let fill = self.record(of).ok_or_else(|| Flaw::Unknown(of.clone()))?;
+        if fill.kind != Kind::Fill {
+            return Err(Flaw::NotAFill(of.clone()));
+        }
+        let changes = normal(changes)?;
+        self.add(
+            stamp,
+            words,
+            Record { kind: Kind::Correction, of: of.to_string(), changes, ..Record::default() },
+        )
+    }
+
+    /// Blanks texts of a record, and writes down which and that it was asked for. Nothing brings them back.
+    ///
+    /// # Errors
+    /// [`Flaw`]: as [`Log::fill`]; a record that is not there or has none of these texts.
+    ///
+    /// ```
+    /// use brimline::site::log::{Fill, Log, Part, Stamp, Words, verify};
+    /// let stamp = Stamp { device: "station-1", when: "2026-03-07T18:30:00-05:00", random: [7; 32] };
+    /// let mut log = Log::default();
+    /// let id = log.fill(&stamp, Fill::default(), Words::default().with(Part::Who, "AB")).unwrap();
+    /// log.erase(&stamp, &id, &[Part::Who], Words::default()).unwrap();
+    /// assert_eq!(log.record(&id).unwrap().words, Words::default());
+    /// assert_eq!(verify(log.records()), Ok(()));
+    /// ```
+    pub fn erase(&mut self, stamp: &Stamp, of: &Id, parts: &[Part], words: Words) -> Result<Id, Flaw> {
+        let record = self.record(of).ok_or_else(|| Flaw::Unknown(of.clone()))?;
+        let erased: Vec<Part> = Part::ALL
+            .iter()
+            .copied()
+            .filter(|part| parts.contains(part) && !record.seals.get(*part).is_empty())
+            .collect();
+        if erased.is_empty() {
+            return Err(Flaw::NothingToErase(of.clone()));
+        }
+        let id = self.add(
+            stamp,
+            words,
+            Record { kind: Kind::Erasure, of: of.to_string(), erased, ..Record::default() },
+        )?;
+        self.blank();
+        Ok(id)
+    }
+
+    /// The texts in which these initials stand by themselves: what is erased when their owner asks for it. Notes and
+    /// reasons may name somebody as well; only a person can tell.
+    ///
+    /// ```
+    /// use brimline::site::log::{Fill, Log, Part, Stamp, Words};
+    /// let stamp = Stamp { device: "station-1", when: "2026-03-07T18:30:00-05:00", random: [7; 32] };
+    /// let mut log = Log::default();
+    /// let id = log.fill(&stamp, Fill::default(), Words::default().with(Part::Who, "AB")).unwrap();
+    /// assert_eq!(log.naming("ab"), [(id, vec![Part::Who])]);
+    /// ```
+    pub fn naming(&self, initials: &str) -> Vec<(Id, Vec<Part>)> {
+        let wanted = initials.trim().to_lowercase();
+        let names = |record: &Record, part: Part| record.words.get(part).text.trim().to_lowercase() == wanted;
+        let found = |record: &Record| -> Vec<Part> {
+            [Part::By, Part::Who].into_iter().filter(|part| names(record, *part)).collect()
+        };
+        if wanted.is_empty() {
+            return Vec::new();
+        }
+        let all = self.records.iter().map(|record| (record.id(), found(record)));
+        all.filter(|(_, parts)| !parts.is_empty()).collect()
+    }
+
+    /// Puts a record at the end of its device's chain.
+    fn add(&mut self, stamp: &Stamp, mut words: Words, record: Record) -> Result<Id, Flaw> {
+        let seals = words.seal(&stamp.random);
+        let end = self.place(stamp.device, u64::MAX);
+        let last = self.records[..end].last().filter(|last| last.device == stamp.device);
+        let mut record = Record {
+            device: stamp.device.to_owned(),
+            number: last.map_or(1, |last| last.number + 1),
+            when: stamp.when.to_owned(),
+            before: last.map(|last| last.own.clone()).unwrap_or_default(),
+            seals,
+            words,
+            ..record
+        };
+        record.own = digest(&record);
+        hold(&mut record)?;
+        // What a reader would refuse is not written.
+        super::lines::record(line(&record).as_bytes())?;
+        let id = record.id();
+        self.records.insert(end, record);
+        Ok(id)
+    }
+
+    /// Where a record of this device and number stands, or would.
+    fn place(&self, device: &str, number: u64) -> usize {
+        self.records.partition_point(|one| (one.device.as_str(), one.number) < (device, number))
+    }
+}

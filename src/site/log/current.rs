@@ -1,0 +1,123 @@
+//! Every fill as it stands after its corrections.
+
+use super::fill::{self, Fill};
+use super::merge::same;
+use super::{Id, Kind, Log, Part, Record, When};
+use serde_json::{Map, Value};
+use std::collections::HashMap;
+
+/// A fill as it stands.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Current {
+    /// The record of the fill.
+    pub id: Id,
+    /// When it was written down.
+    pub when: When,
+    /// The same, as it was given.
+    pub said: String,
+    /// What it says now.
+    pub fill: Fill,
+    /// Initials of who did it; empty for nobody named, or erased.
+    pub who: String,
+    /// Why it was done otherwise.
+    pub reason: String,
+    /// Notes.
+    pub notes: String,
+    /// Its corrections, in the order in which they count.
+    pub corrections: Vec<Id>,
+    /// Whether another record has the same device and number.
+    pub contested: bool,
+}
+
+/// All fills as they stand.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct View {
+    /// The fills, by time, those written down by mistake among them.
+    pub fills: Vec<Current>,
+    /// Corrections that are not counted: the fill that they name is not in the log, or what they say cannot be read.
+    pub astray: Vec<Id>,
+}
+
+/// Folds a log into its fills as they stand.
+///
+/// Of two corrections of one field the later one counts: those of one device in the order of its chain, those of
+/// several by the time that they give, where no record counts as earlier than one before it in its chain. A clock
+/// that is wrong can put one device's corrections before another's; nothing that was written is lost.
+///
+/// ```
+/// use brimline::site::log::{Amount, Fill, Log, Stamp, Words, changed, current};
+/// let stamp = Stamp { device: "station-1", when: "2026-03-07T18:30:00Z", random: [7; 32] };
+/// let mut log = Log::default();
+/// let id = log.fill(&stamp, Fill::default(), Words::default()).unwrap();
+/// let right = Fill { measured: Amount::new(0.0006, "600 mL"), ..Fill::default() };
+/// log.correct(&stamp, &id, &changed(&Fill::default(), &right), Words::default()).unwrap();
+/// let view = current(&log);
+/// assert_eq!(view.fills[0].fill, right);
+/// assert_eq!(log.records()[0].fill, Fill::default());
+/// ```
+pub fn current(log: &Log) -> View {
+    let mut view = View::default();
+    let mut corrections: Vec<(i64, &Record)> = Vec::new();
+    for chain in log.records().chunk_by(|one, next| one.device == next.device) {
+        let mut latest = i64::MIN;
+        for group in chain.chunk_by(same) {
+            // Where there are two, the log has one whose hash is right in front.
+            let record = &group[0];
+            let Some(when) = When::read(&record.when) else { continue };
+            latest = latest.max(when.instant());
+            match record.kind {
+                Kind::Fill => view.fills.push(first(record, when, group.len() > 1)),
+                Kind::Correction => corrections.push((latest, record)),
+                Kind::Erasure | Kind::Unsaid => {}
+            }
+        }
+    }
+    view.fills.sort_by(|a, b| (a.when.instant(), &a.id).cmp(&(b.when.instant(), &b.id)));
+    let places: HashMap<String, usize> =
+        if corrections.is_empty() { HashMap::new() } else { places(&view.fills) };
+    // Stable: those of one device at one time stay in the order of its chain.
+    corrections.sort_by_key(|(when, _)| *when);
+    for (_, record) in corrections {
+        let fill = places.get(&record.of).and_then(|place| view.fills.get_mut(*place));
+        if !fill.is_some_and(|fill| fill.correct(record)) {
+            view.astray.push(record.id());
+        }
+    }
+    view
+}
+
+fn places(fills: &[Current]) -> HashMap<String, usize> {
+    fills.iter().enumerate().map(|(place, one)| (one.id.to_string(), place)).collect()
+}
+
+fn first(record: &Record, when: When, contested: bool) -> Current {
+    Current {
+        id: record.id(),
+        when,
+        said: record.when.clone(),
+        fill: record.fill.clone(),
+        who: record.words.who.text.clone(),
+        reason: record.words.reason.text.clone(),
+        notes: record.words.notes.text.clone(),
+        corrections: Vec::new(),
+        contested,
+    }
+}
+
+impl Current {
+    /// Puts the values of a correction in; whether they could be read.
+    fn correct(&mut self, record: &Record) -> bool {
+        let mut fields: Map<String, Value> = fill::value(&self.fill);
+        fields.extend(record.changes.clone());
+        let Ok(fill) = fill::of_value(&fields) else { return false };
+        self.fill = fill;
+        let texts =
+            [(&mut self.who, Part::Who), (&mut self.reason, Part::Reason), (&mut self.notes, Part::Notes)];
+        // One that was erased is no longer what was there before, either.
+        for (text, part) in texts.into_iter().filter(|(_, part)| !record.seals.get(*part).is_empty()) {
+            text.clone_from(&record.words.get(part).text);
+        }
+        self.corrections.push(record.id());
+        true
+    }
+}

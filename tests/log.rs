@@ -1,0 +1,32 @@
+//! The log: its chain, its file, its merge, what it is asked, and control charts.
+
+#![cfg(not(target_arch = "wasm32"))]
+
+#[path = "log/chain.rs"]
+mod chain;
+#[path = "log/control.rs"]
+mod control;
+#[path = "log/database.rs"]
+mod database;
+#[path = "log/erasure.rs"]
+mod erasure;
+#[path = "log/fuzz.rs"]
+mod fuzz;
+#[path = "log/golden.rs"]
+mod golden;
+#[path = "log/hostile.rs"]
+mod hostile;
+#[path = "log/made.rs"]
+mod made;
+#[path = "log/merging.rs"]
+mod merging;
+#[path = "log/numbers.rs"]
+mod numbers;
+#[path = "log/questions.rs"]
+mod questions;
+#[path = "log/refused.rs"]
+mod refused;
+#[path = "log/speed.rs"]
+mod speed;
+#[path = "log/table.rs"]
+mod table;
