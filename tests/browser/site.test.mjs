@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { choose, countOf, field, figures, go, near, plain, press, remarks, settled, stageOfThisFile, US_GALLON, write } from "./walk.mjs";
 
-const { open } = await stageOfThisFile();
+const { open, stage } = await stageOfThisFile();
 
 /** The names on the open shelf. */
 const shelf = (page) => page.locator(".records button").evaluateAll((all) => all.map((one) => one.textContent.trim()));
@@ -161,4 +161,35 @@ test("a device without a standard in force gives no amount", async () => {
   await page.locator('nav a[href="#fill"]').click();
   await page.locator("main", { hasText: "No standard is in force" }).waitFor();
   assert.equal(await countOf(page, "fill."), 0);
+});
+
+test("what another tab changed is not overwritten, and a lock reaches every tab", async () => {
+  const page = await open();
+  const other = await stage.openPage({ path: "/#fill", context: page.context() });
+  await write(other, "machine-tank", "13");
+  await field(page, "elsewhere-load").waitFor();
+  await write(page, "fill-level", "50");
+  const again = page.waitForEvent("load");
+  await press(page, "elsewhere-load");
+  await again;
+  await page.locator(".view.fill").waitFor();
+  assert.equal(await field(page, "machine-tank").inputValue(), "13");
+
+  await other.goto(`${stage.origin}/#site`);
+  await press(other, "site-device");
+  await write(other, "device-code", "1234");
+  const locked = page.waitForEvent("load");
+  await press(other, "device-set");
+  await locked;
+  await page.locator("main", { hasText: "No standard is in force" }).waitFor();
+});
+
+test("the demo takes no site away for good", async () => {
+  const page = await open();
+  await write(page, "machine-tank", "33");
+  await press(page, "demo");
+  assert.equal(await field(page, "machine-tank").inputValue(), "10");
+  await page.reload();
+  await field(page, "link-back").click();
+  await page.waitForFunction(() => document.querySelector('[name="machine-tank"]').value === "33");
 });

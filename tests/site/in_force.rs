@@ -81,3 +81,39 @@ fn an_operator_asks_and_changes_no_record() {
     let typed = Typed::default();
     assert_eq!(after(typed.clone(), asking).site, typed.site);
 }
+
+#[test]
+fn ounces_and_gallons_of_a_standard_do_not_turn_with_the_units_shown() {
+    use brimline::units::System;
+    let label = |typed: &mut Typed| {
+        let degreaser =
+            typed.site.products.iter_mut().find(|one| one.id == "degreaser").expect("the degreaser");
+        degreaser.label = "1:10 to 1:60".into();
+    };
+    let mut typed = draft("concrete", "degreaser", "5 oz/gal");
+    label(&mut typed);
+    let typed = after(
+        published(typed, "2026-01-06"),
+        [Action::Pick(Shelf::Floor, "concrete".into()), Action::Pick(Shelf::Product, "degreaser".into())],
+    );
+    // 5 in 128 of water: 5/133 of 10 US gal, by definition (NIST SP 811); 160 fl oz to the imperial gallon would give
+    // 5/165.
+    let asked = 0.037_854_117_84 * 5.0 / 133.0;
+    for system in System::ALL {
+        let typed = after(typed.clone(), [Action::System(*system), Action::StopRead]);
+        let held = held_to_standards(&typed);
+        assert!((dose(&typed) - asked).abs() < 1e-9, "{system:?}: {}", dose(&typed));
+        assert!((dose(&held) - asked).abs() < 1e-9, "{system:?}, held");
+    }
+    assert!(!Action::System(System::Metric).is_asking(), "a locked device keeps its units");
+}
+
+#[test]
+fn a_product_that_is_out_of_use_is_told() {
+    let typed = after(Typed::default(), [Act::Retire(Shelf::Product, "neutral".into(), true).action()]);
+    let remarks = fill::work(&after(typed, [Action::Pick(Shelf::Product, "neutral".into())]), Marks::POINT)
+        .outcome
+        .answer
+        .remarks;
+    assert!(remarks.iter().any(|one| one.code == "remark-product-retired"));
+}

@@ -130,3 +130,42 @@ fn a_standard_knows_what_it_was_checked_with() {
     );
     assert!(of(&changed));
 }
+
+#[test]
+fn a_number_that_does_not_read_is_in_the_way() {
+    for (field, text) in [(Field::StandardContact, "abc"), (Field::StandardFrequency, "-3")] {
+        let typed = after(draft("vinyl", "neutral", "1:64"), [Action::Write(field, text.into())]);
+        assert!(blocks(&check(&typed)).contains(&"finding-unread"), "{field:?}");
+    }
+}
+
+#[test]
+fn a_trial_whose_every_patch_kept_a_film_warns() {
+    use brimline::site::{Film, Patch, Trial};
+    let mut typed = draft("vinyl", "neutral", "1:64");
+    let patch = |film| Patch { film, ..Patch::default() };
+    let trial = |films: [Film; 3]| Trial {
+        id: "t9".into(),
+        floor: "vinyl".into(),
+        product: "neutral".into(),
+        patches: films.into_iter().map(patch).collect(),
+        ..Trial::default()
+    };
+    typed.site.trials = vec![trial([Film::Slight, Film::Plain, Film::NotSeen])];
+    assert!(warns(&check(&typed)).contains(&"finding-film"));
+    typed.site.trials = vec![trial([Film::None, Film::Plain, Film::NotSeen])];
+    assert!(!warns(&check(&typed)).contains(&"finding-film"));
+    typed.site.trials = vec![trial([Film::NotSeen; 3])];
+    assert!(!warns(&check(&typed)).contains(&"finding-film"), "nobody has looked");
+}
+
+#[test]
+fn whole_packets_that_ask_for_another_level_are_no_dose_for_a_full_tank() {
+    let mut typed = draft("vinyl", "neutral", "1:256");
+    typed.site.products.iter_mut().find(|one| one.id == "neutral").expect("neutral").label =
+        "1:64 to 1:256".into();
+    let proof = check(&typed);
+    // Two packets of 2 fl oz make 4 × 257 = 1028 fl oz, 8.03 US gal, and not the 10 that are asked for.
+    let walk = proof.machines.iter().find(|one| one.id == "walk-behind").expect("the walk-behind");
+    assert!(!walk.doses.iter().any(|(measure, _)| measure == "packet"), "2 packets make 8.03 of 10 gal");
+}
