@@ -140,11 +140,7 @@ fn start_again(shared: &Shared) -> Html {
     }
     let own = shared.clone();
     let onclick = move |_: MouseEvent| {
-        if store::put_own_aside(&own.typed) {
-            own.act.emit(Action::Replace(Box::default()));
-        } else {
-            gloo::dialogs::alert(&own.say("link-no-room"));
-        }
+        own.put_aside_for(Action::Replace(Box::default()));
     };
     html! { <button type="button" name="demo" {onclick}>{ shared.say("demo-back") }</button> }
 }

@@ -132,11 +132,9 @@ fn Carried(props: &Props) -> Html {
             let take = {
                 let (shared, typed, brought) = (shared.clone(), typed.clone(), brought.clone());
                 move |_: MouseEvent| {
-                    // Never over a site that is put aside already: that one is the device’s own.
-                    if !store::put_own_aside(&shared.typed) {
-                        return gloo::dialogs::alert(&shared.say("link-no-room"));
+                    if !shared.put_aside_for(Action::Replace(Box::new((*typed).clone()))) {
+                        return;
                     }
-                    shared.act.emit(Action::Replace(Box::new((*typed).clone())));
                     brought.set(Brought::Nothing);
                     settle();
                 }

@@ -6,6 +6,7 @@
 use crate::answer::Value;
 use crate::form::{Action, Typed};
 use crate::number::Marks;
+use crate::page::keep::store;
 use crate::units::{Kind, System};
 use crate::words::{Argument, Words};
 use std::rc::Rc;
@@ -59,6 +60,19 @@ impl Shared {
     /// The marks of the reader's numbers.
     pub fn marks(&self) -> Marks {
         self.words.marks()
+    }
+
+    /// Puts something else in the place of the site, which is put aside first and survives a reload; tells whether
+    /// there was room for it. Never over a site that waits already: that one is the device's own.
+    pub fn put_aside_for(&self, action: Action) -> bool {
+        let room = store::put_own_aside(&self.typed);
+        if room {
+            self.act.emit(action);
+        } else {
+            // There is no place of its own to say it in, and it must not pass unseen.
+            gloo::dialogs::alert(&self.say("link-no-room"));
+        }
+        room
     }
 
     /// Whether this device is not free to do something.

@@ -193,3 +193,26 @@ test("the demo takes no site away for good", async () => {
   await field(page, "link-back").click();
   await page.waitForFunction(() => document.querySelector('[name="machine-tank"]').value === "33");
 });
+
+test("an empty site is filled from nothing to an amount", async () => {
+  const page = await open({ view: "site" });
+  await press(page, "site-empty");
+  assert.deepEqual(await shelf(page), []);
+  for (const [kind, fields] of [
+    ["machine", [["machine-name", "Our machine"], ["machine-tank", "10"]]],
+    ["product", [["product-name", "Our cleaner"], ["product-label", "1:64"]]],
+    ["floor", [["floor-name", "Our floor"]]],
+    ["measure", [["measure-name", "Our jug"], ["measure-step", "1"]]],
+  ]) {
+    await press(page, `shelf-${kind}`);
+    await press(page, `${kind}-add`);
+    for (const [name, text] of fields) await write(page, name, text);
+  }
+  await go(page, "fill");
+  await press(page, "stop-read");
+  near((await figures(page))["fill.dose"], (10 * US_GALLON) / 65, "10 gal at 1 to 64");
+  await page.reload();
+  assert.equal(await field(page, "machine").locator("option").count(), 1);
+  await field(page, "link-back").click();
+  await page.waitForFunction(() => document.querySelectorAll('[name="machine"] option').length === 3);
+});

@@ -25,6 +25,13 @@ export const STATES = [
     await press(page, "shelf-floor");
     await write(page, "floor-target-low", "?");
   }],
+  ["site, an empty one", "site", (page) => press(page, "site-empty")],
+  ["fill, of an empty site", "site", async (page) => {
+    await press(page, "site-empty");
+    await page.locator('nav a[href="#fill"]').click();
+    await page.locator(".view.fill").waitFor();
+    await unfoldAll(page);
+  }],
   ["site, a finish and a product", "site", async (page) => {
     await press(page, "shelf-product");
     await unfoldAll(page);

@@ -47,8 +47,19 @@ pub fn list(shared: &Shared) -> Html {
             }
             <ul class="records">{ for found.into_iter().map(|(index, one)| line(shared, open, index, one)) }</ul>
             <div class="buttons">{ added(shared, open, "record") }</div>
+            <p class="hint">{ shared.say("site-empty-hint") }</p>
+            <div class="buttons">{ empty(shared) }</div>
         </>
     }
+}
+
+/// A site with nothing in it in the place of this one, which is put aside and survives a reload.
+fn empty(shared: &Shared) -> Html {
+    let own = shared.clone();
+    let onclick = move |_: MouseEvent| {
+        own.put_aside_for(Act::TakeSite(Box::default()).action());
+    };
+    html! { <button type="button" name="site-empty" {onclick}>{ shared.say("site-empty") }</button> }
 }
 
 /// The name of a record; one without a name is told by its kind and number.
