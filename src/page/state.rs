@@ -48,9 +48,8 @@ impl Reducible for Now {
         let comes_back = |state: &Rc<Typed>| matches!(&action, Action::Replace(whole) if **whole == **state);
         let removed = match &self.removed {
             Some(removed) if comes_back(removed) => None,
-            _ if takes_away(&self.typed, &action) && !self.before().is_some_and(comes_back) => {
-                Some(self.typed.clone())
-            }
+            // A step back takes the step away: it can be had again.
+            _ if takes_away(&self.typed, &action) => Some(self.typed.clone()),
             removed => removed.clone(),
         };
         if self.before().is_some_and(comes_back) {

@@ -2,6 +2,8 @@
 
 use super::super::{Filling, Typed};
 use crate::site::{Entry, Record, Standard, Standing};
+use crate::trade::label;
+use crate::units::System;
 
 /// What was typed, asked about this standard's product and floor in one machine with one measure, the tank filled
 /// to `percent` of it. The standard counts as in force, draft or not, and no area comes along.
@@ -22,7 +24,7 @@ pub fn asked(typed: &Typed, standard: &Standard, machine: &str, measure: &str, p
     out.site.standards.push(Standard { standing: Standing::InForce, ..standard.clone() });
     // A draft means what it means to whoever writes it now.
     if standard.standing != Standing::Draft {
-        out.system = standard.system;
+        out.system = read_in(&out, standard);
     }
     out.ask.floor.clone_from(&standard.floor);
     out.ask.product.clone_from(&standard.product);
@@ -33,6 +35,16 @@ pub fn asked(typed: &Typed, standard: &Standard, machine: &str, measure: &str, p
     out.ask.before.clear();
     out.ask.stop_read = false;
     out
+}
+
+/// The units to read a published standard's product in: those shown, unless its label means something else in them
+/// than where the standard was checked.
+pub(super) fn read_in(typed: &Typed, standard: &Standard) -> System {
+    let product = typed.site.products.iter().find(|one| one.id == standard.product);
+    let means = |system: System| {
+        product.and_then(|product| label::read(&product.label, system).ok()).map(|label| label.rule)
+    };
+    if means(typed.system) == means(standard.system) { typed.system } else { standard.system }
 }
 
 /// The records that are in use.

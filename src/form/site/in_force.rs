@@ -3,6 +3,7 @@
 use super::super::action::{Action, Line, Shelf};
 use super::super::{Field, Typed};
 use super::Act;
+use super::asked::read_in;
 use crate::site::Standing;
 
 /// What was typed, held to the standards in force: only their floors are there, each with its own product.
@@ -28,7 +29,7 @@ pub fn held_to_standards(typed: &Typed) -> Typed {
     if let Some(floor) = out.floor().map(|floor| floor.id.clone()) {
         let product = out.in_force(&floor).map(|one| one.product.clone()).unwrap_or_default();
         // What "oz/gal" on a label means must not turn with a switch.
-        out.system = out.in_force(&floor).map_or(out.system, |one| one.system);
+        out.system = out.in_force(&floor).map_or(out.system, |one| read_in(&out, one));
         out.ask.floor = floor;
         out.ask.product = product;
     }
