@@ -212,6 +212,7 @@ test("an empty site is filled from nothing to an amount", async () => {
   await press(page, "stop-read");
   near((await figures(page))["fill.dose"], (10 * US_GALLON) / 65, "10 gal at 1 to 64");
   await page.reload();
+  await page.locator(".view.fill").waitFor();
   assert.equal(await field(page, "machine").locator("option").count(), 1);
   await field(page, "link-back").click();
   await page.waitForFunction(() => document.querySelectorAll('[name="machine"] option').length === 3);
