@@ -37,7 +37,7 @@ pub fn floor_table(shared: &Shared) -> Html {
             site.products.iter().zip(&known).enumerate().map(row).collect(),
         )
     });
-    html! { <><p class="hint">{ shared.say("fits-hint") }</p>{ for tables }</> }
+    html! { <div class="flowing"><p class="hint">{ shared.say("fits-hint") }</p>{ for tables }</div> }
 }
 
 /// The pH of the use solution, its dilution, and whether somebody measured it.
