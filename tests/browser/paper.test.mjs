@@ -110,7 +110,7 @@ async function holds({ pages, texts }, most, what) {
 }
 
 const SHEETS = [
-  ["s2", "chart", 3], ["s2", "standard", 1], ["s2", "labels", 1], ["s2", "trial", 1],
+  ["s2", "chart", 2], ["s2", "standard", 1], ["s2", "labels", 1], ["s2", "trial", 1],
   ["s3", "chart", 2], ["s3", "labels", 2], ["s4", "chart", 2],
 ];
 for (const [standard, part, most] of SHEETS) {
