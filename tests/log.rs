@@ -10,6 +10,8 @@ mod control;
 mod database;
 #[path = "log/erasure.rs"]
 mod erasure;
+#[path = "common/faults.rs"]
+mod faults;
 #[path = "log/fuzz.rs"]
 mod fuzz;
 #[path = "log/golden.rs"]

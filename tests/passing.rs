@@ -14,6 +14,8 @@ mod changes;
 mod conflicts;
 #[path = "passing/edits.rs"]
 mod edits;
+#[path = "common/faults.rs"]
+mod faults;
 #[path = "passing/files.rs"]
 mod files;
 #[path = "passing/fuzz.rs"]

@@ -3,7 +3,7 @@
 use super::keep::store;
 use super::shared::Shared;
 use super::views::open_link;
-use crate::form::action::Shelf;
+use crate::form::site::in_force::choosing;
 use crate::form::{Action, Typed};
 use gloo::events::EventListener;
 use std::rc::Rc;
@@ -34,20 +34,6 @@ struct Props {
 /// Whether there is something for this part to do: it is loaded with the rest of the page.
 pub fn is_wanted() -> bool {
     fragment().is_some() || store::has_own()
-}
-
-/// What chooses the carried fill here, where this device goes by the same standard.
-fn known(here: &Typed, carried: &Typed) -> Option<[Action; 3]> {
-    let (floor, machine, measure) = (carried.floor()?, carried.machine()?, carried.measure()?);
-    let (ours, theirs) = (here.in_force(&floor.id)?, carried.in_force(&floor.id)?);
-    let same =
-        ours.product == theirs.product && ours.dilution == theirs.dilution && ours.version == theirs.version;
-    let has = here.site.machines.iter().any(|one| one.id == machine.id)
-        && here.site.measures.iter().any(|one| one.id == measure.id);
-    let pick = |shelf: Shelf, id: &str| Action::Pick(shelf, id.to_owned());
-    (same && has).then(|| {
-        [pick(Shelf::Floor, &floor.id), pick(Shelf::Machine, &machine.id), pick(Shelf::Measure, &measure.id)]
-    })
 }
 
 /// Takes what a link brings, or asks; and the way back to the device’s own site.
@@ -86,7 +72,7 @@ fn Carried(props: &Props) -> Html {
                         act.emit(Action::Replace(Box::new(typed)));
                         settle();
                     }
-                    Ok(typed) => match known(&latest.borrow(), &typed) {
+                    Ok(typed) => match choosing(&latest.borrow(), &typed) {
                         // The code on the wall chooses what this device goes by anyway.
                         Some(picks) if locked => {
                             for pick in picks {

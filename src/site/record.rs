@@ -358,4 +358,4 @@ macro_rules! records {
     )*};
 }
 
-records!(Machine, Product, Floor, Measure, Area);
+records!(Machine, Product, Floor, Finish, Measure, Area);

@@ -163,18 +163,6 @@ document! {
     }
 }
 
-impl Record for Finish {
-    fn id(&self) -> &str {
-        &self.id
-    }
-    fn name(&self) -> &str {
-        &self.name
-    }
-    fn retired(&self) -> bool {
-        self.retired
-    }
-}
-
 impl Record for Trial {
     fn id(&self) -> &str {
         &self.id

@@ -6,6 +6,7 @@ use crate::error::Mistake;
 use crate::form::{Field, What};
 use crate::limits::{Limit, OutOfRange};
 use crate::number::{self, NumberMistake};
+use crate::site::Entry;
 use crate::source::{Source, Standing};
 use crate::trade::label::LabelMistake;
 use crate::trade::reading::ReadingMistake;
@@ -28,6 +29,14 @@ impl Words {
         // Money has no unit here: its sign stands where the page knows it.
         let space = if unit.symbol.is_empty() { "" } else { "\u{202f}" };
         format!("{}{space}{}", self.number(unit.from_si(si)), unit.symbol)
+    }
+
+    /// What was typed, with the symbol of its unit; empty where nothing was.
+    pub fn entry(&self, entry: &Entry) -> String {
+        match entry.text.trim() {
+            "" => String::new(),
+            text => format!("{text}{THIN_SPACE}{}", unit(&entry.unit).map_or("", |unit| unit.symbol)),
+        }
     }
 
     /// A value in the reader's units; no number can be more than the limit that it came from, so that

@@ -1,6 +1,7 @@
 //! Whatever bytes come, the reader comes to an end and says something.
 
 use super::made::whole;
+use crate::faults::with_faults;
 use brimline::number::Marks;
 use brimline::site::log::questions::{By, Filter, usage};
 use brimline::site::log::{Id, Log, When, csv, current, read, write};
@@ -45,23 +46,6 @@ fn pieces() -> impl Strategy<Value = Vec<String>> {
     ]);
     let piece = prop_oneof![2 => piece.prop_map(str::to_owned), 3 => line, 1 => ".{0,8}"];
     prop::collection::vec(prop_oneof![3 => piece, 1 => Just("\n".to_owned())], 0..16)
-}
-
-/// A file with some bytes changed, left out, put in or cut off.
-fn with_faults(mut file: Vec<u8>, faults: &[(usize, u8, u8)]) -> Vec<u8> {
-    for (at, what, byte) in faults {
-        let at = at % file.len().max(1);
-        if file.is_empty() {
-            break;
-        }
-        match what {
-            0 => file[at] = *byte,
-            1 => drop(file.remove(at)),
-            2 => file.insert(at, *byte),
-            _ => file.truncate(at.max(1)),
-        }
-    }
-    file
 }
 
 #[test]

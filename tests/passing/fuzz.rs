@@ -1,5 +1,6 @@
 //! Whatever bytes come, the readers come to an end and say something.
 
+use crate::faults::with_faults;
 use brimline::site::passing::{Handover, Secret, backup, link, read, sign, verify, write};
 use brimline::site::{Site, demo};
 use proptest::prelude::*;
@@ -69,23 +70,6 @@ fn small() -> Vec<u8> {
         area.machine.clear();
     }
     sign(&site, &Secret::new([1; 32])).expect("it goes out").into_bytes()
-}
-
-/// A file with some bytes changed, left out, put in or cut off.
-fn with_faults(mut file: Vec<u8>, faults: &[(usize, u8, u8)]) -> Vec<u8> {
-    for (at, what, byte) in faults {
-        let at = at % file.len().max(1);
-        if file.is_empty() {
-            break;
-        }
-        match what {
-            0 => file[at] = *byte,
-            1 => drop(file.remove(at)),
-            2 => file.insert(at, *byte),
-            _ => file.truncate(at.max(1)),
-        }
-    }
-    file
 }
 
 #[test]

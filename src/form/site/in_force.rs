@@ -36,6 +36,35 @@ pub fn held_to_standards(typed: &Typed) -> Typed {
     out
 }
 
+/// What chooses a carried fill on a device, where that goes by the same version of the same standard and has the
+/// machine and the measure; none elsewhere.
+///
+/// ```
+/// use brimline::form::{Typed, site::in_force::choosing};
+/// use brimline::site::{Standard, Standing};
+/// let mut here = Typed::default();
+/// assert!(choosing(&here, &here).is_none()); // no standard is in force
+/// let standing = Standing::InForce;
+/// let standard = Standard { floor: "vinyl".into(), product: "neutral".into(), dilution: "1:64".into(), standing, ..Standard::default() };
+/// here.site.standards.push(standard);
+/// let mut other = here.clone();
+/// assert!(choosing(&here, &other).is_some());
+/// other.site.standards[0].dilution = "1:20".into();
+/// assert!(choosing(&here, &other).is_none());
+/// ```
+pub fn choosing(here: &Typed, carried: &Typed) -> Option<[Action; 3]> {
+    let (floor, machine, measure) = (carried.floor()?, carried.machine()?, carried.measure()?);
+    let (ours, theirs) = (here.in_force(&floor.id)?, carried.in_force(&floor.id)?);
+    let same =
+        ours.product == theirs.product && ours.dilution == theirs.dilution && ours.version == theirs.version;
+    let has = here.site.machines.iter().any(|one| one.id == machine.id)
+        && here.site.measures.iter().any(|one| one.id == measure.id);
+    let pick = |shelf: Shelf, id: &str| Action::Pick(shelf, id.to_owned());
+    (same && has).then(|| {
+        [pick(Shelf::Floor, &floor.id), pick(Shelf::Machine, &machine.id), pick(Shelf::Measure, &measure.id)]
+    })
+}
+
 impl Action {
     /// Whether an operator may do it on a device that is set to its standards: ask, read and measure, but change
     /// no record.

@@ -7,8 +7,11 @@ use crate::number::Marks;
 use crate::site::Record;
 use crate::trade::label::{self, LabelMistake};
 
-/// What the records of a shelf are called, or how many there are, has nothing to do with what they hold: every
-/// number field of the record asked about is held to its limit, and its label is read.
+/// The name of the field with a standard's dilution.
+pub const DILUTION: &str = "standard-dilution";
+
+/// Holds the record asked about to what its fields take: every number to its limit, its label and its dilution to
+/// what reads as one. What is left empty is no mistake here.
 pub fn check(typed: &Typed, shelf: Shelf, marks: Marks) -> Outcome {
     let mut out = Outcome::default();
     for field in fields(typed, shelf) {
@@ -17,12 +20,18 @@ pub fn check(typed: &Typed, shelf: Shelf, marks: Marks) -> Outcome {
             out.trouble(field.name(), What::Number(mistake));
         }
     }
-    if let (Shelf::Product, Some(product)) = (shelf, typed.product()) {
-        for (name, text) in [(LABEL, &product.label), (STANDARD, &product.standard)] {
-            match label::read(text, typed.system) {
-                Ok(_) | Err(LabelMistake::Empty) => {}
-                Err(mistake) => out.trouble(name, What::Label(mistake)),
-            }
+    let labels: Vec<(&str, &String)> = match shelf {
+        Shelf::Product => typed
+            .product()
+            .map(|product| vec![(LABEL, &product.label), (STANDARD, &product.standard)])
+            .unwrap_or_default(),
+        Shelf::Standard => typed.standard().map(|one| vec![(DILUTION, &one.dilution)]).unwrap_or_default(),
+        _ => Vec::new(),
+    };
+    for (name, text) in labels {
+        match label::read(text, typed.system) {
+            Ok(_) | Err(LabelMistake::Empty) => {}
+            Err(mistake) => out.trouble(name, What::Label(mistake)),
         }
     }
     out

@@ -4,6 +4,7 @@
 //! does not keep anybody out who can clear the browser’s own storage.
 
 use crate::document::document;
+use base64ct::{Base64UrlUnpadded, Encoding};
 use js_sys::{Array, Object, Uint8Array};
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
@@ -13,16 +14,17 @@ use web_sys::{CryptoKey, Pbkdf2Params};
 pub const KEY: &str = "brimline.lock";
 /// Rounds of PBKDF2 with HMAC-SHA-256: OWASP, Password Storage Cheat Sheet, from memory.
 const ROUNDS: u32 = 600_000;
-const BYTES: usize = 32;
+/// Of the salt, and of what is made.
+const BYTES: u32 = 32;
 
 document! {
     /// What is kept of a passcode.
     Lock {
-        /// Random bytes, as hex digits.
+        /// Random bytes, base64url.
         salt: String,
         /// How many rounds were made.
         rounds: u32,
-        /// What they made, as hex digits.
+        /// What they made, base64url.
         made: String,
     }
 }
@@ -49,10 +51,14 @@ pub fn held() -> Option<Lock> {
 /// # Errors
 /// Where the browser has no cryptography or keeps nothing.
 pub async fn set(passcode: &str) -> Result<(), Unable> {
-    let mut salt = [0_u8; BYTES];
+    let mut salt = [0_u8; BYTES as usize];
     gloo::utils::window().crypto()?.get_random_values_with_u8_array(&mut salt)?;
     let made = derived(passcode, &salt, ROUNDS).await?;
-    let lock = Lock { salt: hex(&salt), rounds: ROUNDS, made: hex(&made) };
+    let lock = Lock {
+        salt: Base64UrlUnpadded::encode_string(&salt),
+        rounds: ROUNDS,
+        made: Base64UrlUnpadded::encode_string(&made),
+    };
     let text = serde_json::to_string(&lock).map_err(|_| Unable)?;
     gloo::utils::window().local_storage()?.ok_or(Unable)?.set_item(KEY, &text)?;
     Ok(())
@@ -63,8 +69,9 @@ pub async fn set(passcode: &str) -> Result<(), Unable> {
 /// # Errors
 /// Where the browser has no cryptography.
 pub async fn open(lock: &Lock, passcode: &str) -> Result<bool, Unable> {
-    let salt = bytes(&lock.salt).ok_or(Unable)?;
-    let right = hex(&derived(passcode, &salt, lock.rounds.max(1)).await?) == lock.made;
+    let salt = Base64UrlUnpadded::decode_vec(&lock.salt).map_err(|_| Unable)?;
+    let right =
+        Base64UrlUnpadded::encode_string(&derived(passcode, &salt, lock.rounds.max(1)).await?) == lock.made;
     if right {
         gloo::utils::window().local_storage()?.ok_or(Unable)?.remove_item(KEY)?;
     }
@@ -78,15 +85,6 @@ async fn derived(passcode: &str, salt: &[u8], rounds: u32) -> Result<Vec<u8>, Un
     let key = JsFuture::from(subtle.import_key_with_str("raw", &raw, "PBKDF2", false, &usages)?).await?;
     let salt: Object = Uint8Array::from(salt).into();
     let how = Pbkdf2Params::new("PBKDF2", &"SHA-256".into(), rounds, &salt);
-    let bits = subtle.derive_bits_with_object(&how, key.unchecked_ref::<CryptoKey>(), 8 * 32)?;
+    let bits = subtle.derive_bits_with_object(&how, key.unchecked_ref::<CryptoKey>(), 8 * BYTES)?;
     Ok(Uint8Array::new(&JsFuture::from(bits).await?).to_vec())
-}
-
-fn hex(bytes: &[u8]) -> String {
-    bytes.iter().fold(String::new(), |out, byte| out + &format!("{byte:02x}"))
-}
-
-fn bytes(hex: &str) -> Option<Vec<u8>> {
-    let digit = |at: usize| u8::from_str_radix(hex.get(at..at + 2)?, 16).ok();
-    (0..hex.len()).step_by(2).map(digit).collect()
 }

@@ -23,7 +23,6 @@ use crate::page::editors::{
 use crate::page::shared::Shared;
 use crate::site::Dispenser;
 use crate::trade::label::Rule;
-use crate::units::unit;
 use yew::prelude::*;
 
 /// The view.
@@ -168,14 +167,10 @@ fn by_standard(shared: &Shared) -> Html {
     else {
         return Html::default();
     };
-    let contact = match standard.contact.text.trim() {
-        "" => String::new(),
-        time => format!("{time}\u{202f}{}", unit(&standard.contact.unit).map_or("", |unit| unit.symbol)),
-    };
     let rinse = if standard.rinse { shared.say("standard-rinse-do") } else { String::new() };
     let lines = [
         ("standard-ppe", standard.ppe.clone()),
-        ("standard-contact", contact),
+        ("standard-contact", shared.words.entry(&standard.contact)),
         ("standard-rinse", rinse),
         ("standard-pad", standard.pad.clone()),
         ("standard-order", standard.order.clone()),

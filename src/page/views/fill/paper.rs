@@ -10,7 +10,7 @@ use crate::page::components::{Steps, computed, computed_as};
 use crate::page::shared::Shared;
 use crate::page::views::table;
 use crate::site::{Dispenser, Product};
-use crate::units::{Kind, unit};
+use crate::units::Kind;
 use crate::words::Argument;
 use yew::prelude::*;
 
@@ -73,7 +73,6 @@ pub fn level_table(shared: &Shared, dispenser: Dispenser) -> Html {
     }
     let line = |(index, level): (usize, Level)| {
         let name = |what: &str| format!("fill.level.{}.{what}", index + 1);
-        let unit = unit(&level.entry.unit).map(|unit| unit.symbol).unwrap_or_default();
         let out = level.rounded.map(|rounded| {
             let text = match rounded.kind {
                 Kind::Count => counted(shared, "count-whole", rounded),
@@ -83,7 +82,7 @@ pub fn level_table(shared: &Shared, dispenser: Dispenser) -> Html {
         });
         html! {
             <tr>
-                <th scope="row">{ format!("{}\u{202f}{unit}", level.entry.text) }</th>
+                <th scope="row">{ shared.words.entry(&level.entry) }</th>
                 <td>{ computed(shared, name("water"), level.water) }</td>
                 <td>{ out.unwrap_or_else(|| shared.say("level-coarse").into()) }</td>
                 <td>{ computed(shared, name("dose"), level.dose) }</td>

@@ -5,13 +5,13 @@ mod checked;
 pub use checked::checked;
 
 use crate::form::action::{Line, Shelf, StandardLine};
+use crate::form::site::library::{DILUTION, check};
 use crate::form::site::{Act, changed_since};
-use crate::form::{Action, Field, Outcome, What};
+use crate::form::{Action, Field};
 use crate::page::components::{Choice, Text, button, choice, named, number_field, switch, text_field};
 use crate::page::focus;
 use crate::page::shared::Shared;
 use crate::site::{Standard, Standing};
-use crate::trade::label::{self, LabelMistake};
 use crate::words::Argument;
 use yew::prelude::*;
 
@@ -81,25 +81,8 @@ fn begun(shared: &Shared) -> Html {
     html! { <button type="button" name="standard-add" {onclick}>{ shared.say("standard-add") }</button> }
 }
 
-/// What is wrong with what was typed into a draft.
-pub fn mistakes(shared: &Shared, standard: &Standard) -> Outcome {
-    let mut out = Outcome::default();
-    if let Err(mistake) = label::read(&standard.dilution, shared.system())
-        && mistake != LabelMistake::Empty
-    {
-        out.trouble("standard-dilution", What::Label(mistake));
-    }
-    for field in [Field::StandardContact, Field::StandardFrequency] {
-        let Some(entry) = field.entry(&shared.typed) else { continue };
-        if let Err(mistake) = entry.check(field.limit(), field.units(), shared.marks()) {
-            out.trouble(field.name(), What::Number(mistake));
-        }
-    }
-    out
-}
-
 fn draft(shared: &Shared, standard: &Standard) -> Html {
-    let outcome = mistakes(shared, standard);
+    let outcome = check(&shared.typed, Shelf::Standard, shared.marks());
     let text = |line: StandardLine, key: &'static str, value: &str, tall: bool| {
         let mistake =
             outcome.at(key).map(|what| shared.words.trouble(what, &shared.say(key), None, ("", "")));
@@ -128,7 +111,7 @@ fn draft(shared: &Shared, standard: &Standard) -> Html {
                 { text(StandardLine::Name, "standard-name", &standard.name, false) }
                 { choice(shared, one_of(Shelf::Floor, "standard-floor", &standard.floor), |id| Act::StandardFloor(id).action()) }
                 { choice(shared, one_of(Shelf::Product, "standard-product", &standard.product), |id| Act::StandardProduct(id).action()) }
-                { text(StandardLine::Dilution, "standard-dilution", &standard.dilution, false) }
+                { text(StandardLine::Dilution, DILUTION, &standard.dilution, false) }
                 { text(StandardLine::Pad, "standard-pad", &standard.pad, false) }
                 { number(Field::StandardContact) }
                 { number(Field::StandardFrequency) }
@@ -153,17 +136,13 @@ fn published(shared: &Shared, standard: &Standard) -> Html {
     let name = |found: Option<&str>| found.unwrap_or_default().to_owned();
     let floor = site.floors.iter().find(|one| one.id == standard.floor).map(|one| one.name.as_str());
     let product = site.products.iter().find(|one| one.id == standard.product).map(|one| one.name.as_str());
-    let told = |entry: &crate::site::Entry| match entry.text.trim() {
-        "" => String::new(),
-        text => format!("{text} {}", crate::units::unit(&entry.unit).map_or("", |unit| unit.symbol)),
-    };
     let rows = [
         ("standard-floor", name(floor)),
         ("standard-product", name(product)),
         ("standard-dilution", standard.dilution.clone()),
         ("standard-pad", standard.pad.clone()),
-        ("standard-contact", told(&standard.contact)),
-        ("standard-frequency", told(&standard.frequency)),
+        ("standard-contact", shared.words.entry(&standard.contact)),
+        ("standard-frequency", shared.words.entry(&standard.frequency)),
         ("standard-rinse", if standard.rinse { shared.say("yes") } else { shared.say("no") }),
         ("standard-order", standard.order.clone()),
         ("standard-ppe", standard.ppe.clone()),
