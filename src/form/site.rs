@@ -9,7 +9,6 @@ pub mod history;
 pub mod in_force;
 mod keep;
 pub mod library;
-pub mod patches;
 pub mod proof;
 pub mod references;
 

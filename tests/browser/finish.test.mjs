@@ -112,6 +112,15 @@ test("three patches, what was seen, and a draft of the one that is chosen", asyn
   assert.deepEqual([draft.standing, draft.floor, draft.product, draft.dilution], ["draft", "vinyl", "daily", "1:64.25"]);
 });
 
+test("what was seen on a patch stays in sight while nothing can be mixed", async () => {
+  const page = await atSite();
+  await write(page, "patch-1-gloss", "61");
+  await write(page, "trial-batch", "a cup");
+  assert.ok(await page.locator("#trial-batch-mistake").isVisible());
+  assert.equal(await field(page, "patch-1-gloss").inputValue(), "61");
+  assert.ok(await field(page, "patch-3-note").isVisible());
+});
+
 test("a finish on its floor narrows the floor everywhere", async () => {
   const page = await atSite();
   await press(page, "choose-on-floor");

@@ -7,8 +7,8 @@ use brimline::form::site::Act;
 use brimline::form::site::asked::asked;
 use brimline::form::site::carried::{Carried, carry, open};
 use brimline::form::site::chart::{Chart, Contact, LEVELS, Row, Why, chart};
+use brimline::form::site::finish::trial::{Tried, work};
 use brimline::form::site::history::replaced;
-use brimline::form::site::patches::mixes;
 use brimline::form::{Typed, fill, flow, names};
 use brimline::number::Marks;
 use brimline::site::passing::link::{pack, unpack};
@@ -283,16 +283,22 @@ fn the_mixes_of_a_trial() {
     let (mut typed, _) = draft("vinyl", "degreaser", "5 oz/gal");
     for machine in ["walk-behind", "self-driving"] {
         typed.ask.machine = machine.into();
-        let trial = Trial { floor: "vinyl".into(), product: "degreaser".into(), ..Trial::default() };
-        let mixes = mixes(&typed, &trial, Marks::POINT);
-        for (mix, (dose, water)) in
-            mixes.iter().zip([("30.303", "969.697"), ("44.563", "955.437"), ("58.824", "941.176")])
-        {
-            let amounts = mix.amounts.as_ref().expect("amounts");
-            assert_printed(in_unit(Volume::new(amounts.dose.si), "ml"), dose);
-            assert_printed(in_unit(Volume::new(amounts.water.si), "ml"), water);
+        let mixes = tried(&typed, "degreaser").mixes;
+        assert_eq!(mixes.len(), 3);
+        for (mix, dose) in mixes.iter().zip(["30.303", "44.563", "58.824"]) {
+            assert_printed(in_unit(Volume::new(mix.amount.si), "ml"), dose);
+            let (rounded, water) = (mix.rounded.expect("enough").si, mix.water.expect("a liquid").si);
+            assert_printed(in_unit(Volume::new(rounded + water), "ml"), "1000.000");
         }
     }
+}
+
+/// A trial of a product on the vinyl, as it is asked about.
+fn tried(typed: &Typed, product: &str) -> Tried {
+    let mut typed = typed.clone();
+    let trial = Trial { id: "t9".into(), floor: "vinyl".into(), product: product.into(), ..Trial::default() };
+    typed.site.trials = vec![trial];
+    work(&typed, Marks::POINT)
 }
 
 /// A powder is weighed: 1/2 to 1 oz (avoirdupois) for a gallon is 14.1748 to 28.3495 g for 3.785412 L, so 3.7446 and
@@ -300,15 +306,12 @@ fn the_mixes_of_a_trial() {
 #[test]
 fn the_mixes_of_a_powder_and_of_a_label_by_the_tank() {
     let typed = Typed::default();
-    let dose = |product: &str, patch: usize| {
-        let trial = Trial { floor: "vinyl".into(), product: product.into(), ..Trial::default() };
-        mixes(&typed, &trial, Marks::POINT)[patch].amounts.as_ref().expect("amounts").dose.si
-    };
+    let dose = |product: &str, patch: usize| tried(&typed, product).mixes[patch].amount.si;
     assert_printed(dose("powder", 0) * 1e3, "3.7446");
     assert_printed(dose("powder", 2) * 1e3, "7.4892");
-    assert_printed(dose("vinegar", 1) * 1e6, "4.6875");
-    let gone = Trial { product: "no such".into(), ..Trial::default() };
-    assert!(mixes(&typed, &gone, Marks::POINT).iter().all(|mix| mix.amounts.is_err()));
+    assert_printed(dose("vinegar", 0) * 1e6, "4.6875");
+    let gone = tried(&typed, "no such");
+    assert!(gone.mixes.is_empty() && gone.outcome.at("trial-product").is_some());
 }
 
 #[test]

@@ -6,6 +6,8 @@ mod fits;
 mod rinse;
 mod trial;
 
+pub use trial::titled;
+
 use crate::form::Field;
 use crate::form::action::{Line, Shelf};
 use crate::form::site::Act;

@@ -14,7 +14,7 @@ use crate::page::components::{
 use crate::page::shared::Shared;
 use crate::page::views::site::library::shelf_buttons;
 use crate::page::views::table;
-use crate::site::{Film, Record, Trial};
+use crate::site::{Film, Patch, Record};
 use crate::units::{Kind, System};
 use crate::words::Argument;
 use yew::prelude::*;
@@ -46,7 +46,11 @@ pub fn trial(shared: &Shared, tried: &Tried) -> Html {
             <p>{ shared.say("trial-how") }</p>
             { mixes(shared, tried) }
             { warnings(shared, &tried.outcome.answer.remarks) }
-            { for tried.mixes.iter().map(|mix| patch(shared, tried, trial, mix)) }
+            { for trial.patches.iter().enumerate().filter_map(|(index, seen)| {
+                let mix = tried.mixes.iter().find(|mix| mix.patch == index);
+                // What was seen stays in sight while nothing can be mixed.
+                (mix.is_some() || tried.mixes.is_empty()).then(|| patch(shared, tried, index, seen, mix))
+            }) }
             { slip_source(shared) }
             { assumptions(shared, &tried.outcome.answer.remarks) }
         </>
@@ -123,9 +127,9 @@ fn mixes(shared: &Shared, tried: &Tried) -> Html {
 }
 
 /// What was seen on one patch.
-fn patch(shared: &Shared, tried: &Tried, trial: &Trial, mix: &Mix) -> Html {
-    let (index, number) = (mix.patch, mix.patch + 1);
-    let Some(record) = trial.patches.get(index) else { return Html::default() };
+fn patch(shared: &Shared, tried: &Tried, index: usize, record: &Patch, mix: Option<&Mix>) -> Html {
+    let number = index + 1;
+    let title = mix.map_or_else(|| shared.say(end_key(record.aim)), |mix| titled(shared, "trial-patch", mix));
     let film = Choice {
         name: format!("patch-{number}-film").into(),
         label: shared.say("patch-film"),
@@ -147,7 +151,7 @@ fn patch(shared: &Shared, tried: &Tried, trial: &Trial, mix: &Mix) -> Html {
     };
     html! {
         <fieldset>
-            <legend>{ titled(shared, "trial-patch", mix) }</legend>
+            <legend>{ title }</legend>
             <div class="fields">
                 { choice(shared, film, seen) }
                 { number_field(shared, &tried.outcome, Field::PatchGloss(index), None) }

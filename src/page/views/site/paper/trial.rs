@@ -5,13 +5,13 @@ use super::facts;
 use super::sheet::sheet as running;
 use crate::answer::Value;
 use crate::form::site::chart::Why;
-use crate::form::site::patches::{Amounts, Mix, mixes};
+use crate::form::site::finish::candidates::Suits;
+use crate::form::site::finish::end_key;
+use crate::form::site::finish::trial::{Mix, Tried, work};
 use crate::page::components::computed_as;
 use crate::page::shared::Shared;
-use crate::page::views::fill::amount::counted;
-use crate::site::{Film, Record, Trial};
-use crate::trade::governing::Aim;
-use crate::units::{Kind, unit};
+use crate::page::views::site::finish::titled;
+use crate::site::{Film, Patch, Record, Trial};
 use crate::words::Argument;
 use yew::prelude::*;
 
@@ -30,13 +30,14 @@ pub fn sheet(shared: &Shared, trial: &Trial) -> Html {
             ("label", Argument::text(label)),
         ],
     );
-    let batch = format!(
-        "{}\u{202f}{}",
-        trial.batch.text,
-        unit(&trial.batch.unit).map(|unit| unit.symbol).unwrap_or_default()
-    );
+    let batch = shared.words.entry(&trial.batch);
     let columns = ["paper-patch", "paper-gloss", "paper-film", "paper-slip", "paper-notes"];
-    let rows = mixes(&shared.typed, trial, shared.marks());
+    let tried = work(&shared.typed, shared.marks());
+    // Where nothing can be mixed the records stand all the same, with the reason.
+    let rows = trial.patches.iter().enumerate().filter_map(|(index, seen)| {
+        let mix = tried.mixes.iter().find(|mix| mix.patch == index);
+        (mix.is_some() || tried.mixes.is_empty()).then(|| patch(shared, &tried, seen, mix))
+    });
     let content = html! {
         <>
             <h2 class="chart-title">{ facts::written(shared, &trial.name) }</h2>
@@ -45,7 +46,7 @@ pub fn sheet(shared: &Shared, trial: &Trial) -> Html {
             <table class="patches">
                 <caption><span>{ shared.say("paper-patches-caption") }</span></caption>
                 <thead><tr>{ for columns.map(|key| html! { <th scope="col">{ shared.say(key) }</th> }) }</tr></thead>
-                <tbody>{ for rows.iter().enumerate().map(|(index, mix)| patch(shared, index + 1, mix)) }</tbody>
+                <tbody>{ for rows }</tbody>
             </table>
             <p>{ shared.say("paper-film-hint") }</p>
             <div class="signed">
@@ -61,13 +62,8 @@ pub fn sheet(shared: &Shared, trial: &Trial) -> Html {
     running(shared, shared.say("paper-patches"), content)
 }
 
-fn patch(shared: &Shared, number: usize, mix: &Mix) -> Html {
-    let aim = match mix.patch.aim {
-        Aim::Low => "paper-aim-low",
-        Aim::Middle => "paper-aim-middle",
-        Aim::High => "paper-aim-high",
-    };
-    let film = match mix.patch.film {
+fn patch(shared: &Shared, tried: &Tried, seen: &Patch, mix: Option<&Mix>) -> Html {
+    let film = match seen.film {
         Film::NotSeen => String::new(),
         Film::None => shared.say("paper-film-none"),
         Film::Slight => shared.say("paper-film-slight"),
@@ -77,41 +73,42 @@ fn patch(shared: &Shared, number: usize, mix: &Mix) -> Html {
     html! {
         <tr>
             <th scope="row">
-                <span>{ shared.say(aim) }</span>
-                { match &mix.amounts {
-                    Ok(amounts) => told(shared, number, amounts),
-                    Err(troubles) => html! {
-                        <span class="why">{ facts::why(shared, &Why::Troubles(troubles.clone())) }</span>
+                { match mix {
+                    Some(mix) => told(shared, mix),
+                    None => html! {
+                        <>
+                            <span>{ shared.say(end_key(seen.aim)) }</span>
+                            <span class="why">{ facts::why(shared, &Why::Troubles(tried.outcome.troubles.clone())) }</span>
+                        </>
                     },
                 } }
             </th>
-            { box_of(&mix.patch.gloss.text) }
+            { box_of(&seen.gloss.text) }
             { box_of(&film) }
-            { box_of(&mix.patch.slip.text) }
-            { box_of(&mix.patch.note) }
+            { box_of(&seen.slip.text) }
+            { box_of(&seen.note) }
         </tr>
     }
 }
 
-/// So much concentrate into so much water, both in both units: a batch is small, and its water is measured like its dose.
-fn told(shared: &Shared, number: usize, amounts: &Amounts) -> Html {
-    let as_dose =
-        |value: Value| if value.kind == Kind::Fill { Value { kind: Kind::Dose, ..value } } else { value };
-    let text = |value: Value| match value.kind {
-        Kind::Count => counted(shared, "count-whole", value),
-        _ => both(shared, as_dose(value)).join(" · "),
-    };
-    let name = |what: &str| format!("patch.{number}.{what}");
+/// So much concentrate into so much water, as the page says it, both in both units: a batch is small, and its water is
+/// measured like its dose.
+fn told(shared: &Shared, mix: &Mix) -> Html {
+    let text = |value: Value| both(shared, value).join(" · ");
+    let name = |what: &str| format!("finish.patch.{}.{what}", mix.patch + 1);
+    let amount = |what: &str, value: Value| html! { { computed_as(name(what), value, text(value)) } };
+    let harms = mix.candidate.suits == Suits::DoesNotFit;
     html! {
         <>
-            <span>{ computed_as(name("dose"), amounts.dose, text(amounts.dose)) }</span>
-            <span>{ shared.say("paper-into") }{ " " }{ computed_as(name("water"), amounts.water, text(amounts.water)) }</span>
-            { for amounts.ratio.map(|ratio| html! {
-                <span>{ shared.tell("paper-makes", &[("n", shared.argument(ratio))]) }</span>
+            <span>{ titled(shared, "trial-patch", mix) }</span>
+            <span>{ mix.rounded.map_or_else(|| shared.say("trial-too-little").into(), |value| amount("rounded", value)) }</span>
+            { for mix.water.map(|water| html! {
+                <span>{ shared.say("paper-into") }{ " " }{ amount("water", water) }</span>
             }) }
-            { for amounts.remarks.iter().map(|remark| html! {
-                <span class="why">{ shared.words.remark(remark, shared.system()) }</span>
+            { for mix.makes.map(|makes| html! {
+                <span>{ shared.tell("paper-makes", &[("n", shared.argument(makes))]) }</span>
             }) }
+            if harms { <span class="why">{ shared.say(mix.candidate.suits.key()) }</span> }
         </>
     }
 }
