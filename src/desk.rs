@@ -9,6 +9,7 @@ mod digest;
 mod fault;
 mod fingerprint;
 mod lock;
+mod one_file;
 mod places;
 mod precache;
 mod recompute;
@@ -18,6 +19,7 @@ mod suite;
 mod tools;
 
 use fault::Fault;
+use places::Places;
 use std::path::Path;
 use std::process::ExitCode;
 
@@ -32,7 +34,8 @@ Brimline's desk tool
   cargo run -- test [--only PART ...]    install what the checks need and run them all, or these parts:
                                          lint, native, wasm, browser, bench, reference
   cargo run -- recompute FILE            work an answer saved from the page out again, and compare
-  cargo run -- pack                      cut a build into chunks, then precache (Trunk calls this)
+  cargo run -- pack                      cut a build into chunks, precache, and seal the page into
+                                         target/brimline.html (Trunk calls this)
   cargo run -- precache                  list a build's files in its worker.js
   cargo run -- help                      this text
 ";
@@ -62,11 +65,13 @@ fn dispatch(words: &[&str]) -> Result<ExitCode, Fault> {
         ["test", rest @ ..] => return suite::run(rest),
         ["recompute", file] => return Ok(recompute::run(Path::new(file))),
         ["recompute", ..] => return Err(Fault::misuse("recompute takes one file.".to_owned())),
-        ["precache"] => precache::run()?,
+        ["precache"] => precache::run(&Places::find()?, &places::staging()?)?,
         // One command: Trunk runs the hooks of a stage side by side.
         ["pack"] => {
-            split::run()?;
-            precache::run()?;
+            let (places, build) = (Places::find()?, places::staging()?);
+            split::run(&places, &build)?;
+            precache::run(&places, &build)?;
+            one_file::run(&places, &build)?;
         }
         ["help" | "--help" | "-h"] => print!("{USAGE}"),
         [word, ..] => return Err(Fault::misuse(format!("This tool does not know \"{word}\"."))),

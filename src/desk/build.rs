@@ -16,7 +16,7 @@ pub fn page(places: &Places) -> Result<(), Fault> {
     let sources = fingerprint::of(places.root())?;
     let stamp = places.stamp();
     let built = fs::read_to_string(&stamp).is_ok_and(|built| built == sources);
-    if built && places.page().join("index.html").is_file() {
+    if built && places.page().join("index.html").is_file() && places.one_file().is_file() {
         println!("The page is up to date.");
         return Ok(());
     }

@@ -30,6 +30,11 @@ impl Places {
         self.root.join("target/page")
     }
 
+    /// The page in one file, for a memory stick.
+    pub fn one_file(&self) -> PathBuf {
+        self.root.join("target/brimline.html")
+    }
+
     /// What the finished page was made from; outside the page, so that it is not served.
     pub fn stamp(&self) -> PathBuf {
         self.root.join("target/page.stamp")
@@ -60,6 +65,16 @@ impl Places {
     pub fn python(&self) -> PathBuf {
         self.cache.join("python")
     }
+}
+
+/// The folder of the build that Trunk is about to finish.
+///
+/// # Errors
+/// When this was not started by Trunk.
+pub fn staging() -> Result<PathBuf, Fault> {
+    env::var_os("TRUNK_STAGING_DIR").map(PathBuf::from).ok_or_else(|| {
+        Fault::new("TRUNK_STAGING_DIR names no folder with a build in it.").by_hand("trunk build --release")
+    })
 }
 
 /// Cargo names the package folder to what it runs; otherwise the nearest one above counts.

@@ -1,8 +1,7 @@
 //! Seals a build for offline use: writes the list of its real files, each with its digest, and a
 //! version made from them into the service worker.
 //!
-//! Trunk calls this after each build (the hook in `Trunk.toml`) with the build's folder in
-//! `TRUNK_STAGING_DIR`.
+//! `pack` calls this after each build.
 
 use super::digest::{Pieces, integrity};
 use super::fault::Fault;
@@ -10,8 +9,8 @@ use super::fingerprint::files;
 use super::places::Places;
 use std::collections::BTreeMap;
 use std::fmt::Write;
-use std::path::{Path, PathBuf};
-use std::{env, fs};
+use std::fs;
+use std::path::Path;
 
 /// The worker's source, relative to the checkout.
 const TEMPLATE: &str = "src/page/offline/worker.js";
@@ -27,14 +26,11 @@ const VERSION_LENGTH: usize = 16;
 ///
 /// # Errors
 /// When no build is named, or its files cannot be read or written.
-pub fn run() -> Result<(), Fault> {
-    let build = env::var_os("TRUNK_STAGING_DIR").map(PathBuf::from).ok_or_else(|| {
-        Fault::new("TRUNK_STAGING_DIR names no folder with a build in it.").by_hand("trunk build --release")
-    })?;
-    let template = Places::find()?.root().join(TEMPLATE);
+pub fn run(places: &Places, build: &Path) -> Result<(), Fault> {
+    let template = places.root().join(TEMPLATE);
     let template = fs::read_to_string(&template).map_err(|error| Fault::file(&template, &error))?;
     let worker = build.join(WORKER);
-    fs::write(&worker, seal(&template, &read(&build)?)?).map_err(|error| Fault::file(&worker, &error))
+    fs::write(&worker, seal(&template, &read(build)?)?).map_err(|error| Fault::file(&worker, &error))
 }
 
 /// All files of a build by their address on the page.

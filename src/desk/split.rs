@@ -7,7 +7,7 @@ use super::child;
 use super::fault::Fault;
 use super::places::Places;
 use super::tools::Tools;
-use std::path::{Path, PathBuf};
+use std::path::Path;
 use std::{env, fs};
 
 /// What wasm-opt is told, of the page and of the benchmark that speaks for it.
@@ -27,15 +27,7 @@ pub const OPTIMIZE: &[&str] = &[
 ///
 /// # Errors
 /// When there is no compiled page, or one of the tools fails.
-pub fn run() -> Result<(), Fault> {
-    let build = env::var_os("TRUNK_STAGING_DIR").map(PathBuf::from).ok_or_else(|| {
-        Fault::new("TRUNK_STAGING_DIR names no folder with a build in it.").by_hand("trunk build --release")
-    })?;
-    let places = Places::find()?;
-    cut(&places, &build)
-}
-
-fn cut(places: &Places, build: &Path) -> Result<(), Fault> {
+pub fn run(places: &Places, build: &Path) -> Result<(), Fault> {
     let profile = env::var("TRUNK_PROFILE").unwrap_or_else(|_| "release".to_owned());
     let target = places.compiled();
     let compiled = target.join("wasm32-unknown-unknown").join(&profile).join("brimline.wasm");

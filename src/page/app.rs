@@ -4,7 +4,7 @@ use super::carried;
 use super::components::{Text, open_saved, pick, text_field};
 use super::keep::store::{self, Found};
 use super::keep::{download, lock, today, update};
-use super::place::{Place, use_place};
+use super::place::{self, Place, use_place};
 use super::rest::{Loaded, use_rest, use_rest_soon};
 use super::shared::Shared;
 use super::views::fill_view;
@@ -81,6 +81,7 @@ pub fn App() -> Html {
             <footer>
                 <p>{ shared.say("privacy") }</p>
                 <p class="defer">{ shared.say("caution-defer") }</p>
+                if place::is_file() { <p data-part="from-file">{ shared.say("from-file") }</p> }
                 if !locked {
                     { text_field(&shared, site_name(&shared)) }
                     { open_saved(&shared) }

@@ -46,6 +46,11 @@ impl Place {
     }
 }
 
+/// Whether the page was opened from a file, without a server.
+pub fn is_file() -> bool {
+    gloo::utils::window().location().protocol().is_ok_and(|protocol| protocol == "file:")
+}
+
 /// Follows the address.
 #[hook]
 pub fn use_place() -> Place {

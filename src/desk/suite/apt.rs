@@ -8,6 +8,10 @@ use std::process::Command;
 
 /// The names that a usable browser goes by.
 const BROWSERS: [&str; 4] = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"];
+/// The names that the second browser goes by, which opens the single file.
+const SECOND_BROWSERS: [&str; 2] = ["firefox", "firefox-esr"];
+/// What brings it.
+const SECOND_PACKAGES: [&str; 1] = ["firefox-esr"];
 /// The program that drives it for the WebAssembly tests.
 const DRIVER: &str = "chromedriver";
 /// What brings both, and letters to draw with.
@@ -18,7 +22,15 @@ const PACKAGES: [&str; 3] = ["chromium", "chromium-driver", "fonts-dejavu-core"]
 /// # Errors
 /// When there is none and it cannot be installed.
 pub fn browser() -> Result<PathBuf, Fault> {
-    found_or_installed(&BROWSERS)
+    found_or_installed(&BROWSERS, &PACKAGES)
+}
+
+/// A browser of another make, installed if there is none.
+///
+/// # Errors
+/// When there is none and it cannot be installed.
+pub fn second_browser() -> Result<PathBuf, Fault> {
+    found_or_installed(&SECOND_BROWSERS, &SECOND_PACKAGES)
 }
 
 /// The browser's driver, installed with a browser if there is none.
@@ -26,14 +38,14 @@ pub fn browser() -> Result<PathBuf, Fault> {
 /// # Errors
 /// When there is none and it cannot be installed.
 pub fn driver() -> Result<PathBuf, Fault> {
-    found_or_installed(&[DRIVER])
+    found_or_installed(&[DRIVER], &PACKAGES)
 }
 
-fn found_or_installed(names: &[&str]) -> Result<PathBuf, Fault> {
+fn found_or_installed(names: &[&str], packages: &[&str]) -> Result<PathBuf, Fault> {
     if let Some(found) = tools::on_path(names) {
         return Ok(found);
     }
-    install(&PACKAGES)?;
+    install(packages)?;
     tools::on_path(names).ok_or_else(|| Fault::new(format!("{} was installed but is not on PATH.", names[0])))
 }
 

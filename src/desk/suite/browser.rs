@@ -14,6 +14,7 @@ use std::{env, fs, io};
 /// When the page cannot be built, or Node's packages or the browser cannot be installed.
 pub fn run(places: &Places) -> Result<Tally, Fault> {
     let browser = apt::browser()?;
+    let second = apt::second_browser()?;
     node::recent()?;
     build::page(places)?;
     let tests = node::scripts(places)?.into_iter().filter(|name| name.ends_with(".test.mjs"));
@@ -22,6 +23,8 @@ pub fn run(places: &Places) -> Result<Tally, Fault> {
         .args(tests)
         .env("BRIMLINE_ROOT", places.root())
         .env("BRIMLINE_PAGE", places.page())
+        .env("BRIMLINE_ONE_FILE", places.one_file())
+        .env("BRIMLINE_FIREFOX", second)
         .env("BRIMLINE_DESK", desk(places));
     Tally::of(&mut runner)
 }

@@ -20,6 +20,7 @@ site-name = Name of the site
 view-loading = This part of the page is loading.
 view-failed = This part of the page could not be loaded. Connect to the network, then open it again.
 privacy = Nothing that you type leaves this device. The page works without a network.
+from-file = Opened from a file: a newer version is a newer file, and links and codes to it work on no other device.
 demo-back = Start again with the invented demo site
 update-ready = A new version of this page is ready. What you typed is kept.
 update-use = Use it now
