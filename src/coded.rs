@@ -26,8 +26,7 @@ fn position(codes: &[&str], code: &str) -> Option<usize> {
 
 /// Declares a list of choices, one row each: `Name = "code"`, in the order shown.
 ///
-/// It reads and writes them as their codes by hand: what serde derives for each such list is a
-/// kilobyte of the page, and this a tenth of that.
+/// They are read and written as their codes.
 macro_rules! coded {
     ($(#[$doc:meta])* $name:ident { $($(#[$of:meta])* $one:ident = $code:literal),* $(,)? }) => {
         $(#[$doc])*
@@ -59,18 +58,22 @@ macro_rules! coded {
                 &$crate::shape::Shape::Choice(<Self as $crate::coded::Coded>::CODES);
         }
 
-        impl serde::Serialize for $name {
-            fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-                serializer.serialize_str(self.code())
+        impl $crate::document::Part for $name {
+            fn blank() -> Self {
+                Self::ALL[0]
+            }
+
+            fn seen(&self) -> $crate::document::Seen<'_> {
+                $crate::document::Seen::Text(self.code())
+            }
+
+            fn take(&mut self, value: $crate::document::Seen) -> bool {
+                let $crate::document::Seen::Text(code) = value else { return false };
+                Self::from_code(code).map(|one| *self = one).is_some()
             }
         }
 
-        impl<'de> serde::Deserialize<'de> for $name {
-            fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-                let code = <String as serde::Deserialize>::deserialize(deserializer)?;
-                Self::from_code(&code).ok_or_else(|| serde::de::Error::custom(format!("unknown choice {code}")))
-            }
-        }
+        $crate::document::kept!($name);
     };
 }
 

@@ -1,5 +1,10 @@
 //! What is kept in files, part by part.
 
+mod kinds;
+pub(crate) mod part;
+
+pub use part::{Part, Seen};
+
 /// The most bytes of a file that is opened, 5 MB: no saved answer and no list of areas has a tenth of that.
 pub const MOST_BYTES: usize = 5_000_000;
 
@@ -19,13 +24,11 @@ pub fn checksum(text: &str) -> String {
 /// blank one is not the type's default.
 ///
 /// It is written as an object with a key a field. On reading, a key that the file lacks leaves its
-/// field blank, since an earlier version knew fewer, and a key that nobody knows is passed over. What
-/// serde derives for the same costs three times as much of the page: it holds every field twice and has
-/// a mistake of its own ready for each.
+/// field blank, since an earlier version knew fewer, and a key that nobody knows is passed over.
 macro_rules! document {
     ($(#[$doc:meta])* $name:ident { $($(#[$of:meta])* $field:ident: $kind:ty $(= $blank:expr)?),* $(,)? }) => {
         $(#[$doc])*
-        #[derive(Clone, Debug, PartialEq, Eq)]
+        #[derive(Clone, Debug)]
         pub struct $name { $($(#[$of])* pub $field: $kind),* }
 
         impl Default for $name {
@@ -34,47 +37,98 @@ macro_rules! document {
             }
         }
 
-        impl serde::Serialize for $name {
-            fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-                use serde::ser::SerializeMap;
-                let mut map = serializer.serialize_map(None)?;
-                $(map.serialize_entry(stringify!($field), &self.$field)?;)*
-                map.end()
+        impl $crate::document::Part for $name {
+            fn blank() -> Self {
+                Self::default()
             }
+
+            $crate::document::fields!($($field),*);
         }
 
-        impl<'de> serde::Deserialize<'de> for $name {
-            fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-                struct Reader;
-
-                impl<'de> serde::de::Visitor<'de> for Reader {
-                    type Value = $name;
-
-                    fn expecting(&self, out: &mut std::fmt::Formatter) -> std::fmt::Result {
-                        out.write_str(stringify!($name))
-                    }
-
-                    fn visit_map<A: serde::de::MapAccess<'de>>(self, mut map: A) -> Result<$name, A::Error> {
-                        let mut document = $name::default();
-                        while let Some(key) = map.next_key::<String>()? {
-                            match key.as_str() {
-                                $(stringify!($field) => document.$field = map.next_value()?,)*
-                                _ => drop(map.next_value::<serde::de::IgnoredAny>()?),
-                            }
-                        }
-                        Ok(document)
-                    }
-                }
-
-                deserializer.deserialize_map(Reader)
-            }
-        }
+        $crate::document::compared!($name);
+        $crate::document::kept!($name);
     };
     (@blank) => { Default::default() };
     (@blank $blank:expr) => { $blank };
 }
 
 pub(crate) use document;
+
+/// The methods of a [`Part`] that has fields.
+macro_rules! fields {
+    ($($field:ident),*) => {
+        fn seen(&self) -> $crate::document::Seen<'_> {
+            $crate::document::Seen::Fields(&[$(stringify!($field)),*])
+        }
+
+        // Both compile to the same code, which stands in the page once.
+        fn item(&self, place: usize) -> Option<&dyn $crate::document::Part> {
+            let mut left = place;
+            $(
+                if left == 0 {
+                    return Some(&self.$field);
+                }
+                left -= 1;
+            )*
+            let _ = left;
+            None
+        }
+
+        fn item_mut(&mut self, place: usize) -> Option<&mut dyn $crate::document::Part> {
+            let mut left = place;
+            $(
+                if left == 0 {
+                    return Some(&mut self.$field);
+                }
+                left -= 1;
+            )*
+            let _ = left;
+            None
+        }
+
+        fn clear(&mut self) {
+            *self = Self::blank();
+        }
+    };
+}
+
+pub(crate) use fields;
+
+/// Compares [`Part`]s that have fields.
+macro_rules! compared {
+    ($name:ident) => {
+        impl PartialEq for $name {
+            fn eq(&self, other: &Self) -> bool {
+                $crate::document::part::same(self, other)
+            }
+        }
+
+        impl Eq for $name {}
+    };
+}
+
+pub(crate) use compared;
+
+/// Reads and writes [`Part`]s as serde asks for it.
+macro_rules! kept {
+    ($name:ident) => {
+        impl serde::Serialize for $name {
+            fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+                $crate::document::part::write(self, serializer)
+            }
+        }
+
+        impl<'de> serde::Deserialize<'de> for $name {
+            fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+                let mut one = <Self as $crate::document::Part>::blank();
+                $crate::document::part::read(&mut one, deserializer)?;
+                Ok(one)
+            }
+        }
+    };
+}
+
+pub(crate) use kept;
 
 /// Declares a part of a document as [`document`] does, and its [`Shape`](crate::shape::Shape) with it: what
 /// goes from one device to another is held to that before it is read.

@@ -4,13 +4,12 @@ use super::cautions::container::Holds;
 use super::site::SiteAsk;
 use super::station::Station;
 use crate::coded::coded;
-use crate::document::document;
+use crate::document::{Part, compared, document, fields, kept};
 use crate::site::{
     Area, Entry, Finish, Floor, Machine, Measure, Product, Record, Site, Standard, Standing, Trial, demo,
 };
 use crate::trade::governing::Aim;
 use crate::units::System;
-use serde::{Deserialize, Serialize};
 
 /// The version of [`Typed`] as it is written now.
 pub const SCHEMA: u32 = 4;
@@ -96,7 +95,7 @@ document! {
 }
 
 /// Everything that was typed.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug)]
 pub struct Typed {
     /// [`SCHEMA`] when it was written.
     pub schema: u32,
@@ -127,6 +126,22 @@ impl Default for Typed {
         Self { schema: SCHEMA, system: System::default(), site, ask }
     }
 }
+
+/// A file without one of them holds something else.
+impl Part for Typed {
+    fn blank() -> Self {
+        Self { schema: 0, system: System::default(), site: Site::default(), ask: Ask::default() }
+    }
+
+    fields!(schema, system, site, ask);
+
+    fn is_strict(&self) -> bool {
+        true
+    }
+}
+
+compared!(Typed);
+kept!(Typed);
 
 /// Where the record with this id stands, or the first one in use: a question always has one where the site has
 /// any.

@@ -13,7 +13,7 @@ use std::rc::Rc;
 use yew::prelude::*;
 
 /// Passed down to every part.
-#[derive(Clone, PartialEq)]
+#[derive(Clone)]
 pub struct Shared {
     /// What was typed.
     pub typed: Rc<Typed>,
@@ -27,6 +27,21 @@ pub struct Shared {
     pub locked: bool,
     /// Does something.
     pub act: Callback<Action>,
+}
+
+/// A change makes a new value, so that nobody needs to look through a long site to see whether it is the same.
+impl PartialEq for Shared {
+    fn eq(&self, other: &Self) -> bool {
+        let before = match (&self.before, &other.before) {
+            (Some(one), Some(other)) => Rc::ptr_eq(one, other),
+            (one, other) => one.is_none() && other.is_none(),
+        };
+        before
+            && Rc::ptr_eq(&self.typed, &other.typed)
+            && Rc::ptr_eq(&self.words, &other.words)
+            && (self.limits, self.locked) == (other.limits, other.locked)
+            && self.act == other.act
+    }
 }
 
 impl Shared {

@@ -1,11 +1,9 @@
 //! What is asked for the jobs at the fill station beside a plain fill.
 
 use crate::coded::coded;
+use crate::document::{Part, Seen, kept};
 use crate::form::Field;
 use crate::site::Entry;
-use serde::de::{Deserialize, Deserializer, IgnoredAny, MapAccess, Visitor};
-use serde::ser::{Serialize, SerializeMap, Serializer};
-use std::fmt;
 
 coded! {
     /// What is to be done at the fill station.
@@ -126,60 +124,55 @@ impl Station {
     }
 }
 
+/// The fields of a [`Station`] before its number fields.
+const CHOICES: [&str; 6] = ["job", "rest", "mishap", "method", "other", "blocks"];
+
+/// All of them, by their keys in files.
+const NAMES: &[&str] = &{
+    let mut names = [""; CHOICES.len() + Field::STATION.len()];
+    let mut place = 0;
+    while place < names.len() {
+        names[place] =
+            if place < CHOICES.len() { CHOICES[place] } else { Field::STATION[place - CHOICES.len()].1 };
+        place += 1;
+    }
+    names
+};
+
 /// One object: choices and texts as strings, and each number field under its key.
-impl Serialize for Station {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let texts = [
-            ("job", self.job.code()),
-            ("rest", self.rest.code()),
-            ("mishap", self.mishap.code()),
-            ("method", self.method.code()),
-            ("other", &self.other),
-            ("blocks", &self.blocks),
+impl Part for Station {
+    fn blank() -> Self {
+        Self::default()
+    }
+
+    fn seen(&self) -> Seen<'_> {
+        Seen::Fields(NAMES)
+    }
+
+    fn item(&self, place: usize) -> Option<&dyn Part> {
+        let choices: [&dyn Part; _] =
+            [&self.job, &self.rest, &self.mishap, &self.method, &self.other, &self.blocks];
+        choices.get(place).copied().or_else(|| self.entries.item(place - CHOICES.len()))
+    }
+
+    fn item_mut(&mut self, place: usize) -> Option<&mut dyn Part> {
+        if place >= CHOICES.len() {
+            return self.entries.item_mut(place - CHOICES.len());
+        }
+        let choices: [&mut dyn Part; CHOICES.len()] = [
+            &mut self.job,
+            &mut self.rest,
+            &mut self.mishap,
+            &mut self.method,
+            &mut self.other,
+            &mut self.blocks,
         ];
-        let mut map = serializer.serialize_map(Some(texts.len() + self.entries.len()))?;
-        for (key, text) in texts {
-            map.serialize_entry(key, text)?;
-        }
-        for ((_, key), entry) in Field::STATION.iter().zip(&self.entries) {
-            map.serialize_entry(key, entry)?;
-        }
-        map.end()
+        choices.into_iter().nth(place)
+    }
+
+    fn clear(&mut self) {
+        *self = Self::default();
     }
 }
 
-/// What a file does not hold keeps its default: an earlier version knew fewer fields.
-impl<'de> Deserialize<'de> for Station {
-    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        deserializer.deserialize_map(Reader)
-    }
-}
-
-struct Reader;
-
-impl<'de> Visitor<'de> for Reader {
-    type Value = Station;
-
-    fn expecting(&self, out: &mut fmt::Formatter) -> fmt::Result {
-        out.write_str("what is asked at the fill station")
-    }
-
-    fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<Station, A::Error> {
-        let mut station = Station::default();
-        while let Some(key) = map.next_key::<String>()? {
-            match key.as_str() {
-                "job" => station.job = map.next_value()?,
-                "rest" => station.rest = map.next_value()?,
-                "mishap" => station.mishap = map.next_value()?,
-                "method" => station.method = map.next_value()?,
-                "other" => station.other = map.next_value()?,
-                "blocks" => station.blocks = map.next_value()?,
-                key => match Field::STATION.iter().position(|(_, one)| *one == key) {
-                    Some(index) => station.entries[index] = map.next_value()?,
-                    None => drop(map.next_value::<IgnoredAny>()?),
-                },
-            }
-        }
-        Ok(station)
-    }
-}
+kept!(Station);

@@ -1,7 +1,7 @@
 //! A number of the log.
 
+use crate::document::{Part, Seen, kept};
 use crate::shape::{Shape, Shaped};
-use serde::{Deserialize, Deserializer, Serialize, Serializer, de::Error};
 
 /// Significant digits that a number keeps: more than any measure is exact to. Up to fifteen come back from a file
 /// bit for bit, whoever reads them (Clinger, PLDI 1990).
@@ -66,20 +66,25 @@ impl Shaped for Si {
     const SHAPE: &'static Shape = &Shape::Perhaps;
 }
 
-impl Serialize for Si {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        match self.0 {
-            Some(value) => serializer.serialize_f64(value),
-            None => serializer.serialize_unit(),
-        }
+impl Part for Si {
+    fn blank() -> Self {
+        Self::UNKNOWN
+    }
+
+    fn seen(&self) -> Seen<'_> {
+        self.0.map_or(Seen::Unknown, Seen::Fraction)
+    }
+
+    fn take(&mut self, value: Seen) -> bool {
+        let taken = match value {
+            Seen::Unknown => Some(Self::UNKNOWN),
+            // No whole number below 10^15 has more than the 53 bits of an f64.
+            Seen::Number(number) => Self::new(number as f64),
+            Seen::Fraction(number) => Self::new(number),
+            _ => None,
+        };
+        taken.map(|si| *self = si).is_some()
     }
 }
 
-impl<'de> Deserialize<'de> for Si {
-    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        match Option::<f64>::deserialize(deserializer)? {
-            None => Ok(Self::UNKNOWN),
-            Some(value) => Self::new(value).ok_or_else(|| D::Error::custom(format!("{value} is no amount"))),
-        }
-    }
-}
+kept!(Si);
