@@ -4,6 +4,8 @@
 
 #[path = "site/in_force.rs"]
 mod in_force;
+#[path = "site/left_out.rs"]
+mod left_out;
 #[path = "site/library.rs"]
 mod library;
 #[path = "site/proof.rs"]

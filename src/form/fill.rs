@@ -126,6 +126,9 @@ fn standard_remark(typed: &Typed) -> Option<Remark> {
         );
     }
     let standard = typed.in_force(&floor.id)?;
+    if typed.left_out().is_some() {
+        return None;
+    }
     let named = |code, weight| {
         let version = Value::plain(f64::from(standard.version), Kind::Count);
         Remark::new(code, weight).with("floor", Fact::Text(floor.name.clone())).value("version", version)

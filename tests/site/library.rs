@@ -158,7 +158,8 @@ fn what_a_file_counts_as_a_reference_keeps_a_record_from_being_removed() {
             site[list] = serde_json::json!([{"id": format!("{list}-1")}, {"id": format!("{list}-2")}]);
         }
         let id = format!("{}-2", row.target);
-        site[row.list][0][row.field] = id.clone().into();
+        site[row.list][0][row.field] =
+            if row.within.is_empty() { id.clone().into() } else { serde_json::json!([{ row.within: id }]) };
         let site = serde_json::from_value(site).expect("a site");
         let by = referrers(&site, shelf_of(row.target), &id);
         assert!(by.iter().any(|one| one.shelf == shelf_of(row.list)), "{}.{}", row.list, row.field);

@@ -68,6 +68,8 @@ pub enum Line {
     PatchNote(usize),
     /// Why a warning about the draft asked about does not count, by the warning's code.
     Override(&'static str),
+    /// Why the draft asked about is not for a machine, by its place among those that it leaves out, from 0.
+    LeftOut(usize),
     /// A line of the standard asked about, while it is a draft.
     Rule(StandardLine),
 }
@@ -114,6 +116,7 @@ impl Line {
                 });
                 &mut overrides.get_mut(index)?.reason
             }
+            Self::LeftOut(index) => &mut typed.draft_mut()?.leaves_out.get_mut(index)?.reason,
             Self::Rule(line) => line.text_mut(typed.draft_mut()?),
         })
     }

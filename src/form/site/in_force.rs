@@ -4,7 +4,48 @@ use super::super::action::{Action, Line, Shelf};
 use super::super::{Field, Typed};
 use super::Act;
 use super::asked::read_in;
-use crate::site::Standing;
+use crate::coded::coded;
+use crate::site::{Standard, Standing};
+
+coded! {
+    /// Where a standard stands on the day of the question.
+    #[derive(Default)]
+    Phase {
+        /// Being written; nobody goes by it.
+        #[default]
+        Draft = "draft",
+        /// Published; its first day is still to come.
+        Waits = "waits",
+        /// What everybody goes by.
+        InForce = "in_force",
+        /// Another one took its place.
+        Replaced = "replaced",
+    }
+}
+
+/// Where a standard stands on the day of the question.
+///
+/// ```
+/// use brimline::form::{Typed, site::in_force::{Phase, phase}};
+/// use brimline::site::{Standard, Standing};
+/// let mut typed = Typed::default();
+/// let one = Standard { floor: "wood".into(), standing: Standing::InForce, effective: "2026-03-01".into(), ..Standard::default() };
+/// typed.site.standards.push(one.clone());
+/// typed.ask.today = "2026-02-28".into();
+/// assert_eq!(phase(&typed, &one), Phase::Waits);
+/// typed.ask.today = "2026-03-01".into();
+/// assert_eq!(phase(&typed, &one), Phase::InForce);
+/// ```
+pub fn phase(typed: &Typed, standard: &Standard) -> Phase {
+    match standard.standing {
+        Standing::Draft => Phase::Draft,
+        Standing::InForce if !standard.has_begun(&typed.ask.today) => Phase::Waits,
+        Standing::InForce if typed.in_force(&standard.floor).is_some_and(|one| one.id == standard.id) => {
+            Phase::InForce
+        }
+        Standing::InForce | Standing::Replaced => Phase::Replaced,
+    }
+}
 
 /// What was typed, held to the standards in force: only their floors are there, each with its own product.
 /// Without a standard no floor is left.
@@ -23,7 +64,8 @@ use crate::site::Standing;
 #[must_use]
 pub fn held_to_standards(typed: &Typed) -> Typed {
     let mut out = typed.clone();
-    out.site.standards.retain(|one| one.standing == Standing::InForce);
+    out.ask.held = true;
+    out.site.standards.retain(|one| phase(typed, one) == Phase::InForce);
     let standards = &out.site.standards;
     out.site.floors.retain(|floor| standards.iter().any(|one| one.floor == floor.id));
     if let Some(floor) = out.floor().map(|floor| floor.id.clone()) {

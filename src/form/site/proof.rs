@@ -9,7 +9,7 @@ use crate::form::fill::{self, Fill};
 use crate::form::flow::{self, Flow};
 use crate::form::{Field, Outcome, Typed, What, names};
 use crate::number::Marks;
-use crate::site::{Film, Machine, Measure, Record, Standard, Trial};
+use crate::site::{Film, Machine, Measure, Record, Standard, Trial, says_why};
 use crate::trade::calendar::Date;
 use crate::trade::label::{self, LabelMistake};
 use crate::trade::stock::cost_each;
@@ -57,7 +57,7 @@ pub struct InMachine {
 pub struct Proof {
     /// What stands in the way first, then what warns.
     pub findings: Vec<Finding>,
-    /// Every machine in use.
+    /// Every machine in use that it is for.
     pub machines: Vec<InMachine>,
     /// Checksum of the records that it depends on.
     pub proved: String,
@@ -112,6 +112,11 @@ const PASSING: [&str; 5] = [
     "remark-minimum-narrows",
 ];
 
+/// The machines in use that a standard is for.
+pub fn served<'a>(typed: &'a Typed, standard: &'a Standard) -> impl Iterator<Item = &'a Machine> {
+    in_use(&typed.site.machines).filter(|machine| standard.left_out(&machine.id).is_none())
+}
+
 /// Checks a standard as it is written, `today` being year-month-day.
 ///
 /// ```
@@ -129,7 +134,7 @@ pub fn prove(typed: &Typed, standard: &Standard, today: &str, marks: Marks) -> P
     let records = typed.site.floors.iter().any(|one| one.id == standard.floor)
         && typed.site.products.iter().any(|one| one.id == standard.product);
     if records {
-        for machine in in_use(&typed.site.machines) {
+        for machine in served(typed, standard) {
             let row = in_machine(&mut proof, typed, standard, machine, marks);
             proof.machines.push(row);
         }
@@ -154,8 +159,11 @@ fn written(proof: &mut Proof, typed: &Typed, standard: &Standard, today: &str, m
         Some(product) if product.retired => block("finding-product-retired"),
         Some(_) => {}
     }
-    if in_use(&site.machines).next().is_none() {
+    if served(typed, standard).next().is_none() {
         block("finding-no-machine");
+    }
+    if standard.leaves_out.iter().any(|one| !says_why(&one.reason)) {
+        block("finding-left-out-why");
     }
     match label::read(&standard.dilution, typed.system) {
         Ok(_) => {}
@@ -288,7 +296,7 @@ fn proved(typed: &Typed, standard: &Standard) -> String {
     let floor = site.floors.iter().find(|one| one.id == standard.floor);
     let finish = floor.and_then(|floor| site.finishes.iter().find(|one| one.id == floor.finish));
     let product = site.products.iter().find(|one| one.id == standard.product);
-    let machines: Vec<&Machine> = in_use(&site.machines).collect();
+    let machines: Vec<&Machine> = served(typed, standard).collect();
     let measures: Vec<&Measure> = in_use(&site.measures).collect();
     let parts = [
         serde_json::to_string(&floor),

@@ -57,6 +57,9 @@ pub fn written(shared: &Shared, text: &str) -> String {
 /// Why a number does not stand where it would stand, in words; `shared` is about what was asked.
 pub fn why(shared: &Shared, why: &Why) -> String {
     let told: Vec<String> = match why {
+        Why::LeftOut(reason) => {
+            return shared.tell("paper-left-out", &[("reason", Argument::text(written(shared, reason)))]);
+        }
         Why::Troubles(troubles) => troubles.iter().map(|trouble| trouble_text(shared, trouble)).collect(),
         Why::Remarks(remarks) => {
             let told = remarks.iter().map(|remark| {
