@@ -2,6 +2,8 @@
 
 #![cfg(not(target_arch = "wasm32"))]
 
+#[path = "site/first_day.rs"]
+mod first_day;
 #[path = "site/in_force.rs"]
 mod in_force;
 #[path = "site/left_out.rs"]

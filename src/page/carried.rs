@@ -46,6 +46,13 @@ fn fragment() -> Option<String> {
     hash.strip_prefix(MARK).map(str::to_owned)
 }
 
+/// Whether nothing but the demo is there, whatever the day.
+fn is_untouched(typed: &Typed) -> bool {
+    let mut demo = Typed::default();
+    demo.ask.today.clone_from(&typed.ask.today);
+    *typed == demo
+}
+
 /// An address that says what is open, and does not bring the fill once more when the page is loaded again.
 fn settle() {
     // Where the address cannot be set it brings the same fill again, which is asked about.
@@ -68,7 +75,7 @@ fn Carried(props: &Props) -> Html {
                 let Some(link) = fragment() else { return };
                 match open_link(&link) {
                     // A device that holds nothing but the demo loses nothing.
-                    Ok(typed) if first_visit && **latest.borrow() == Typed::default() => {
+                    Ok(typed) if first_visit && is_untouched(&latest.borrow()) => {
                         act.emit(Action::Replace(Box::new(typed)));
                         settle();
                     }

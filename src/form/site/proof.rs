@@ -9,7 +9,7 @@ use crate::form::fill::{self, Fill};
 use crate::form::flow::{self, Flow};
 use crate::form::{Field, Outcome, Typed, What, names};
 use crate::number::Marks;
-use crate::site::{Film, Machine, Measure, Record, Standard, Trial, says_why};
+use crate::site::{Film, Machine, Measure, Record, Standard, Standing, Trial, says_why};
 use crate::trade::calendar::Date;
 use crate::trade::label::{self, LabelMistake};
 use crate::trade::stock::cost_each;
@@ -177,11 +177,7 @@ fn written(proof: &mut Proof, typed: &Typed, standard: &Standard, today: &str, m
     }
     match Date::read(&standard.effective) {
         None => block("finding-no-day"),
-        Some(first) if Date::read(today).is_some_and(|today| first > today) => {
-            let later = Remark::new("finding-later", Weight::Warn).with("day", Fact::Text(first.to_string()));
-            proof.find(standard, later, false, None);
-        }
-        Some(_) => {}
+        Some(first) => never(proof, typed, standard, first, today),
     }
     let read = |entry: &crate::site::Entry, field: Field| {
         entry.read_optional::<Duration>(field.limit(), marks).ok().flatten()
@@ -213,6 +209,23 @@ fn written(proof: &mut Proof, typed: &Typed, standard: &Standard, today: &str, m
     if site.standards.iter().any(|one| one.floor == standard.floor && one.retired() && one.id == standard.id)
     {
         proof.find(standard, Remark::new("finding-replaced", Weight::Stop), true, None);
+    }
+}
+
+/// What waits for its first day and would never hold, since this one takes its place before.
+fn never(proof: &mut Proof, typed: &Typed, standard: &Standard, first: Date, today: &str) {
+    let waits = |one: &&Standard| {
+        one.floor == standard.floor
+            && one.id != standard.id
+            && one.standing == Standing::InForce
+            && !one.has_begun(today)
+            && one.first_day() >= Some(first)
+    };
+    for one in typed.site.standards.iter().filter(waits) {
+        let remark = Remark::new("finding-never", Weight::Warn)
+            .value("version", Value::plain(f64::from(one.version), Kind::Count))
+            .with("day", Fact::Text(one.effective.clone()));
+        proof.find(standard, remark, false, None);
     }
 }
 
