@@ -8,6 +8,8 @@ mod first_day;
 mod in_force;
 #[path = "site/left_out.rs"]
 mod left_out;
+#[path = "site/let_pass.rs"]
+mod let_pass;
 #[path = "site/library.rs"]
 mod library;
 #[path = "site/proof.rs"]

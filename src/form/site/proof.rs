@@ -83,7 +83,7 @@ impl Proof {
 }
 
 /// What may not be published whatever the reason: harm to people, floor or machine, or a label that is not kept.
-const BLOCKS: [&str; 7] = [
+pub const BLOCKS: [&str; 7] = [
     "remark-foam-refuse",
     "remark-foam-test-first",
     "remark-flammable",
@@ -94,7 +94,7 @@ const BLOCKS: [&str; 7] = [
 ];
 
 /// What keeps a measure from being used for a dose.
-const TOO_COARSE: [&str; 6] = [
+pub(in crate::form) const TOO_COARSE: [&str; 6] = [
     "remark-packets-level",
     "remark-measure-too-big",
     "remark-measure-coarse",

@@ -377,6 +377,7 @@ standard-says = What the standard says beside the amount
 standard-rinse-do = Rinse with water afterwards.
 remark-product-retired-title = Out of use
 remark-product-retired = { $product } was taken out of use on this site. Ask your supervisor before you use it.
+remark-let-pass = { $what } – let pass by { $author }, version { $number }: { $let-pass }
 remark-standard-leaves-out-title = Not for this machine
 remark-standard-leaves-out = The standard, version { $version }, leaves it out: { $reason }
 remark-standard-other-title = Not the product of the standard
