@@ -42,7 +42,11 @@ pub fn App() -> Html {
             dispatcher.dispatch(action);
         }
     });
-    let typed = if locked { Rc::new(held_to_standards(&state.now.typed)) } else { state.now.typed.clone() };
+    let typed = if locked {
+        Rc::new(held_to_standards(&state.now.typed, words.marks()))
+    } else {
+        state.now.typed.clone()
+    };
     let shared = Shared { typed, before: state.now.before().cloned(), words, limits: false, locked, act };
 
     html! {

@@ -52,9 +52,9 @@ fn a_later_first_day_waits_and_the_earlier_standard_stays() {
     assert_eq!([governs(&typed, "2026-02-28"), governs(&typed, "2026-03-01")], ["1:64", "1:80"]);
     // The first one has a day of its own.
     assert_eq!(governs(&typed, "2026-01-04"), "");
-    assert!(held_to_standards(&on(&typed, "2026-01-04")).site.floors.is_empty());
+    assert!(held_to_standards(&on(&typed, "2026-01-04"), Marks::POINT).site.floors.is_empty());
     for (day, dilution) in [("2026-02-28", "1:64"), ("2026-03-01", "1:80")] {
-        let held = held_to_standards(&on(&typed, day));
+        let held = held_to_standards(&on(&typed, day), Marks::POINT);
         assert_eq!(held.site.standards.len(), 1);
         assert_eq!(held.own_rule().0, dilution, "a device on {day}");
     }
@@ -129,7 +129,7 @@ proptest! {
         }
         let named = fill::work(&there, Marks::POINT).outcome.answer.remarks;
         prop_assert_eq!(named.iter().any(|one| one.code == "remark-standard-in-force"), !current.is_empty());
-        let held = held_to_standards(&there);
+        let held = held_to_standards(&there, Marks::POINT);
         prop_assert_eq!(held.site.floors.len(), current.len());
     }
 }

@@ -90,12 +90,12 @@ fn fill_warns_and_a_device_set_to_its_standards_gives_no_amount() {
     assert_eq!(told(&typed), (Some(Weight::Warn), false));
     // It does not govern there: neither its dilution nor its name stands beside the amount.
     assert!(typed.governing().is_none() && typed.standard_here().is_some());
-    let held = held_to_standards(&typed);
+    let held = held_to_standards(&typed, Marks::POINT);
     assert_eq!(told(&held), (Some(Weight::Stop), true));
-    let read = held_to_standards(&after(typed.clone(), [Action::StopRead]));
+    let read = held_to_standards(&after(typed.clone(), [Action::StopRead]), Marks::POINT);
     assert_eq!(told(&read), (Some(Weight::Stop), true), "reading makes no amount");
     let other = after(typed, [Action::Pick(Shelf::Machine, "ride-on".into())]);
-    assert_eq!(told(&held_to_standards(&other)), (None, false));
+    assert_eq!(told(&held_to_standards(&other, Marks::POINT)), (None, false));
     // An answer that was saved there and is opened elsewhere is held by nothing.
     assert!(!after(other, [Action::Replace(Box::new(held))]).ask.held);
 }
@@ -105,7 +105,7 @@ fn what_a_code_would_carry_keeps_the_machine_left_out() {
     let typed = published(leaving("walk-behind", WHY), "2026-02-01");
     let standard = typed.standard().expect("the standard");
     let there = open(carry(&typed, standard, "walk-behind", "jug", 100));
-    assert_eq!(told(&held_to_standards(&there)), (Some(Weight::Stop), true));
+    assert_eq!(told(&held_to_standards(&there, Marks::POINT)), (Some(Weight::Stop), true));
     assert!(open(carry(&typed, standard, "ride-on", "jug", 100)).site.standards[0].leaves_out.is_empty());
 }
 
@@ -156,7 +156,7 @@ proptest! {
         ids[machine].clone_into(&mut typed.ask.machine);
         typed.ask.level = brimline::site::Entry::new(level.to_string(), "percent");
         typed.ask.stop_read = read;
-        let held = held_to_standards(&typed);
+        let held = held_to_standards(&typed, Marks::POINT);
         let answer = fill::work(&held, Marks::POINT).outcome.answer;
         if out.contains(&machine) {
             prop_assert!(answer.stopped() || answer.get(names::FILL_TOTAL).is_none());

@@ -1,8 +1,10 @@
 //! Choosing, adding and removing a record of the site.
 
 use super::choice::{Choice, button, choice};
+use super::tools::trouble_label;
 use crate::form::Action;
 use crate::form::action::Shelf;
+use crate::form::site::in_force::{Lacking, lacking};
 use crate::form::site::may_go;
 use crate::form::site::references::{Referrer, referrers};
 use crate::page::focus;
@@ -30,13 +32,17 @@ pub fn named(shared: &Shared, shelf: Shelf) -> Vec<(String, String)> {
 pub fn picker(shared: &Shared, shelf: Shelf) -> Html {
     let typed = &shared.typed;
     let name = shelf.code();
-    let list = Choice {
-        name: name.into(),
-        label: shared.say(name),
-        options: named(shared, shelf),
-        chosen: shelf.chosen(typed).unwrap_or_default().to_owned(),
-        hint: None,
-    };
+    let chosen = shelf.chosen(typed).unwrap_or_default().to_owned();
+    let mut options = named(shared, shelf);
+    // An operator cannot fill in what a measure lacks.
+    let held = shared.locked && shelf == Shelf::Measure;
+    let lacking = if held { lacking(typed, shared.marks()) } else { Vec::new() };
+    options.retain(|(id, _)| *id == chosen || lacking.iter().all(|one| one.measure != *id));
+    let told = |one: &Lacking| format!("{} ({})", one.name, trouble_label(shared, &one.trouble));
+    let told = lacking.iter().map(told).collect::<Vec<_>>().join("; ");
+    let hint = held && !told.is_empty();
+    let hint = hint.then(|| shared.tell("measure-lacking", &[("measures", Argument::text(told))]));
+    let list = Choice { name: name.into(), label: shared.say(name), options, chosen, hint };
     choice(shared, list, move |id| Action::Pick(shelf, id))
 }
 

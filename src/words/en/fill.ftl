@@ -274,6 +274,7 @@ floor-add = Add a floor
 floor-remove = Remove this floor
 
 measure = Measure on the wall
+measure-lacking = Not offered here: { $measures }. Your supervisor has to fill that in first.
 measure-name = Name of the measure
 measure-dispenser = How it is counted
 dispenser-cup = Jug or cup with marks
