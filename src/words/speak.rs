@@ -179,6 +179,7 @@ impl Words {
             What::NoArea => self.say("mistake-no-area"),
             What::TooManyFills => self.say("mistake-too-many-fills"),
             What::Date => self.say("mistake-date"),
+            What::SameName => self.say("mistake-same-name"),
             What::Time => self.say("mistake-time"),
         }
     }

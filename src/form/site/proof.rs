@@ -2,8 +2,10 @@
 //! machine.
 
 use super::asked::{asked, in_use};
+use super::library::shares_name;
 use crate::answer::{Fact, Remark, Value, Weight};
 use crate::document::checksum;
+use crate::form::action::Shelf;
 use crate::form::cautions::{remarks_by_estimate, residue};
 use crate::form::fill::{self, Fill};
 use crate::form::flow::{self, Flow};
@@ -31,7 +33,7 @@ pub struct Finding {
 impl Finding {
     /// Whether it still stands in the way.
     pub fn holds(&self) -> bool {
-        self.blocks || self.reason.is_none()
+        self.blocks || !self.reason.as_deref().is_some_and(says_why)
     }
 }
 
@@ -170,14 +172,21 @@ fn written(proof: &mut Proof, typed: &Typed, standard: &Standard, today: &str, m
         Err(LabelMistake::Empty) => block("finding-no-dilution"),
         Err(_) => block("finding-dilution"),
     }
-    for (text, code) in [(&standard.author, "finding-no-author"), (&standard.reason, "finding-no-reason")] {
-        if text.trim().is_empty() {
-            block(code);
-        }
+    if standard.author.trim().is_empty() {
+        block("finding-no-author");
+    }
+    if standard.reason.trim().is_empty() {
+        block("finding-no-reason");
+    } else if !says_why(&standard.reason) {
+        block("finding-short-reason");
     }
     match Date::read(&standard.effective) {
         None => block("finding-no-day"),
         Some(first) => never(proof, typed, standard, first, today),
+    }
+    for name in same_names(typed, standard) {
+        let same = Remark::new("finding-same-name", Weight::Stop).with("name", Fact::Text(name));
+        proof.find(standard, same, true, None);
     }
     let read = |entry: &crate::site::Entry, field: Field| {
         entry.read_optional::<Duration>(field.limit(), marks).ok().flatten()
@@ -210,6 +219,24 @@ fn written(proof: &mut Proof, typed: &Typed, standard: &Standard, today: &str, m
     {
         proof.find(standard, Remark::new("finding-replaced", Weight::Stop), true, None);
     }
+}
+
+/// The names of its floor, its product and the machines, where another record bears one as well: nobody could tell
+/// which is meant.
+fn same_names(typed: &Typed, standard: &Standard) -> Vec<String> {
+    let site = &typed.site;
+    let floor = site.floors.iter().filter(|one| one.id == standard.floor).map(|one| one as &dyn Record);
+    let product = site.products.iter().filter(|one| one.id == standard.product).map(|one| one as &dyn Record);
+    let machines = in_use(&site.machines).map(|one| one as &dyn Record);
+    let named = (floor.map(|one| (Shelf::Floor, one)))
+        .chain(product.map(|one| (Shelf::Product, one)))
+        .chain(machines.map(|one| (Shelf::Machine, one)));
+    let mut told: Vec<String> = named
+        .filter(|(shelf, one)| shares_name(typed, *shelf, *one))
+        .map(|(_, one)| one.name().trim().to_owned())
+        .collect();
+    told.dedup_by_key(|name| name.to_lowercase());
+    told
 }
 
 /// What waits for its first day and would never hold, since this one takes its place before.

@@ -19,6 +19,11 @@ pub fn troubles_beside(shared: &Shared, outcome: &Outcome) -> Html {
     listed(shared, outcome, "troubles-beside")
 }
 
+/// The same under another heading.
+pub fn troubles_under(shared: &Shared, outcome: &Outcome, heading: &str) -> Html {
+    listed(shared, outcome, heading)
+}
+
 /// More mistakes than these are counted: nobody mends a thousand at once.
 const TOLD: usize = 30;
 

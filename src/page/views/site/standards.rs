@@ -4,7 +4,9 @@ mod checked;
 
 pub use checked::checked;
 
+use crate::answer::Value;
 use crate::form::action::{Line, Shelf, StandardLine};
+use crate::form::site::finish::dilution::parts;
 use crate::form::site::in_force::{Phase, phase};
 use crate::form::site::library::{DILUTION, check};
 use crate::form::site::{Act, changed_since};
@@ -15,6 +17,7 @@ use crate::page::components::{
 use crate::page::focus;
 use crate::page::shared::Shared;
 use crate::site::{Machine, Record, Standard, Standing, says_why};
+use crate::units::{Kind, System};
 use crate::words::Argument;
 use yew::prelude::*;
 
@@ -49,6 +52,23 @@ pub fn title(shared: &Shared, standard: &Standard) -> String {
     let name = own.into_iter().find(|name| !name.is_empty()).unwrap_or_default();
     let version = Argument::text(standard.version.to_string());
     shared.tell("standard-title", &[("name", Argument::text(name)), ("version", version)])
+}
+
+/// A dilution as it was written, and in parts of water where that is another way to say it.
+pub fn diluted(shared: &Shared, dilution: &str, system: System) -> String {
+    let text = Argument::text(dilution.trim());
+    match parts(dilution, system) {
+        Some(parts) => {
+            let ratio = shared.argument(Value::plain(parts, Kind::Ratio));
+            shared.tell("fits-ratio", &[("dilution", text), ("ratio", ratio)])
+        }
+        None => dilution.trim().to_owned(),
+    }
+}
+
+/// The units that a standard's dilution means: a draft is read in those of whoever writes it.
+pub fn read_in(shared: &Shared, standard: &Standard) -> System {
+    if standard.standing == Standing::Draft { shared.system() } else { standard.system }
 }
 
 fn line(shared: &Shared, standard: &Standard) -> Html {
@@ -89,8 +109,10 @@ fn begun(shared: &Shared) -> Html {
 fn draft(shared: &Shared, standard: &Standard) -> Html {
     let outcome = check(&shared.typed, Shelf::Standard, shared.marks());
     let text = |line: StandardLine, key: &'static str, value: &str, tall: bool| {
+        let short = line == StandardLine::Reason && !value.trim().is_empty() && !says_why(value);
         let mistake =
             outcome.at(key).map(|what| shared.words.trouble(what, &shared.say(key), None, ("", "")));
+        let mistake = mistake.or_else(|| short.then(|| shared.say("reason-short")));
         let text = Text {
             line: Line::Rule(line),
             name: key.to_owned(),
@@ -196,7 +218,7 @@ fn published(shared: &Shared, standard: &Standard) -> Html {
     let rows = [
         ("standard-floor", name(floor)),
         ("standard-product", name(product)),
-        ("standard-dilution", standard.dilution.clone()),
+        ("standard-dilution", diluted(shared, &standard.dilution, standard.system)),
         ("standard-pad", standard.pad.clone()),
         ("standard-contact", shared.words.entry(&standard.contact)),
         ("standard-frequency", shared.words.entry(&standard.frequency)),

@@ -175,7 +175,7 @@ fn asks(shared: &Shared, chart: &Chart) -> Html {
         .frequency
         .map_or_else(|| facts::written(shared, &standard.frequency.text), |often| shared.show(often));
     // Water first, and what the label wants worn, stand with the cautions.
-    let mut all = vec![text("paper-ratio", facts::written(shared, &standard.dilution))];
+    let mut all = vec![text("paper-ratio", facts::ratio(shared, standard))];
     if !standard.order.trim().is_empty() {
         all.push(text("paper-order", standard.order.trim().to_owned()));
     }

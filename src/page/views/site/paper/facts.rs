@@ -4,6 +4,7 @@ use crate::form::cautions::panel;
 use crate::form::site::chart::{Contact, Why};
 use crate::page::components::trouble_text;
 use crate::page::shared::Shared;
+use crate::page::views::site::standards::{diluted, read_in};
 use crate::site::{Product, Standard};
 use crate::words::Argument;
 use yew::prelude::*;
@@ -44,6 +45,11 @@ pub fn contact(shared: &Shared, contact: &Contact) -> String {
 /// Whether it is rinsed.
 pub fn rinse(shared: &Shared, standard: &Standard) -> String {
     shared.say(if standard.rinse { "paper-rinse" } else { "paper-rinse-not" })
+}
+
+/// The dilution as it was written, and in parts of water.
+pub fn ratio(shared: &Shared, standard: &Standard) -> String {
+    written(shared, &diluted(shared, &standard.dilution, read_in(shared, standard)))
 }
 
 /// What somebody wrote, or that nobody did.

@@ -48,7 +48,7 @@ fn asks(shared: &Shared, standard: &Standard) -> Html {
     let mut all = vec![
         text("floor", name(floor.map(Record::name))),
         text("product", name(product.map(Record::name))),
-        text("paper-ratio", facts::written(shared, &standard.dilution)),
+        text("paper-ratio", facts::ratio(shared, standard)),
         text(
             "product-label",
             product.map_or_else(|| shared.say("paper-gone"), |one| facts::written(shared, &one.label)),

@@ -54,7 +54,7 @@ fn finding(shared: &Shared, finding: &Finding) -> Html {
         key: "override",
         value: finding.reason.clone().unwrap_or_default(),
         tall: false,
-        mistake: None,
+        mistake: finding.reason.as_ref().filter(|_| finding.holds()).map(|_| shared.say("reason-short")),
     };
     html! {
         <li key={format!("{code}-{}", finding.machines.join("-"))}
@@ -152,7 +152,7 @@ fn publish(shared: &Shared, standard: &Standard, proof: &Proof, date: String) ->
         focus::soon("site-standards".to_owned());
     };
     let blocked = proof.findings.iter().filter(|one| one.blocks).count();
-    let open = proof.findings.iter().filter(|one| !one.blocks && one.reason.is_none()).count();
+    let open = proof.findings.iter().filter(|one| !one.blocks && one.holds()).count();
     let n = |count: usize| Argument::number(count as f64, count.to_string());
     html! {
         <>
