@@ -1,13 +1,18 @@
 //! A fill that a link brought: shown at once on a device that holds nothing yet, asked about on any other.
 
-use super::keep::store;
+use super::keep::{store, today};
 use super::shared::Shared;
 use super::views::open_link;
 use crate::form::site::in_force::choosing;
 use crate::form::{Action, Typed};
 use gloo::events::EventListener;
+use gloo::timers::callback::Interval;
 use std::rc::Rc;
 use yew::prelude::*;
+
+/// Milliseconds between two looks at the clock: a device at a fill station is on through the night, and a new day may
+/// have another standard while nobody does anything.
+const EACH: u32 = 60_000;
 
 /// How the fragment of such a link begins.
 const MARK: &str = "#fill=";
@@ -95,6 +100,13 @@ fn Carried(props: &Props) -> Html {
             opened();
             let listener = EventListener::new(&gloo::utils::window(), "hashchange", move |_| opened());
             move || drop(listener)
+        });
+    }
+    {
+        let act = shared.act.clone();
+        use_effect_with((), move |()| {
+            let ticking = Interval::new(EACH, move || act.emit(Action::Today(today::now())));
+            move || drop(ticking)
         });
     }
     let leave = {

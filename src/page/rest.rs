@@ -5,6 +5,7 @@ use super::shared::Shared;
 use super::views;
 use crate::form::Typed;
 use crate::form::saved::{self, Agreement, Doubt};
+use crate::form::site::in_force::{Lacking, held_to_standards, lacking};
 use crate::number::Marks;
 use crate::words::Words;
 use gloo::timers::callback::Timeout;
@@ -31,6 +32,8 @@ pub struct Rest {
     pub station: View,
     /// The words of all views.
     pub words: fn() -> Words,
+    /// Holds what was typed to the standards in force, and says which measures lack a figure.
+    pub held: fn(&Typed, Marks) -> (Typed, Vec<Lacking>),
     /// What a link brings, and whether the device held nothing before.
     pub carried: fn(&Shared, bool) -> Html,
     /// Writes an answer into a file's text.
@@ -63,11 +66,19 @@ fn entries() -> Result<Rest, NotLoaded> {
         site: views::site_view,
         station: views::station_view,
         words: Words::english,
+        held,
         carried: carried::carried,
         save: saved::save,
         open: saved::open,
         recompute: saved::recompute,
     })
+}
+
+/// What a device that is set to its standards shows.
+fn held(typed: &Typed, marks: Marks) -> (Typed, Vec<Lacking>) {
+    let typed = held_to_standards(typed, marks);
+    let lacking = lacking(&typed, marks);
+    (typed, lacking)
 }
 
 /// Loads the chunk.

@@ -4,6 +4,7 @@
 //! and only a handful have something to remember.
 
 use crate::answer::Value;
+use crate::form::site::in_force::Lacking;
 use crate::form::{Action, Typed};
 use crate::number::Marks;
 use crate::page::keep::store;
@@ -25,6 +26,8 @@ pub struct Shared {
     pub limits: bool,
     /// Whether this device is set to its standards: nobody changes a record on it.
     pub locked: bool,
+    /// The measures that it does not offer, since a figure of theirs is missing.
+    pub lacking: Rc<Vec<Lacking>>,
     /// Does something.
     pub act: Callback<Action>,
 }

@@ -142,8 +142,6 @@ pub fn use_typed(found: &Found) -> State {
         place: None,
         removed: None,
     });
-    let dispatcher = now.dispatcher();
-    today::use_each_day(move || dispatcher.dispatch(Action::Today(today::now())));
     let kept = use_state(|| true);
     let elsewhere = use_elsewhere();
     {

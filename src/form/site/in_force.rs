@@ -175,7 +175,8 @@ impl Action {
             | Self::Other(_)
             | Self::Aim(_)
             | Self::Before(_)
-            | Self::StopRead => true,
+            | Self::StopRead
+            | Self::Today(_) => true,
             // A site that is signed by the key that the device is pinned to: nothing else is offered there.
             Self::Site(deed) => matches!(deed.act, Act::TakeSite(_)),
             _ => false,

@@ -4,7 +4,7 @@ use super::choice::{Choice, button, choice};
 use super::tools::trouble_label;
 use crate::form::Action;
 use crate::form::action::Shelf;
-use crate::form::site::in_force::{Lacking, lacking};
+use crate::form::site::in_force::Lacking;
 use crate::form::site::may_go;
 use crate::form::site::references::{Referrer, referrers};
 use crate::page::focus;
@@ -35,13 +35,12 @@ pub fn picker(shared: &Shared, shelf: Shelf) -> Html {
     let chosen = shelf.chosen(typed).unwrap_or_default().to_owned();
     let mut options = named(shared, shelf);
     // An operator cannot fill in what a measure lacks.
-    let held = shared.locked && shelf == Shelf::Measure;
-    let lacking = if held { lacking(typed, shared.marks()) } else { Vec::new() };
+    let lacking: &[Lacking] = if shelf == Shelf::Measure { &shared.lacking } else { &[] };
     options.retain(|(id, _)| *id == chosen || lacking.iter().all(|one| one.measure != *id));
     let told = |one: &Lacking| format!("{} ({})", one.name, trouble_label(shared, &one.trouble));
     let told = lacking.iter().map(told).collect::<Vec<_>>().join("; ");
-    let hint = held && !told.is_empty();
-    let hint = hint.then(|| shared.tell("measure-lacking", &[("measures", Argument::text(told))]));
+    let hint =
+        (!lacking.is_empty()).then(|| shared.tell("measure-lacking", &[("measures", Argument::text(told))]));
     let list = Choice { name: name.into(), label: shared.say(name), options, chosen, hint };
     choice(shared, list, move |id| Action::Pick(shelf, id))
 }

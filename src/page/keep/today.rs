@@ -1,7 +1,6 @@
 //! The date that a printed sheet carries.
 
 use gloo::events::EventListener;
-use gloo::timers::callback::Interval;
 use yew::prelude::*;
 
 /// The day by the device's clock, as ISO 8601 writes it; asked again whenever something is printed.
@@ -17,18 +16,6 @@ pub fn use_today() -> String {
         });
     }
     (*today).clone()
-}
-
-/// Milliseconds between two looks at the clock: a device at a fill station is on through the night.
-const EACH: u32 = 60_000;
-
-/// Calls back each minute, so that a new day is seen while nobody does anything.
-#[hook]
-pub fn use_each_day(call: impl Fn() + 'static) {
-    use_effect_with((), move |()| {
-        let ticking = Interval::new(EACH, call);
-        move || drop(ticking)
-    });
 }
 
 /// The day by the device’s clock, year-month-day.
