@@ -42,15 +42,12 @@ pub fn App() -> Html {
             dispatcher.dispatch(action);
         }
     });
-    let (typed, lacking) = match rest {
-        Loaded::Here(rest) if locked => {
-            let (typed, lacking) = (rest.held)(&state.now.typed, words.marks());
-            (Rc::new(typed), Rc::new(lacking))
-        }
-        _ => (state.now.typed.clone(), Rc::default()),
+    let (typed, before) = (state.now.typed.clone(), state.now.before().cloned());
+    let shared = Shared { typed, before, words, limits: false, locked, lacking: Rc::default(), act };
+    let shared = match rest {
+        Loaded::Here(rest) if locked => (rest.held)(shared),
+        _ => shared,
     };
-    let before = state.now.before().cloned();
-    let shared = Shared { typed, before, words, limits: false, locked, lacking, act };
 
     html! {
         <>

@@ -4,7 +4,6 @@
 //! and only a handful have something to remember.
 
 use crate::answer::Value;
-use crate::form::site::in_force::Lacking;
 use crate::form::{Action, Typed};
 use crate::number::Marks;
 use crate::page::keep::store;
@@ -26,8 +25,8 @@ pub struct Shared {
     pub limits: bool,
     /// Whether this device is set to its standards: nobody changes a record on it.
     pub locked: bool,
-    /// The measures that it does not offer, since a figure of theirs is missing.
-    pub lacking: Rc<Vec<Lacking>>,
+    /// The measures that it does not offer, by their ids, and the line that says what they lack.
+    pub lacking: Rc<(Vec<String>, String)>,
     /// Does something.
     pub act: Callback<Action>,
 }

@@ -89,7 +89,7 @@ proptest! {
         };
         let was = with(Vec::new());
         let all = was.iter().map(|one| one.code).chain(BLOCKS);
-        let now = with(all.map(|code| Override { finding: code.into(), reason: WHY.into() }).collect());
+        let now = with(all.map(|code| Override { finding: code.into(), reason: WHY.into(), ..Override::default() }).collect());
         prop_assert_eq!(was.len(), now.len(), "nothing is lost");
         for (was, now) in was.iter().zip(&now) {
             let stays = BLOCKS.contains(&was.code) || was.weight == Weight::Stop;
@@ -102,8 +102,11 @@ proptest! {
 #[test]
 fn a_standard_that_leaves_the_machine_out_lets_nothing_pass() {
     let mut typed = passed(WHY);
-    typed.site.standards[0].leaves_out =
-        vec![brimline::site::LeftOut { machine: "self-driving".into(), reason: "It foams there".into() }];
+    typed.site.standards[0].leaves_out = vec![Override {
+        machine: "self-driving".into(),
+        reason: "It foams there".into(),
+        ..Override::default()
+    }];
     assert_eq!(weight(&typed, CLASH), Some(Weight::Warn));
     assert!(remarks(&typed).iter().all(|one| one.facts.iter().all(|(name, _)| *name != "let-pass")));
 }

@@ -214,3 +214,20 @@ fn a_standard_names_nothing_that_bears_another_ones_name() {
         }
     }));
 }
+
+/// Standards that were published keep their checksum: what it is taken of is the JSON of the floor, its finish, the
+/// product, the machines and the measures, one after the other.
+#[test]
+fn the_checksum_is_of_the_records_one_after_the_other() {
+    use brimline::document::checksum;
+    fn json<T: serde::Serialize>(one: &T) -> String {
+        serde_json::to_string(one).expect("JSON")
+    }
+    let typed = draft("vinyl", "neutral", "1:64");
+    let site = &typed.site;
+    let floor = site.floors.iter().find(|one| one.id == "vinyl");
+    let finish = floor.and_then(|floor| site.finishes.iter().find(|one| one.id == floor.finish));
+    let product = site.products.iter().find(|one| one.id == "neutral");
+    let whole = [json(&floor), json(&finish), json(&product), json(&site.machines), json(&site.measures)];
+    assert_eq!(check(&typed).proved, checksum(&whole.concat()));
+}

@@ -16,6 +16,7 @@ use crate::trade::calendar::Date;
 use crate::trade::label::{self, LabelMistake};
 use crate::trade::stock::cost_each;
 use crate::units::{ApplicationRate, Duration, Kind, Money, Quantity, Volume, VolumeFraction, VolumePrice};
+use serde::Serialize;
 
 /// What stands in the way of a standard, or beside it.
 #[derive(Clone, Debug, PartialEq)]
@@ -338,14 +339,15 @@ fn proved(typed: &Typed, standard: &Standard) -> String {
     let product = site.products.iter().find(|one| one.id == standard.product);
     let machines: Vec<&Machine> = served(typed, standard).collect();
     let measures: Vec<&Measure> = in_use(&site.measures).collect();
-    let parts = [
-        serde_json::to_string(&floor),
-        serde_json::to_string(&finish),
-        serde_json::to_string(&product),
-        serde_json::to_string(&machines),
-        serde_json::to_string(&measures),
-    ];
-    checksum(&parts.into_iter().flatten().collect::<String>())
+    // Into one text: Fill asks for it, and has little room.
+    let mut text = Vec::new();
+    let mut out = serde_json::Serializer::new(&mut text);
+    let written = (floor.serialize(&mut out))
+        .and_then(|()| finish.serialize(&mut out))
+        .and_then(|()| product.serialize(&mut out))
+        .and_then(|()| machines.serialize(&mut out))
+        .and_then(|()| measures.serialize(&mut out));
+    written.map(|()| checksum(&String::from_utf8_lossy(&text))).unwrap_or_default()
 }
 
 /// Whether something that a published standard was checked with has changed since.

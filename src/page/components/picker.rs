@@ -1,10 +1,8 @@
 //! Choosing, adding and removing a record of the site.
 
 use super::choice::{Choice, button, choice};
-use super::tools::trouble_label;
 use crate::form::Action;
 use crate::form::action::Shelf;
-use crate::form::site::in_force::Lacking;
 use crate::form::site::may_go;
 use crate::form::site::references::{Referrer, referrers};
 use crate::page::focus;
@@ -34,13 +32,13 @@ pub fn picker(shared: &Shared, shelf: Shelf) -> Html {
     let name = shelf.code();
     let chosen = shelf.chosen(typed).unwrap_or_default().to_owned();
     let mut options = named(shared, shelf);
-    // An operator cannot fill in what a measure lacks.
-    let lacking: &[Lacking] = if shelf == Shelf::Measure { &shared.lacking } else { &[] };
-    options.retain(|(id, _)| *id == chosen || lacking.iter().all(|one| one.measure != *id));
-    let told = |one: &Lacking| format!("{} ({})", one.name, trouble_label(shared, &one.trouble));
-    let told = lacking.iter().map(told).collect::<Vec<_>>().join("; ");
-    let hint =
-        (!lacking.is_empty()).then(|| shared.tell("measure-lacking", &[("measures", Argument::text(told))]));
+    let mut hint = None;
+    let (lacking, told) = &*shared.lacking;
+    if shelf == Shelf::Measure && !lacking.is_empty() {
+        // An operator cannot fill in what a measure lacks.
+        options.retain(|(id, _)| *id == chosen || !lacking.contains(id));
+        hint = Some(told.clone());
+    }
     let list = Choice { name: name.into(), label: shared.say(name), options, chosen, hint };
     choice(shared, list, move |id| Action::Pick(shelf, id))
 }

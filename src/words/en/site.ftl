@@ -146,6 +146,7 @@ finding-residue-unknown = Nobody knows what it leaves on the floor, and the floo
 finding-no-price-title = Cost not known
 finding-no-price = The product has no price or no container. Type both under Library.
 
+measure-lacking = Not offered here: { $measures }. Your supervisor has to fill that in first.
 device-free = Set this device to the fill station
 device-free-hint = It then shows only the floors that have a standard in force, each with its product and dose. Nothing can be changed on it until somebody types the passcode.
 device-locked = This device is set to the fill station
@@ -241,6 +242,14 @@ code-not-made = No code can be made of this fill: a name or a note in it holds w
 qr-label = Code to scan with a phone: it opens this fill
 qr-too-long = This fill holds too much for a code: { $n } characters. A code of 68 mm takes 1,465. Shorten the notes of the product.
 
+link-asks = This link carries a fill of:
+link-take = Show this fill
+link-leave = Leave it
+link-locked = This device is set to its standards and shows no other fill.
+link-refused = This link was not opened.
+link-shown = Your own site was put aside.
+link-back = Back to your own site
+locked-empty = No standard is in force on this device. Ask your supervisor: under Site the device can be set free and your site’s file opened.
 link-cut-off = Its end is missing. Scan it again, or ask for it again.
 link-foreign = It has a character that no such link has.
 link-altered = It is not as it was made.
