@@ -2,8 +2,14 @@
 
 #![cfg(not(target_arch = "wasm32"))]
 
+#[path = "site/first_day.rs"]
+mod first_day;
 #[path = "site/in_force.rs"]
 mod in_force;
+#[path = "site/left_out.rs"]
+mod left_out;
+#[path = "site/let_pass.rs"]
+mod let_pass;
 #[path = "site/library.rs"]
 mod library;
 #[path = "site/proof.rs"]

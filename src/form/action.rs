@@ -132,6 +132,8 @@ pub enum Action {
     StopRead,
     /// Put a whole state in place: the demo, an opened file, one step back.
     Replace(Box<Typed>),
+    /// Told the day, year-month-day: standards go by it.
+    Today(String),
 }
 
 /// What was typed, after one action. Nothing else changes it.
@@ -178,11 +180,13 @@ pub fn reduce(mut typed: Typed, action: Action) -> Typed {
     // What was in the tank was said of one machine; a file that is opened brings its own answer along.
     let machine = typed.ask.machine.clone();
     let opened = matches!(action, Action::Replace(_));
+    let today = typed.ask.today.clone();
     change(&mut typed, action);
     if !opened && typed.ask.machine != machine {
         typed.ask.before.clear();
     }
-    typed.ask.stop_read &= !unread;
+    // Another day may have another standard.
+    typed.ask.stop_read &= !unread && typed.ask.today == today;
     typed
 }
 
@@ -279,7 +283,12 @@ fn change(typed: &mut Typed, action: Action) -> Option<()> {
         Action::Include(index, included) => typed.site.areas.get_mut(index)?.included = included,
         Action::Site(deed) => deed.carry_out(typed)?,
         Action::StopRead => typed.ask.stop_read = true,
-        Action::Replace(whole) => *typed = *whole,
+        Action::Replace(whole) => {
+            *typed = *whole;
+            // Whether this device is set to its standards no file says.
+            typed.ask.held = false;
+        }
+        Action::Today(today) => typed.ask.today = today,
     }
     Some(())
 }

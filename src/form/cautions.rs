@@ -172,6 +172,7 @@ fn remarks_with(typed: &Typed, on_floor: &dyn Fn(&Product, &Floor) -> FloorVerdi
         let verdict = on_floor(product, floor);
         out.extend(floor_remarks(floor, &verdict, stop));
     }
+    out.extend(left_out(typed));
     if mixing::clashes_with_itself(product) {
         out.push(Remark::new("remark-families-clash", Weight::Warn));
     }
@@ -186,6 +187,19 @@ fn remarks_with(typed: &Typed, on_floor: &dyn Fn(&Product, &Floor) -> FloorVerdi
     }
     out
 }
+
+/// What a standard in force that is not for this machine says of it. Where nothing but standards is gone by there is
+/// no amount then, and reading makes none.
+fn left_out(typed: &Typed) -> Option<Remark> {
+    let (standard, reason) = typed.left_out()?;
+    let weight = if typed.ask.held { Weight::Stop } else { Weight::Warn };
+    let version = Value::plain(f64::from(standard.version), Kind::Count);
+    let remark = Remark::new(LEFT_OUT, weight).value("version", version);
+    Some(remark.with("reason", Fact::Text(reason.to_owned())))
+}
+
+/// The code of what says that the standard in force is not for a machine.
+pub const LEFT_OUT: &str = "remark-standard-leaves-out";
 
 /// Puts the most serious first: harm to people by gas, fire and burns, then harm to the floor and the machine, then
 /// what is not known.

@@ -1,6 +1,7 @@
 //! Fill: how much concentrate goes into this fill.
 
 mod actives;
+mod let_pass;
 pub mod levels;
 mod metering;
 mod packets;
@@ -23,6 +24,7 @@ use crate::trade::label::{Label, Rule};
 use crate::units::{Kind, Quantity, System, Volume, VolumeFraction, unit};
 
 pub use super::rules::{LABEL, STANDARD};
+pub use let_pass::LET_PASS;
 pub use metering::RATIOS;
 
 /// What Fill shows.
@@ -79,6 +81,7 @@ impl Fill {
 /// ```
 pub fn work(typed: &Typed, marks: Marks) -> Fill {
     let mut fill = unsure(typed, marks);
+    let_pass::note(&mut fill.outcome.answer.remarks, typed);
     sure::note(&mut fill.outcome, typed, fill.label.as_ref(), marks);
     fill
 }
@@ -126,6 +129,9 @@ fn standard_remark(typed: &Typed) -> Option<Remark> {
         );
     }
     let standard = typed.in_force(&floor.id)?;
+    if typed.left_out().is_some() {
+        return None;
+    }
     let named = |code, weight| {
         let version = Value::plain(f64::from(standard.version), Kind::Count);
         Remark::new(code, weight).with("floor", Fact::Text(floor.name.clone())).value("version", version)

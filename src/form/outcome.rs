@@ -82,6 +82,8 @@ pub enum What {
     TooManyFills,
     /// No day of the calendar, written year-month-day.
     Date,
+    /// Another record of the shelf bears the same name.
+    SameName,
     /// No time of day, written hours:minutes.
     Time,
 }

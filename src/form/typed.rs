@@ -12,7 +12,7 @@ use crate::trade::governing::Aim;
 use crate::units::System;
 
 /// The version of [`Typed`] as it is written now.
-pub const SCHEMA: u32 = 4;
+pub const SCHEMA: u32 = 5;
 
 coded! {
     /// How the tank is filled.
@@ -91,6 +91,10 @@ document! {
         station: Station,
         /// What is asked on Site.
         site: SiteAsk,
+        /// The day it is asked on, year-month-day, as the page tells it; empty where nobody told it.
+        today: String,
+        /// Whether it is asked on a device that is set to its standards.
+        held: bool,
     }
 }
 
@@ -230,19 +234,41 @@ impl Typed {
         pick(&self.site.standards, &self.ask.site.standard)
     }
 
-    /// The standard in force for a floor.
+    /// The standard in force for a floor on the day of the question: of those that were published and whose first
+    /// day has come, the latest.
     pub fn in_force(&self, floor: &str) -> Option<&Standard> {
-        self.site.standards.iter().find(|one| one.floor == floor && one.standing == Standing::InForce)
+        let holds = |one: &&Standard| {
+            one.floor == floor && one.standing == Standing::InForce && one.has_begun(&self.ask.today)
+        };
+        self.site.standards.iter().filter(holds).max_by_key(|one| one.rank())
+    }
+
+    /// The standard in force for the floor and the product asked about, whatever the machine.
+    pub fn standard_here(&self) -> Option<&Standard> {
+        let (product, floor) = (self.product()?, self.floor()?);
+        self.in_force(&floor.id).filter(|one| one.product == product.id)
+    }
+
+    /// Why the standard in force for the floor and the product asked about is not for the machine asked about; none
+    /// where it is, or where there is no such standard.
+    pub fn left_out(&self) -> Option<(&Standard, &str)> {
+        let standard = self.standard_here()?;
+        Some((standard, standard.left_out(&self.machine()?.id)?))
+    }
+
+    /// The standard that governs the question: in force for its floor and product, and for its machine.
+    pub fn governing(&self) -> Option<&Standard> {
+        self.standard_here().filter(|_| self.left_out().is_none())
     }
 
     /// What the site's own rule asks of the product asked about on the floor asked about, written as labels are:
-    /// the standard in force for them, else what stands beside the product; and the units that it means. Empty for
+    /// the standard that governs, else what stands beside the product; and the units that it means. Empty for
     /// nothing.
     pub fn own_rule(&self) -> (&str, System) {
-        let (Some(product), Some(floor)) = (self.product(), self.floor()) else { return ("", self.system) };
-        match self.in_force(&floor.id).filter(|one| one.product == product.id) {
-            Some(standard) => (&standard.dilution, standard.system),
-            None => (&product.standard, self.system),
+        match (self.governing(), self.product().zip(self.floor())) {
+            (Some(standard), _) => (&standard.dilution, standard.system),
+            (None, Some((product, _))) => (&product.standard, self.system),
+            (None, None) => ("", self.system),
         }
     }
 

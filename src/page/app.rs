@@ -10,7 +10,6 @@ use super::shared::Shared;
 use super::views::fill_view;
 use super::{focus, state};
 use crate::form::action::Line;
-use crate::form::site::in_force::held_to_standards;
 use crate::form::station::Job;
 use crate::form::{Action, Typed};
 use crate::words::{Argument, Words};
@@ -28,7 +27,8 @@ pub fn App() -> Html {
     let place = if locked && !place.is_asking() { Place::Fill } else { place };
     let fill = place == Place::Fill && state.now.typed.ask.station.job == Job::Fill;
     let linked = carried::is_wanted();
-    let rest = use_rest(!fill || linked);
+    // What a device set to its standards shows is worked out by the rest.
+    let rest = use_rest(!fill || linked || locked);
     let words = use_memo(matches!(rest, Loaded::Here(_)), |_| match rest {
         Loaded::Here(rest) => (rest.words)(),
         Loaded::Waiting | Loaded::Failed => Words::of_fill(),
@@ -42,8 +42,12 @@ pub fn App() -> Html {
             dispatcher.dispatch(action);
         }
     });
-    let typed = if locked { Rc::new(held_to_standards(&state.now.typed)) } else { state.now.typed.clone() };
-    let shared = Shared { typed, before: state.now.before().cloned(), words, limits: false, locked, act };
+    let (typed, before) = (state.now.typed.clone(), state.now.before().cloned());
+    let shared = Shared { typed, before, words, limits: false, locked, lacking: Rc::default(), act };
+    let shared = match rest {
+        Loaded::Here(rest) if locked => (rest.held)(shared),
+        _ => shared,
+    };
 
     html! {
         <>
@@ -63,11 +67,12 @@ pub fn App() -> Html {
             </div>
             <main id="main" tabindex="-1">
                 { match rest {
-                    _ if locked && shared.typed.site.floors.is_empty() && place != Place::Site => {
+                    Loaded::Here(_) if locked && shared.typed.site.floors.is_empty() && place != Place::Site => {
                         html! { <p role="status">{ shared.say("locked-empty") }</p> }
                     }
-                    _ if fill => fill_view(&shared),
+                    _ if fill && !locked => fill_view(&shared),
                     Loaded::Here(rest) => match place {
+                        Place::Fill if fill => fill_view(&shared),
                         Place::Fill => (rest.station)(&shared),
                         Place::Flow => (rest.flow)(&shared),
                         Place::Shift => (rest.shift)(&shared),

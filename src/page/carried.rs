@@ -1,13 +1,18 @@
 //! A fill that a link brought: shown at once on a device that holds nothing yet, asked about on any other.
 
-use super::keep::store;
+use super::keep::{store, today};
 use super::shared::Shared;
 use super::views::open_link;
 use crate::form::site::in_force::choosing;
 use crate::form::{Action, Typed};
 use gloo::events::EventListener;
+use gloo::timers::callback::Interval;
 use std::rc::Rc;
 use yew::prelude::*;
+
+/// Milliseconds between two looks at the clock: a device at a fill station is on through the night, and a new day may
+/// have another standard while nobody does anything.
+const EACH: u32 = 60_000;
 
 /// How the fragment of such a link begins.
 const MARK: &str = "#fill=";
@@ -46,6 +51,13 @@ fn fragment() -> Option<String> {
     hash.strip_prefix(MARK).map(str::to_owned)
 }
 
+/// Whether nothing but the demo is there, whatever the day.
+fn is_untouched(typed: &Typed) -> bool {
+    let mut demo = Typed::default();
+    demo.ask.today.clone_from(&typed.ask.today);
+    *typed == demo
+}
+
 /// An address that says what is open, and does not bring the fill once more when the page is loaded again.
 fn settle() {
     // Where the address cannot be set it brings the same fill again, which is asked about.
@@ -68,7 +80,7 @@ fn Carried(props: &Props) -> Html {
                 let Some(link) = fragment() else { return };
                 match open_link(&link) {
                     // A device that holds nothing but the demo loses nothing.
-                    Ok(typed) if first_visit && **latest.borrow() == Typed::default() => {
+                    Ok(typed) if first_visit && is_untouched(&latest.borrow()) => {
                         act.emit(Action::Replace(Box::new(typed)));
                         settle();
                     }
@@ -88,6 +100,13 @@ fn Carried(props: &Props) -> Html {
             opened();
             let listener = EventListener::new(&gloo::utils::window(), "hashchange", move |_| opened());
             move || drop(listener)
+        });
+    }
+    {
+        let act = shared.act.clone();
+        use_effect_with((), move |()| {
+            let ticking = Interval::new(EACH, move || act.emit(Action::Today(today::now())));
+            move || drop(ticking)
         });
     }
     let leave = {

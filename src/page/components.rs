@@ -29,5 +29,7 @@ pub use picker::{named, picker, shelf_buttons, used_by};
 pub use print_part::print_part;
 pub use remarks::{assumptions, stop, warnings};
 pub use steps::Steps;
-pub use tools::{answer_tools, print_button, trouble_text, troubles, troubles_beside};
+pub use tools::{
+    answer_tools, print_button, trouble_label, trouble_text, troubles, troubles_beside, troubles_under,
+};
 pub use workings::workings;

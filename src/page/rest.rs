@@ -1,13 +1,16 @@
 //! What Fill does not need: with the feature `split` a wasm chunk of its own, loaded when first needed.
 
 use super::carried;
+use super::components::trouble_label;
 use super::shared::Shared;
 use super::views;
 use crate::form::Typed;
 use crate::form::saved::{self, Agreement, Doubt};
+use crate::form::site::in_force::{Lacking, held_to_standards, lacking};
 use crate::number::Marks;
-use crate::words::Words;
+use crate::words::{Argument, Words};
 use gloo::timers::callback::Timeout;
+use std::rc::Rc;
 use yew::prelude::*;
 
 /// Milliseconds after the first drawing: by then the answer stands and the device is idle.
@@ -31,6 +34,8 @@ pub struct Rest {
     pub station: View,
     /// The words of all views.
     pub words: fn() -> Words,
+    /// Holds what was typed to the standards in force, and says which measures lack a figure.
+    pub held: fn(Shared) -> Shared,
     /// What a link brings, and whether the device held nothing before.
     pub carried: fn(&Shared, bool) -> Html,
     /// Writes an answer into a file's text.
@@ -63,11 +68,24 @@ fn entries() -> Result<Rest, NotLoaded> {
         site: views::site_view,
         station: views::station_view,
         words: Words::english,
+        held,
         carried: carried::carried,
         save: saved::save,
         open: saved::open,
         recompute: saved::recompute,
     })
+}
+
+/// What a device that is set to its standards shows.
+fn held(shared: Shared) -> Shared {
+    let typed = Rc::new(held_to_standards(&shared.typed, shared.marks()));
+    let lacking = lacking(&typed, shared.marks());
+    let shared = Shared { typed, ..shared };
+    let told = |one: &Lacking| format!("{} ({})", one.name, trouble_label(&shared, &one.trouble));
+    let told = Argument::text(lacking.iter().map(told).collect::<Vec<_>>().join("; "));
+    let told = shared.tell("measure-lacking", &[("measures", told)]);
+    let ids = lacking.into_iter().map(|one| one.measure).collect();
+    Shared { lacking: Rc::new((ids, told)), ..shared }
 }
 
 /// Loads the chunk.

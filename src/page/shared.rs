@@ -25,6 +25,8 @@ pub struct Shared {
     pub limits: bool,
     /// Whether this device is set to its standards: nobody changes a record on it.
     pub locked: bool,
+    /// The measures that it does not offer, by their ids, and the line that says what they lack.
+    pub lacking: Rc<(Vec<String>, String)>,
     /// Does something.
     pub act: Callback<Action>,
 }

@@ -1,7 +1,7 @@
 //! What was typed, the steps back, and whether the browser keeps it.
 
-use super::keep::lock;
 use super::keep::store::{self, Found};
+use super::keep::{lock, today};
 use crate::form::action::{Line, reduce};
 use crate::form::site::Act;
 use crate::form::{Action, Field, Typed};
@@ -56,7 +56,7 @@ impl Reducible for Now {
             let mut past = self.past.clone();
             past.pop();
             // Nobody has read there what stands in the way of an amount.
-            let typed = Rc::new(reduce((*self.typed).clone(), action));
+            let typed = done(&self.typed, action);
             return Rc::new(Self { typed, past, place: None, removed });
         }
         let place = match &action {
@@ -64,10 +64,10 @@ impl Reducible for Now {
             Action::Text(line, _) => Some(Place::Line(*line)),
             _ => None,
         };
-        let asks = matches!(&action, Action::Pick(..) | Action::Job(_) | Action::StopRead)
+        let asks = matches!(&action, Action::Pick(..) | Action::Job(_) | Action::StopRead | Action::Today(_))
             || matches!(&action, Action::Text(Line::Search, _))
             || matches!(&action, Action::Site(deed) if deed.act.only_asks());
-        let typed = Rc::new(reduce((*self.typed).clone(), action));
+        let typed = done(&self.typed, action);
         let mut past = self.past.clone();
         if !asks && (place.is_none() || place != self.place) {
             past.push(self.typed.clone());
@@ -75,6 +75,11 @@ impl Reducible for Now {
         }
         Rc::new(Self { typed, past, place: if asks { self.place } else { place }, removed })
     }
+}
+
+/// What was typed after an action, on the day that it is now: what is opened may be of another.
+fn done(typed: &Typed, action: Action) -> Rc<Typed> {
+    Rc::new(reduce(reduce(typed.clone(), action), Action::Today(today::now())))
 }
 
 /// Whether an action takes something away that cannot be typed again.
@@ -132,7 +137,7 @@ pub fn use_typed(found: &Found) -> State {
         _ => None,
     };
     let now = use_reducer_eq(move || Now {
-        typed: Rc::new(start.unwrap_or_default()),
+        typed: Rc::new(reduce(start.unwrap_or_default(), Action::Today(today::now()))),
         past: Vec::new(),
         place: None,
         removed: None,

@@ -4,6 +4,7 @@ use super::Entry;
 use super::record::Record;
 use crate::coded::coded;
 use crate::document::shaped as document;
+use crate::trade::calendar::Date;
 use crate::trade::governing::Aim;
 use crate::units::System;
 
@@ -106,11 +107,14 @@ coded! {
 }
 
 document! {
-    /// A warning that was overridden, and why.
+    /// What the author decided, and why: a warning does not count, or a machine is left out. One kind for both, since
+    /// each kind of document costs the first load a kilobyte.
     Override {
-        /// The code of what was found.
+        /// The code of what was found; empty for a machine.
         finding: String,
-        /// Why it does not count here, in the author's words.
+        /// The id of the machine; empty for a warning.
+        machine: String,
+        /// Why, in the author's words.
         reason: String,
     }
 }
@@ -158,9 +162,61 @@ document! {
         replaces: String,
         /// Warnings that were overridden.
         overrides: Vec<Override>,
+        /// Machines that it is not for.
+        leaves_out: Vec<Override>,
         /// Checksum of the records that it was checked with when it was published.
         proved: String,
     }
+}
+
+impl Standard {
+    /// Why it is not for a machine, by the machine's id; none where it is.
+    ///
+    /// ```
+    /// use brimline::site::{Override, Standard};
+    /// let leaves_out = vec![Override { machine: "m".into(), reason: "It leaves streaks".into(), ..Override::default() }];
+    /// let standard = Standard { leaves_out, ..Standard::default() };
+    /// assert_eq!(standard.left_out("m"), Some("It leaves streaks"));
+    /// assert_eq!(standard.left_out("n"), None);
+    /// ```
+    pub fn left_out(&self, machine: &str) -> Option<&str> {
+        self.leaves_out.iter().find(|one| one.machine == machine).map(|one| one.reason.trim())
+    }
+
+    /// Its first day, where that reads as one.
+    pub fn first_day(&self) -> Option<Date> {
+        Date::read(&self.effective)
+    }
+
+    /// Whether its first day has come, `today` being year-month-day. Where either day is not known nothing says that
+    /// it waits.
+    ///
+    /// ```
+    /// use brimline::site::Standard;
+    /// let standard = Standard { effective: "2026-03-01".into(), ..Standard::default() };
+    /// assert!(!standard.has_begun("2026-02-28"));
+    /// assert!(standard.has_begun("2026-03-01") && standard.has_begun(""));
+    /// ```
+    pub fn has_begun(&self, today: &str) -> bool {
+        !matches!((self.first_day(), Date::read(today)), (Some(first), Some(today)) if first > today)
+    }
+
+    /// What comes first where two would hold: the later day, then the higher number.
+    pub fn rank(&self) -> (Option<Date>, u32) {
+        (self.first_day(), self.version)
+    }
+}
+
+/// Whether a text says why: two words at least, or ten letters.
+///
+/// ```
+/// use brimline::site::says_why;
+/// assert!(says_why("Maker confirmed") && says_why("Neuversiegelung"));
+/// assert!(!says_why("x") && !says_why("x x") && !says_why(" ok "));
+/// ```
+pub fn says_why(text: &str) -> bool {
+    let letters = |word: &str| word.chars().filter(|one| one.is_alphanumeric()).count();
+    text.split_whitespace().filter(|word| letters(word) > 1).count() > 1 || letters(text) >= 10
 }
 
 impl Record for Trial {

@@ -3,6 +3,7 @@
 use super::{Argument, Words};
 use crate::answer::{Fact, Remark, Value};
 use crate::error::Mistake;
+use crate::form::fill::LET_PASS;
 use crate::form::{Field, What};
 use crate::limits::{Limit, OutOfRange};
 use crate::number::{self, NumberMistake};
@@ -94,7 +95,13 @@ impl Words {
 
     /// A remark's sentence.
     pub fn remark(&self, remark: &Remark, system: System) -> String {
-        self.remark_part(remark.code, remark, system)
+        let text = self.remark_part(remark.code, remark, system);
+        if remark.facts.iter().all(|(name, _)| *name != "let-pass") {
+            return text;
+        }
+        // Its author knows the warning: its heading is enough.
+        let what = self.remark_title(remark).unwrap_or(text);
+        self.remark_part(LET_PASS, &remark.clone().with("what", Fact::Text(what)), system)
     }
 
     /// The short heading of a remark, where it has one.
@@ -172,6 +179,7 @@ impl Words {
             What::NoArea => self.say("mistake-no-area"),
             What::TooManyFills => self.say("mistake-too-many-fills"),
             What::Date => self.say("mistake-date"),
+            What::SameName => self.say("mistake-same-name"),
             What::Time => self.say("mistake-time"),
         }
     }

@@ -108,8 +108,8 @@ test("three patches, what was seen, and a draft of the one that is chosen", asyn
   await press(page, "choose-patch-2");
   const standards = JSON.parse(await page.evaluate(() => Object.values(localStorage).find((text) => text.includes('"standards"')))).site.standards;
   const draft = standards.at(-1);
-  // Half way between 1/129 and 3/131 is 1 part in 65.247.
-  assert.deepEqual([draft.standing, draft.floor, draft.product, draft.dilution], ["draft", "vinyl", "daily", "1:64.25"]);
+  // Half way between 1/129 and 3/131 is 1 part in 65.247; written as the label writes it, 2 oz/gal: 1 part in 65.
+  assert.deepEqual([draft.standing, draft.floor, draft.product, draft.dilution], ["draft", "vinyl", "daily", "2 oz/gal"]);
 });
 
 test("what was seen on a patch stays in sight while nothing can be mixed", async () => {

@@ -217,3 +217,138 @@ test("an empty site is filled from nothing to an amount", async () => {
   await field(page, "link-back").click();
   await page.waitForFunction(() => document.querySelectorAll('[name="machine"] option').length === 3);
 });
+
+/** Sets the device to its standards, and goes to Fill. */
+async function atStation(page) {
+  await press(page, "site-device");
+  await write(page, "device-code", "alder 7");
+  const again = page.waitForEvent("load");
+  await press(page, "device-set");
+  await again;
+  await page.locator('nav a[href="#fill"]').click();
+  await page.locator(".view.fill").waitFor();
+}
+
+/** Goes to a field with the keyboard, and presses or types there. */
+async function keys(page, name, { press: key, type }) {
+  await field(page, name).focus();
+  if (key) await page.keyboard.press(key);
+  if (type) await page.keyboard.type(type);
+  await settled(page);
+}
+
+const WHY = "It leaves streaks at the doors";
+
+test("a standard leaves a machine out: no proof, no chart, and no amount at the station", async () => {
+  const page = await open({ view: "fill" });
+  await choose(page, "machine", "self-driving");
+  await go(page, "site");
+  await draft(page);
+  assert.ok((await remarks(page)).includes("remark-clash-machine"));
+  await keys(page, "leave-2", { press: "Space" });
+  assert.ok((await remarks(page)).includes("finding-left-out-why"));
+  assert.ok(!(await remarks(page)).includes("remark-clash-machine"), "it is not checked there");
+  await keys(page, "leave-2-reason", { type: "x" });
+  await field(page, "standard-author").focus();
+  assert.match(await page.locator("#leave-2-reason-mistake").innerText(), /two words/);
+  await keys(page, "leave-2-reason", { press: "Backspace", type: WHY });
+  assert.ok(!(await remarks(page)).includes("finding-left-out-why"));
+  assert.equal(await page.locator('[data-dose="self-driving"]').count(), 0);
+  await letPass(page);
+  await keys(page, "standard-publish", { press: "Enter" });
+  assert.match(await page.locator('[data-left-out="self-driving"]').innerText(), new RegExp(WHY));
+
+  await press(page, "site-paper");
+  const row = page.locator('[data-part="chart"] [data-machine="self-driving"]');
+  assert.match(await row.textContent(), new RegExp(`Not for this standard: ${WHY}`));
+  assert.equal(await row.locator("[data-answer]").count(), 0);
+  await page.locator("details", { has: row }).locator("summary").click();
+  const size = (one) => one.first().evaluate((shown) => getComputedStyle(shown).fontSize);
+  assert.equal(await size(row.locator(".why")), await size(page.locator('[data-part="chart"] td.dose')), "as large as a dose");
+
+  await go(page, "fill");
+  assert.ok((await remarks(page)).includes("remark-standard-leaves-out"));
+  assert.equal(await countOf(page, "fill.dose"), 1, "a warning where anything may be asked");
+  await go(page, "site");
+  await atStation(page);
+  assert.match(await page.locator(".stop").innerText(), new RegExp(WHY));
+  assert.equal(await countOf(page, "fill.dose") + (await field(page, "stop-read").count()), 0, "and reading makes no amount");
+  await choose(page, "machine", "ride-on");
+  assert.equal(await countOf(page, "fill.dose"), 1);
+});
+
+test("what a standard let pass is one line on Fill, and a station offers what can be measured with", async () => {
+  const page = await open({ view: "fill" });
+  await choose(page, "machine", "self-driving");
+  await go(page, "site");
+  await draft(page);
+  await letPass(page);
+  await press(page, "standard-publish");
+  await go(page, "fill");
+  const line = page.locator('.assumptions [data-remark="remark-clash-machine"]');
+  assert.match(await line.innerText(), / – let pass by K\. M\., version 1: Seen and measured in the hall$/);
+  assert.equal(await page.locator('.remark[data-remark="remark-clash-machine"]').count(), 0);
+
+  await go(page, "site");
+  await atStation(page);
+  const offered = () => page.locator("#measure option").evaluateAll((all) => all.map(({ value }) => value));
+  assert.ok(!(await offered()).includes("own"));
+  assert.match(await page.locator("#measure-hint").innerText(), /The machine’s own bottle \(Ratios that the machine can set\)/);
+  await choose(page, "machine", "ride-on");
+  assert.ok((await offered()).includes("own"));
+  await choose(page, "measure", "own");
+  assert.ok("fill.rounded_ratio" in (await figures(page)), "a ratio to set");
+  await choose(page, "machine", "self-driving");
+  assert.equal(await countOf(page, "fill.dose"), 1, "another measure in its place");
+});
+
+test("a standard waits for its first day, and the earlier one holds until then", async () => {
+  const day = (page, text) => page.clock.setFixedTime(new Date(`${text}T09:00:00`));
+  const page = await open({ view: "fill", before: (opening) => day(opening, "2026-02-28") });
+  await choose(page, "machine", "walk-behind");
+  await write(page, "product-label", "1:64 to 1:128");
+  await go(page, "site");
+  await draft(page);
+  await write(page, "standard-dilution", "1:100");
+  await letPass(page);
+  await press(page, "standard-publish");
+  await press(page, "standard-next");
+  await write(page, "standard-dilution", "1:80");
+  await write(page, "standard-reason", "More soil in winter");
+  await write(page, "standard-effective", "2026-3-1");
+  await letPass(page);
+  assert.match(await field(page, "standard-publish").innerText(), /2026-03-01/);
+  await press(page, "standard-publish");
+  const list = async () => (await page.locator('[name="standard-open"]').allInnerTexts()).map((one) => one.replace(/\s+/g, " "));
+  assert.deepEqual((await list()).map((one) => one.match(/version .*/)[0]), ["version 1 in force", "version 2 in force from 2026-03-01"]);
+  await press(page, "site-paper");
+  assert.match(await page.locator('[data-part="chart"] .standing').textContent(), /Not in force before 2026-03-01/);
+  assert.equal(await page.locator('[data-part="chart"] .qr-code').count(), 0);
+  await go(page, "fill");
+  near((await figures(page))["fill.dose"], (10 * US_GALLON) / 101, "the earlier one governs");
+
+  await day(page, "2026-03-01");
+  await press(page, "level-50");
+  near((await figures(page))["fill.dose"], (5 * US_GALLON) / 81, "its day has come");
+  await go(page, "site");
+  await press(page, "site-standards");
+  assert.deepEqual((await list()).map((one) => one.match(/version .*/)[0]), ["version 2 in force", "version 1 replaced"]);
+});
+
+test("two records of one name and reasons that say nothing are told where they are typed", async () => {
+  const page = await open({ view: "site" });
+  await page.locator('.records [data-id="ride-on"]').click();
+  await write(page, "machine-name", "small Walk-behind");
+  assert.match(await page.locator("#machine-name-mistake").innerText(), /same name/);
+  assert.match(await page.locator("#record .troubles h2").innerText(), /before anybody uses this record/);
+  await draft(page);
+  assert.ok((await remarks(page)).includes("finding-same-name"));
+  await write(page, "standard-reason", "x");
+  assert.match(await page.locator("#standard-reason-mistake").innerText(), /two words/);
+  assert.ok((await remarks(page)).includes("finding-short-reason"));
+  const override = page.locator('.findings [data-blocks="false"] input').first();
+  await override.fill("ok");
+  await override.blur();
+  assert.match(await page.locator('.findings [data-blocks="false"] .mistake').first().innerText(), /two words/);
+  assert.equal(await page.locator(".findings li.news").count(), 0, "it still waits");
+});

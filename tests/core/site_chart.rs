@@ -137,6 +137,7 @@ fn a_reason_stands_where_there_is_no_dose() {
                             measure.id
                         ),
                         Err(Why::Remarks(all)) => assert!(!all.is_empty()),
+                        Err(Why::LeftOut(reason)) => panic!("no machine is left out: {reason}"),
                     }
                 }
             }

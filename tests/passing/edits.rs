@@ -99,7 +99,9 @@ pub fn after(base: &Site, edits: &[Edit], by: &str) -> Site {
     for row in REFERENCES {
         let ids: Vec<Value> = all(&whole, row.target).iter().map(|one| one["id"].clone()).collect();
         for record in whole[row.list].as_array_mut().into_iter().flatten() {
-            if !ids.contains(&record[row.field]) {
+            if let Some(entries) = record[row.field].as_array_mut() {
+                entries.retain(|one| ids.contains(&one[row.within]));
+            } else if !ids.contains(&record[row.field]) {
                 record[row.field] = "".into();
             }
         }

@@ -34,8 +34,9 @@ fn the_demo_ranks_what_fits_first() {
         .filter(|one| one.suits == Suits::Fits)
         .map(|one| (one.product.as_str(), one.dilution.as_str()))
         .collect();
-    // 1 to 3 oz/gal are 1 to 128 … 1 to 42.67; half way between the shares is 1 to 64.25. Only its residue is known.
-    assert_eq!(fits[0], ("daily", "1:128"));
+    // 1 to 3 oz/gal are 1 to 128 … 1 to 42.67; half way between the shares is 1 to 64.25, which 2 oz/gal come within a
+    // hundredth of. Only its residue is known.
+    assert_eq!(fits[0], ("daily", "1 oz/gal"));
     assert!(fits.contains(&("neutral", "1:64")) && fits.contains(&("tablets", "1 tablet per 2 gal")));
     assert!(all.is_sorted_by_key(|one| one.suits), "what fits, what is not known, what does not");
     for product in ["degreaser", "stripper", "hand-soap"] {
@@ -72,7 +73,7 @@ fn the_sites_own_rule_narrows_what_is_looked_at() {
     let daily = of(&narrowed, "daily");
     assert_eq!(daily.len(), 1);
     assert_printed(daily[0].strength.expect("a share").parts_of_water(), "64.000");
-    assert_eq!(daily[0].dilution, "1:64");
+    assert_eq!(daily[0].dilution, "2 oz/gal", "as its label puts it");
     let range = ranked([pick(Shelf::Product, "daily"), Action::Text(Line::Standard, "2 to 9 oz/gal".into())]);
     let parts: Vec<f64> =
         of(&range, "daily").iter().map(|one| one.strength.expect("a share").parts_of_water()).collect();
@@ -192,4 +193,23 @@ fn a_machines_limits_for_a_liquid_clear_no_tablet() {
     let mut only = typed;
     only.site.machines.retain(|machine| machine.id() == "self-driving");
     assert_eq!(of(&work(&only, Marks::POINT), "tablets")[0].suits, Suits::Unknown);
+}
+
+#[test]
+fn a_standard_in_force_hides_no_dilution() {
+    use brimline::site::{Standard, Standing};
+    let mut typed = after([pick(Shelf::Finish, "gloss")]);
+    let before = work(&typed, Marks::POINT);
+    let floor = typed.floor().expect("a floor").id.clone();
+    let standing = Standing::InForce;
+    let standard = Standard {
+        floor,
+        product: "daily".into(),
+        dilution: "2 oz/gal".into(),
+        standing,
+        ..Standard::default()
+    };
+    typed.site.standards.push(standard);
+    assert_eq!(work(&typed, Marks::POINT), before);
+    assert_eq!(of(&before, "daily").len(), 3);
 }

@@ -48,10 +48,13 @@ fn a_device_held_to_standards_shows_nothing_else() {
         typed,
         [Act::Draft { floor: "tile".into(), product: "quat".into(), dilution: "1:64".into() }.action()],
     );
-    let held = held_to_standards(&after(
-        typed,
-        [Action::Pick(Shelf::Floor, "marble".into()), Action::Pick(Shelf::Product, "vinegar".into())],
-    ));
+    let held = held_to_standards(
+        &after(
+            typed,
+            [Action::Pick(Shelf::Floor, "marble".into()), Action::Pick(Shelf::Product, "vinegar".into())],
+        ),
+        Marks::POINT,
+    );
     assert_eq!(held.site.floors.iter().map(|one| one.id.as_str()).collect::<Vec<_>>(), ["vinyl"]);
     assert_eq!(held.site.standards.len(), 1);
     assert_eq!(held.product().map(|one| one.id.as_str()), Some("neutral"));
@@ -101,7 +104,7 @@ fn ounces_and_gallons_of_a_standard_do_not_turn_with_the_units_shown() {
     let asked = 0.037_854_117_84 * 5.0 / 133.0;
     for system in System::ALL {
         let typed = after(typed.clone(), [Action::System(*system), Action::StopRead]);
-        let held = held_to_standards(&typed);
+        let held = held_to_standards(&typed, Marks::POINT);
         assert!((dose(&typed) - asked).abs() < 1e-9, "{system:?}: {}", dose(&typed));
         assert!((dose(&held) - asked).abs() < 1e-9, "{system:?}, held");
     }
@@ -116,4 +119,42 @@ fn a_product_that_is_out_of_use_is_told() {
         .answer
         .remarks;
     assert!(remarks.iter().any(|one| one.code == "remark-product-retired"));
+}
+
+#[test]
+fn a_measure_without_its_figures_gives_way_on_a_device() {
+    use brimline::form::site::in_force::lacking;
+    let mut typed = published(draft("vinyl", "neutral", "1:64"), "2026-01-06");
+    (typed.ask.machine, typed.ask.measure) = ("walk-behind".into(), "own".into());
+    // Nobody typed in which ratios the walk-behind can set.
+    let held = held_to_standards(&typed, Marks::POINT);
+    assert!(lacking(&held, Marks::POINT).iter().any(|one| one.measure == "own"));
+    assert_eq!(held.measure().map(|one| one.id.as_str()), Some("jug"));
+    // 10 US gal at 1 to 64, as above.
+    assert!((dose(&held) - 0.037_854_117_84 / 65.0).abs() < 1e-12);
+    // The ride-on has ratios: the measure that was chosen serves again.
+    let ride_on = held_to_standards(
+        &after(typed.clone(), [Action::Pick(Shelf::Machine, "ride-on".into())]),
+        Marks::POINT,
+    );
+    assert_eq!(ride_on.measure().map(|one| one.id.as_str()), Some("own"));
+    // Where none serves, none is made up.
+    typed.site.measures.retain(|one| one.id == "own");
+    assert_eq!(held_to_standards(&typed, Marks::POINT).measure().map(|one| one.id.as_str()), Some("own"));
+}
+
+#[test]
+fn every_measure_that_a_device_offers_reads() {
+    use brimline::form::site::in_force::lacking;
+    let mut typed = published(draft("vinyl", "neutral", "1:64"), "2026-01-06");
+    for machine in typed.site.machines.clone() {
+        typed.ask.machine = machine.id;
+        for measure in typed.site.measures.clone() {
+            typed.ask.measure = measure.id;
+            let held = held_to_standards(&typed, Marks::POINT);
+            let troubles = fill::work(&held, Marks::POINT).outcome.troubles;
+            assert!(troubles.is_empty(), "{}: {troubles:?}", held.ask.measure);
+            assert!(lacking(&held, Marks::POINT).iter().all(|one| one.measure != held.ask.measure));
+        }
+    }
 }

@@ -109,6 +109,53 @@ fn every_number_of_a_record_is_held_to_its_limit() {
     assert!(check(&label, Shelf::Product, Marks::POINT).at("product-label").is_some());
 }
 
+#[test]
+fn two_records_of_one_name_are_told_at_the_name() {
+    for (shelf, name) in [
+        (Shelf::Machine, "machine-name"),
+        (Shelf::Product, "product-name"),
+        (Shelf::Floor, "floor-name"),
+        (Shelf::Measure, "measure-name"),
+        (Shelf::Area, "area-1-name"),
+    ] {
+        let mut typed = Typed::default();
+        assert!(check(&typed, shelf, Marks::POINT).at(name).is_none(), "{shelf:?}");
+        let first = shelf.records(&typed.site)[0].name().to_owned();
+        let site = &mut typed.site;
+        match shelf {
+            Shelf::Machine => site.machines[1].name = first,
+            Shelf::Product => site.products[1].name = first,
+            Shelf::Floor => site.floors[1].name = first,
+            Shelf::Measure => site.measures[1].name = first,
+            _ => site.areas[1].name = first,
+        }
+        assert!(check(&typed, shelf, Marks::POINT).at(name).is_some(), "{shelf:?}");
+    }
+}
+
+#[test]
+fn a_standard_is_numbered_by_the_floor_it_is_published_for() {
+    let vinyl = published(draft("vinyl", "neutral", "1:64"), "2026-01-06");
+    let begun = Act::Draft { floor: "vinyl".into(), product: "neutral".into(), dilution: "1:80".into() };
+    let typed = after(vinyl, [begun.action()]);
+    assert_eq!(typed.standard().map(|one| one.version), Some(2));
+    let typed = after(typed, [Act::StandardFloor("tile".into()).action()]);
+    assert_eq!(typed.standard().map(|one| one.version), Some(1), "the first for tile");
+    // Two drafts for one floor: the one that is published later counts later.
+    let again = Act::Draft { floor: "tile".into(), product: "neutral".into(), dilution: "1:90".into() };
+    let first = typed.ask.site.standard.clone();
+    let typed = published(after(typed, [again.action()]), "2026-01-07");
+    let typed = published(after(typed, [Action::Pick(Shelf::Standard, first)]), "2026-01-08");
+    let tile: Vec<(u32, &str)> = typed
+        .site
+        .standards
+        .iter()
+        .filter(|one| one.floor == "tile")
+        .map(|one| (one.version, one.dilution.as_str()))
+        .collect();
+    assert_eq!(tile, [(2, "1:80"), (1, "1:90")]);
+}
+
 proptest! {
     #[test]
     fn no_run_of_acts_leaves_a_reference_to_nothing(steps in proptest::collection::vec((0..8_usize, 0..6_usize, 0..12_usize), 0..40)) {
@@ -158,7 +205,8 @@ fn what_a_file_counts_as_a_reference_keeps_a_record_from_being_removed() {
             site[list] = serde_json::json!([{"id": format!("{list}-1")}, {"id": format!("{list}-2")}]);
         }
         let id = format!("{}-2", row.target);
-        site[row.list][0][row.field] = id.clone().into();
+        site[row.list][0][row.field] =
+            if row.within.is_empty() { id.clone().into() } else { serde_json::json!([{ row.within: id }]) };
         let site = serde_json::from_value(site).expect("a site");
         let by = referrers(&site, shelf_of(row.target), &id);
         assert!(by.iter().any(|one| one.shelf == shelf_of(row.list)), "{}.{}", row.list, row.field);

@@ -169,3 +169,65 @@ fn whole_packets_that_ask_for_another_level_are_no_dose_for_a_full_tank() {
     let walk = proof.machines.iter().find(|one| one.id == "walk-behind").expect("the walk-behind");
     assert!(!walk.doses.iter().any(|(measure, _)| measure == "packet"), "2 packets make 8.03 of 10 gal");
 }
+
+#[test]
+fn a_reason_says_why_in_two_words_or_ten_letters() {
+    use brimline::form::action::StandardLine;
+    for (reason, sound) in
+        [("x", false), ("a b", false), ("because", false), ("New finish", true), ("Neuversiegelung", true)]
+    {
+        let line = |line: Line, text: &str| Action::Text(line, text.into());
+        let typed =
+            after(draft("vinyl", "neutral", "1:64"), [line(Line::Rule(StandardLine::Reason), reason)]);
+        assert_eq!(!blocks(&check(&typed)).contains(&"finding-short-reason"), sound, "{reason}");
+        let code = "remark-clash-machine";
+        let typed = after(draft("vinyl", "neutral", "1:64"), [line(Line::Override(code), reason)]);
+        let proof = check(&typed);
+        let clash = proof.findings.iter().find(|one| one.remark.code == code).expect("the clash");
+        assert_eq!(!clash.holds(), sound, "{reason}");
+    }
+}
+
+#[test]
+fn a_standard_names_nothing_that_bears_another_ones_name() {
+    let same = |change: &dyn Fn(&mut Typed)| {
+        let mut typed = draft("vinyl", "neutral", "1:64");
+        change(&mut typed);
+        blocks(&check(&typed)).contains(&"finding-same-name")
+    };
+    assert!(!same(&|_| {}));
+    assert!(same(
+        &|typed| typed.site.machines[1].name = format!(" {} ", typed.site.machines[0].name.to_uppercase())
+    ));
+    let product = |typed: &mut Typed, retired| {
+        let neutral =
+            typed.site.products.iter().find(|one| one.id == "neutral").expect("neutral").name.clone();
+        let other = typed.site.products.iter_mut().find(|one| one.id == "quat").expect("quat");
+        (other.name, other.retired) = (neutral, retired);
+    };
+    assert!(same(&|typed| product(typed, false)));
+    assert!(!same(&|typed| product(typed, true)), "what is out of use is not offered");
+    // Two products that it does not name are none of its business.
+    assert!(!same(&|typed| {
+        for one in typed.site.products.iter_mut().filter(|one| one.id != "neutral") {
+            one.name = "The same".into();
+        }
+    }));
+}
+
+/// Standards that were published keep their checksum: what it is taken of is the JSON of the floor, its finish, the
+/// product, the machines and the measures, one after the other.
+#[test]
+fn the_checksum_is_of_the_records_one_after_the_other() {
+    use brimline::document::checksum;
+    fn json<T: serde::Serialize>(one: &T) -> String {
+        serde_json::to_string(one).expect("JSON")
+    }
+    let typed = draft("vinyl", "neutral", "1:64");
+    let site = &typed.site;
+    let floor = site.floors.iter().find(|one| one.id == "vinyl");
+    let finish = floor.and_then(|floor| site.finishes.iter().find(|one| one.id == floor.finish));
+    let product = site.products.iter().find(|one| one.id == "neutral");
+    let whole = [json(&floor), json(&finish), json(&product), json(&site.machines), json(&site.measures)];
+    assert_eq!(check(&typed).proved, checksum(&whole.concat()));
+}

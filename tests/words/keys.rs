@@ -47,7 +47,7 @@ fn composed() -> Vec<String> {
     all("view-", &views);
     all("view-", &["top_up", "rescue", "reading"]);
     all("site-", &Part::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
-    all("standing-", &["draft", "in-force", "replaced"]);
+    all("standing-", &["draft", "waits", "in-force", "replaced"]);
     let shelves: Vec<&str> = ["machine", "product", "floor", "finish", "measure", "area"].to_vec();
     all("shelf-", &shelves);
     all("", &["finish-add", "standard-add", "standard-floor-none", "standard-product-none"]);

@@ -68,6 +68,8 @@ pub enum Line {
     PatchNote(usize),
     /// Why a warning about the draft asked about does not count, by the warning's code.
     Override(&'static str),
+    /// Why the draft asked about is not for a machine, by its place among those that it leaves out, from 0.
+    LeftOut(usize),
     /// A line of the standard asked about, while it is a draft.
     Rule(StandardLine),
 }
@@ -109,11 +111,12 @@ impl Line {
             Self::Override(finding) => {
                 let overrides = &mut typed.draft_mut()?.overrides;
                 let index = overrides.iter().position(|one| one.finding == finding).unwrap_or_else(|| {
-                    overrides.push(Override { finding: finding.to_owned(), reason: String::new() });
+                    overrides.push(Override { finding: finding.to_owned(), ..Override::default() });
                     overrides.len() - 1
                 });
                 &mut overrides.get_mut(index)?.reason
             }
+            Self::LeftOut(index) => &mut typed.draft_mut()?.leaves_out.get_mut(index)?.reason,
             Self::Rule(line) => line.text_mut(typed.draft_mut()?),
         })
     }

@@ -101,7 +101,8 @@ fn changes(rows: &[Row], rounds: &[Round]) -> Vec<(usize, usize)> {
 
 /// What each product does in the machines that take it.
 fn about_products(out: &mut Outcome, typed: &Typed, rows: &[Row], marks: Marks) {
-    let about_floor = |remark: &Remark| remark.code.starts_with("remark-floor-");
+    let about_floor =
+        |remark: &Remark| remark.code.starts_with("remark-floor-") || remark.code == cautions::LEFT_OUT;
     let mut pairs: Vec<(usize, usize)> = Vec::new();
     for row in rows {
         if !pairs.contains(&(row.machine, row.product)) {
@@ -140,9 +141,13 @@ fn about_floors(out: &mut Outcome, typed: &Typed, rows: &[Row], marks: Marks) {
         phs.push((product, ph));
         ph
     };
-    let (mut harmed, mut unknown) = (Vec::new(), Vec::new());
+    let (mut harmed, mut unknown, mut left_out) = (Vec::new(), Vec::new(), Vec::new());
     for row in rows {
         let area = &site.areas[row.area];
+        let standard = typed.in_force(&area.floor).filter(|one| one.product == site.products[row.product].id);
+        if standard.is_some_and(|one| one.left_out(&site.machines[row.machine].id).is_some()) {
+            left_out.push(area.name.as_str());
+        }
         let before =
             known.iter().find(|(product, floor, _)| (*product, *floor) == (row.product, &area.floor));
         let verdict = match (before, typed.floor_of(area)) {
@@ -165,9 +170,11 @@ fn about_floors(out: &mut Outcome, typed: &Typed, rows: &[Row], marks: Marks) {
         }
     }
     let stop = if typed.ask.stop_read { Weight::Warn } else { Weight::Stop };
-    for (code, weight, areas) in
-        [("remark-shift-floor", stop, harmed), ("remark-shift-floor-unknown", Weight::Warn, unknown)]
-    {
+    for (code, weight, areas) in [
+        ("remark-shift-floor", stop, harmed),
+        ("remark-shift-floor-unknown", Weight::Warn, unknown),
+        ("remark-shift-left-out", Weight::Warn, left_out),
+    ] {
         if !areas.is_empty() {
             out.answer.remark(Remark::new(code, weight).with("area", listed(&areas)));
         }

@@ -4,7 +4,7 @@ use super::super::Typed;
 use super::super::action::{Action, Shelf};
 use super::Part;
 use super::keep;
-use crate::site::{Film, Site, Standard, Standing};
+use crate::site::{Film, Override, Site, Standard, Standing};
 
 /// One thing that a supervisor did.
 #[derive(Clone, Debug, PartialEq)]
@@ -39,6 +39,8 @@ pub enum Act {
     StandardProduct(String),
     /// Said whether the floor is rinsed after it.
     Rinse(bool),
+    /// Said that it is, or is not, for a machine, by the machine's id.
+    LeaveOut(String, bool),
     /// Began a draft with this floor, product and dilution.
     Draft {
         /// The id of the floor.
@@ -103,8 +105,18 @@ fn act(typed: &mut Typed, act: Act) -> Option<()> {
             typed.ask.site.shelf = shelf;
             typed.ask.site.search.clear();
         }
-        Act::Add(shelf) => keep::add(typed, shelf),
-        Act::Copy(shelf, id) => keep::copy(typed, shelf, &id)?,
+        Act::Add(shelf) => {
+            keep::add(typed, shelf);
+            if shelf == Shelf::Standard {
+                number(typed)?;
+            }
+        }
+        Act::Copy(shelf, id) => {
+            keep::copy(typed, shelf, &id)?;
+            if shelf == Shelf::Standard {
+                number(typed)?;
+            }
+        }
         Act::Discard(shelf, id) => keep::discard(typed, shelf, &id)?,
         Act::Retire(shelf, id, retired) => keep::retire(typed, shelf, &id, retired)?,
         Act::FloorFinish(id) => typed.floor_mut()?.finish = id,
@@ -113,26 +125,34 @@ fn act(typed: &mut Typed, act: Act) -> Option<()> {
         Act::TrialFloor(id) => typed.trial_mut()?.floor = id,
         Act::TrialProduct(id) => typed.trial_mut()?.product = id,
         Act::Film(index, film) => typed.trial_mut()?.patches.get_mut(index)?.film = film,
-        Act::StandardFloor(id) => typed.draft_mut()?.floor = id,
+        Act::StandardFloor(id) => {
+            typed.draft_mut()?.floor = id;
+            number(typed)?;
+        }
         Act::StandardProduct(id) => typed.draft_mut()?.product = id,
         Act::Rinse(rinse) => typed.draft_mut()?.rinse = rinse,
+        Act::LeaveOut(machine, out) => {
+            let draft = typed.draft_mut()?;
+            draft.leaves_out.retain(|one| one.machine != machine);
+            if out {
+                draft.leaves_out.push(Override { machine, ..Override::default() });
+            }
+        }
         Act::Draft { floor, product, dilution } => {
-            let version = next_version(typed, &floor);
             keep::add(typed, Shelf::Standard);
             let draft = typed.draft_mut()?;
-            (draft.floor, draft.product, draft.dilution, draft.version) = (floor, product, dilution, version);
+            (draft.floor, draft.product, draft.dilution) = (floor, product, dilution);
+            number(typed)?;
             typed.ask.site.part = Part::Standards;
         }
         Act::Revise => {
             let old = typed.standard()?.clone();
-            let version = next_version(typed, &old.floor);
             keep::add(typed, Shelf::Standard);
             let draft = typed.draft_mut()?;
             let replaces = if old.standing == Standing::InForce { old.id.clone() } else { String::new() };
             *draft = Standard {
                 id: draft.id.clone(),
                 standing: Standing::Draft,
-                version,
                 replaces,
                 effective: String::new(),
                 published: String::new(),
@@ -141,6 +161,7 @@ fn act(typed: &mut Typed, act: Act) -> Option<()> {
                 overrides: Vec::new(),
                 ..old
             };
+            number(typed)?;
         }
         Act::TakeSite(site) => typed.site = *site,
         Act::Publish { date, proved } => publish(typed, date, proved)?,
@@ -148,28 +169,39 @@ fn act(typed: &mut Typed, act: Act) -> Option<()> {
     Some(())
 }
 
-/// One more than the greatest number of a standard for the floor.
-fn next_version(typed: &Typed, floor: &str) -> u32 {
-    let versions = typed.site.standards.iter().filter(|one| one.floor == floor).map(|one| one.version);
-    versions.max().unwrap_or(0).saturating_add(1)
+/// Numbers the draft: one more than the greatest number that a standard for its floor was published with. It counts
+/// by the floor that it has then, and anew when it is published.
+fn number(typed: &mut Typed) -> Option<()> {
+    let floor = typed.draft_mut()?.floor.clone();
+    let published = |one: &&Standard| one.floor == floor && one.standing != Standing::Draft;
+    let versions = typed.site.standards.iter().filter(published).map(|one| one.version);
+    let next = versions.max().unwrap_or(0).saturating_add(1);
+    typed.draft_mut()?.version = next;
+    Some(())
 }
 
-/// Puts the draft into force; the one that was in force for the same floor is replaced.
+/// Publishes the draft. From its first day on it takes the place of what was published for the same floor before it;
+/// what was to begin on that day or later never does.
 fn publish(typed: &mut Typed, date: String, proved: String) -> Option<()> {
-    let (id, floor) = {
-        let draft = typed.draft_mut()?;
-        (draft.id.clone(), draft.floor.clone())
-    };
-    let mut replaces = String::new();
-    for one in &mut typed.site.standards {
-        if one.floor == floor && one.standing == Standing::InForce {
+    number(typed)?;
+    let system = typed.system;
+    let draft = typed.draft_mut()?;
+    if let Some(first) = draft.first_day() {
+        draft.effective = first.to_string();
+    }
+    let (id, floor, first, begun) =
+        (draft.id.clone(), draft.floor.clone(), draft.first_day(), draft.has_begun(&date));
+    let mut earlier: Vec<&mut Standard> = (typed.site.standards.iter_mut())
+        .filter(|one| one.floor == floor && one.standing == Standing::InForce)
+        .collect();
+    earlier.sort_by_key(|one| one.rank());
+    let replaces = earlier.last().map(|one| one.id.clone()).unwrap_or_default();
+    for one in earlier {
+        if begun || one.first_day() >= first {
             one.standing = Standing::Replaced;
-            replaces.clone_from(&one.id);
         }
     }
-    let (version, system) = (next_version(typed, &floor), typed.system);
     let standard = typed.site.standards.iter_mut().find(|one| one.id == id)?;
-    standard.version = if standard.version == 0 { version } else { standard.version };
     standard.standing = Standing::InForce;
     standard.system = system;
     standard.replaces = replaces;

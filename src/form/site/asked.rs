@@ -34,6 +34,9 @@ pub fn asked(typed: &Typed, standard: &Standard, machine: &str, measure: &str, p
     out.ask.filling = Filling::MadeUp;
     out.ask.before.clear();
     out.ask.stop_read = false;
+    // Its first day may be still to come.
+    out.ask.today.clear();
+    out.ask.held = false;
     out
 }
 

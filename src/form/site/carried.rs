@@ -63,6 +63,7 @@ pub fn carry(typed: &Typed, standard: &Standard, machine: &str, measure: &str, p
     for standard in &mut site.standards {
         standard.reason.clear();
         standard.overrides.clear();
+        standard.leaves_out.retain(|one| one.machine == machine);
     }
     Carried { schema: SCHEMA, system: whole.system, site, aim: whole.ask.aim, level: whole.ask.level }
 }

@@ -19,6 +19,8 @@ pub enum Why {
     Troubles(Vec<Trouble>),
     /// What stands against it.
     Remarks(Vec<Remark>),
+    /// The standard is not for this machine, for the reason that its author gives.
+    LeftOut(String),
 }
 
 /// A dose that can be measured out as it is written.
@@ -173,6 +175,16 @@ fn row(
     marks: Marks,
 ) -> Row {
     let mut clashes: Vec<Remark> = Vec::new();
+    if let Some(reason) = standard.left_out(&machine.id) {
+        let why = || Why::LeftOut(reason.to_owned());
+        let cell = |percent| Cell {
+            percent,
+            asked: asked(typed, standard, &machine.id, measure, percent),
+            dose: Err(why()),
+        };
+        let cells = LEVELS.map(cell).to_vec();
+        return Row { machine: machine.clone(), cells, setting: Err(why()), clashes };
+    }
     let cells = LEVELS
         .map(|percent| {
             let asked = asked(typed, standard, &machine.id, measure, percent);

@@ -1,29 +1,73 @@
 //! What a device of a fill station shows: the standards in force, and nothing else.
 
 use super::super::action::{Action, Line, Shelf};
-use super::super::{Field, Typed};
+use super::super::{Field, Trouble, Typed, What, fill};
 use super::Act;
-use super::asked::read_in;
-use crate::site::Standing;
+use super::asked::{in_use, read_in};
+use crate::coded::coded;
+use crate::number::Marks;
+use crate::site::{Measure, Standard, Standing};
+
+coded! {
+    /// Where a standard stands on the day of the question.
+    #[derive(Default)]
+    Phase {
+        /// Being written; nobody goes by it.
+        #[default]
+        Draft = "draft",
+        /// Published; its first day is still to come.
+        Waits = "waits",
+        /// What everybody goes by.
+        InForce = "in_force",
+        /// Another one took its place.
+        Replaced = "replaced",
+    }
+}
+
+/// Where a standard stands on the day of the question.
+///
+/// ```
+/// use brimline::form::{Typed, site::in_force::{Phase, phase}};
+/// use brimline::site::{Standard, Standing};
+/// let mut typed = Typed::default();
+/// let one = Standard { floor: "wood".into(), standing: Standing::InForce, effective: "2026-03-01".into(), ..Standard::default() };
+/// typed.site.standards.push(one.clone());
+/// typed.ask.today = "2026-02-28".into();
+/// assert_eq!(phase(&typed, &one), Phase::Waits);
+/// typed.ask.today = "2026-03-01".into();
+/// assert_eq!(phase(&typed, &one), Phase::InForce);
+/// ```
+pub fn phase(typed: &Typed, standard: &Standard) -> Phase {
+    match standard.standing {
+        Standing::Draft => Phase::Draft,
+        Standing::InForce if !standard.has_begun(&typed.ask.today) => Phase::Waits,
+        Standing::InForce if typed.in_force(&standard.floor).is_some_and(|one| one.id == standard.id) => {
+            Phase::InForce
+        }
+        Standing::InForce | Standing::Replaced => Phase::Replaced,
+    }
+}
 
 /// What was typed, held to the standards in force: only their floors are there, each with its own product.
-/// Without a standard no floor is left.
+/// Without a standard no floor is left. A measure whose figures are missing gives way to one that serves.
 ///
 /// ```
 /// use brimline::form::{Typed, site::in_force::held_to_standards};
+/// use brimline::number::Marks;
 /// use brimline::site::{Standard, Standing};
 /// let mut typed = Typed::default();
-/// assert!(held_to_standards(&typed).site.floors.is_empty());
+/// assert!(held_to_standards(&typed, Marks::POINT).site.floors.is_empty());
 /// let standing = Standing::InForce;
 /// typed.site.standards.push(Standard { floor: "wood".into(), product: "quat".into(), standing, ..Standard::default() });
-/// let held = held_to_standards(&typed);
+/// let held = held_to_standards(&typed, Marks::POINT);
 /// assert_eq!(held.floor().unwrap().id, "wood");
 /// assert_eq!(held.product().unwrap().id, "quat");
 /// ```
 #[must_use]
-pub fn held_to_standards(typed: &Typed) -> Typed {
+pub fn held_to_standards(typed: &Typed, marks: Marks) -> Typed {
     let mut out = typed.clone();
-    out.site.standards.retain(|one| one.standing == Standing::InForce);
+    out.ask.held = true;
+    out.site.standards.retain(|one| phase(typed, one) == Phase::InForce);
     let standards = &out.site.standards;
     out.site.floors.retain(|floor| standards.iter().any(|one| one.floor == floor.id));
     if let Some(floor) = out.floor().map(|floor| floor.id.clone()) {
@@ -33,7 +77,55 @@ pub fn held_to_standards(typed: &Typed) -> Typed {
         out.ask.floor = floor;
         out.ask.product = product;
     }
+    let lacking = lacking(&out, marks);
+    let serves = |id: &str| lacking.iter().all(|one| one.measure != id);
+    if out.measure().is_some_and(|one| !serves(&one.id)) {
+        let other = in_use(&out.site.measures).find(|one| serves(&one.id)).map(|one| one.id.clone());
+        out.ask.measure = other.unwrap_or(out.ask.measure);
+    }
     out
+}
+
+/// A measure that cannot be used for the question before somebody fills in what it lacks.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Lacking {
+    /// The id of the measure.
+    pub measure: String,
+    /// What people call it.
+    pub name: String,
+    /// What is missing or wrong.
+    pub trouble: Trouble,
+}
+
+/// The measures in use whose figures are missing or do not read, for the machine asked about.
+///
+/// ```
+/// use brimline::form::{Typed, site::in_force::lacking};
+/// use brimline::number::Marks;
+/// let lacking = lacking(&Typed::default(), Marks::POINT); // its machine has no bottle of its own
+/// let lacks: Vec<&str> = lacking.iter().map(|one| one.trouble.name.as_str()).collect();
+/// assert_eq!(lacks, ["product-density", "machine-ratios"]); // the scale asks what a litre weighs
+/// ```
+pub fn lacking(typed: &Typed, marks: Marks) -> Vec<Lacking> {
+    let mut own = typed.without_areas();
+    let mut troubles = |measure: &Measure| {
+        own.ask.measure.clone_from(&measure.id);
+        fill::unsure(&own, marks).outcome.troubles
+    };
+    let all: Vec<(&Measure, Vec<Trouble>)> =
+        in_use(&typed.site.measures).map(|measure| (measure, troubles(measure))).collect();
+    // What every measure lacks is no reason to choose another one.
+    let of_measure = |one: &Trouble| {
+        matches!(one.what, What::Number(_) | What::Ratios | What::NoTip | What::AboveTotal)
+            && (one.name.starts_with("measure-")
+                || one.name == fill::RATIOS
+                || all.iter().any(|(_, others)| !others.contains(one)))
+    };
+    let of = |(measure, troubles): &(&Measure, Vec<Trouble>)| {
+        let trouble = troubles.iter().find(|one| of_measure(one))?.clone();
+        Some(Lacking { measure: measure.id.clone(), name: measure.name.clone(), trouble })
+    };
+    all.iter().filter_map(of).collect()
 }
 
 /// What chooses a carried fill on a device, where that goes by the same version of the same standard and has the
@@ -83,7 +175,8 @@ impl Action {
             | Self::Other(_)
             | Self::Aim(_)
             | Self::Before(_)
-            | Self::StopRead => true,
+            | Self::StopRead
+            | Self::Today(_) => true,
             // A site that is signed by the key that the device is pinned to: nothing else is offered there.
             Self::Site(deed) => matches!(deed.act, Act::TakeSite(_)),
             _ => false,

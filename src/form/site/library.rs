@@ -34,7 +34,40 @@ pub fn check(typed: &Typed, shelf: Shelf, marks: Marks) -> Outcome {
             Err(mistake) => out.trouble(name, What::Label(mistake)),
         }
     }
+    let own = shelf
+        .chosen(typed)
+        .and_then(|id| shelf.records(&typed.site).into_iter().enumerate().find(|(_, one)| one.id() == id));
+    if let Some((index, _)) = own.filter(|(_, own)| shares_name(typed, shelf, *own)) {
+        let name = match shelf {
+            Shelf::Area => format!("area-{}-name", index + 1),
+            _ => format!("{}-name", shelf.code()),
+        };
+        out.trouble(name, What::SameName);
+    }
     out
+}
+
+/// Whether another record of the shelf that is in use bears the name of this one. Capitals and spaces make no other
+/// name; the versions of a standard for one floor may share theirs.
+///
+/// ```
+/// use brimline::form::{Typed, action::Shelf, site::library::shares_name};
+/// let mut typed = Typed::default();
+/// assert!(!shares_name(&typed, Shelf::Machine, &typed.site.machines[0]));
+/// typed.site.machines[1].name = typed.site.machines[0].name.to_uppercase();
+/// assert!(shares_name(&typed, Shelf::Machine, &typed.site.machines[0]));
+/// ```
+pub fn shares_name(typed: &Typed, shelf: Shelf, record: &dyn Record) -> bool {
+    let plain = |name: &str| name.split_whitespace().collect::<Vec<_>>().join(" ").to_lowercase();
+    let name = plain(record.name());
+    let floor = |id: &str| typed.site.standards.iter().find(|one| one.id == id).map(|one| one.floor.as_str());
+    let another = |one: &dyn Record| {
+        one.id() != record.id()
+            && !one.retired()
+            && plain(one.name()) == name
+            && (shelf != Shelf::Standard || floor(one.id()) != floor(record.id()))
+    };
+    !name.is_empty() && !record.retired() && shelf.records(&typed.site).into_iter().any(another)
 }
 
 /// The number fields of the record asked about.

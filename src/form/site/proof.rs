@@ -2,18 +2,21 @@
 //! machine.
 
 use super::asked::{asked, in_use};
+use super::library::shares_name;
 use crate::answer::{Fact, Remark, Value, Weight};
 use crate::document::checksum;
+use crate::form::action::Shelf;
 use crate::form::cautions::{remarks_by_estimate, residue};
 use crate::form::fill::{self, Fill};
 use crate::form::flow::{self, Flow};
 use crate::form::{Field, Outcome, Typed, What, names};
 use crate::number::Marks;
-use crate::site::{Film, Machine, Measure, Record, Standard, Trial};
+use crate::site::{Film, Machine, Measure, Record, Standard, Standing, Trial, says_why};
 use crate::trade::calendar::Date;
 use crate::trade::label::{self, LabelMistake};
 use crate::trade::stock::cost_each;
 use crate::units::{ApplicationRate, Duration, Kind, Money, Quantity, Volume, VolumeFraction, VolumePrice};
+use serde::Serialize;
 
 /// What stands in the way of a standard, or beside it.
 #[derive(Clone, Debug, PartialEq)]
@@ -31,7 +34,7 @@ pub struct Finding {
 impl Finding {
     /// Whether it still stands in the way.
     pub fn holds(&self) -> bool {
-        self.blocks || self.reason.is_none()
+        self.blocks || !self.reason.as_deref().is_some_and(says_why)
     }
 }
 
@@ -57,7 +60,7 @@ pub struct InMachine {
 pub struct Proof {
     /// What stands in the way first, then what warns.
     pub findings: Vec<Finding>,
-    /// Every machine in use.
+    /// Every machine in use that it is for.
     pub machines: Vec<InMachine>,
     /// Checksum of the records that it depends on.
     pub proved: String,
@@ -83,7 +86,7 @@ impl Proof {
 }
 
 /// What may not be published whatever the reason: harm to people, floor or machine, or a label that is not kept.
-const BLOCKS: [&str; 7] = [
+pub const BLOCKS: [&str; 7] = [
     "remark-foam-refuse",
     "remark-foam-test-first",
     "remark-flammable",
@@ -94,7 +97,7 @@ const BLOCKS: [&str; 7] = [
 ];
 
 /// What keeps a measure from being used for a dose.
-const TOO_COARSE: [&str; 6] = [
+pub(in crate::form) const TOO_COARSE: [&str; 6] = [
     "remark-packets-level",
     "remark-measure-too-big",
     "remark-measure-coarse",
@@ -111,6 +114,11 @@ const PASSING: [&str; 5] = [
     "remark-machine-narrows",
     "remark-minimum-narrows",
 ];
+
+/// The machines in use that a standard is for.
+pub fn served<'a>(typed: &'a Typed, standard: &'a Standard) -> impl Iterator<Item = &'a Machine> {
+    in_use(&typed.site.machines).filter(|machine| standard.left_out(&machine.id).is_none())
+}
 
 /// Checks a standard as it is written, `today` being year-month-day.
 ///
@@ -129,7 +137,7 @@ pub fn prove(typed: &Typed, standard: &Standard, today: &str, marks: Marks) -> P
     let records = typed.site.floors.iter().any(|one| one.id == standard.floor)
         && typed.site.products.iter().any(|one| one.id == standard.product);
     if records {
-        for machine in in_use(&typed.site.machines) {
+        for machine in served(typed, standard) {
             let row = in_machine(&mut proof, typed, standard, machine, marks);
             proof.machines.push(row);
         }
@@ -154,26 +162,32 @@ fn written(proof: &mut Proof, typed: &Typed, standard: &Standard, today: &str, m
         Some(product) if product.retired => block("finding-product-retired"),
         Some(_) => {}
     }
-    if in_use(&site.machines).next().is_none() {
+    if served(typed, standard).next().is_none() {
         block("finding-no-machine");
+    }
+    if standard.leaves_out.iter().any(|one| !says_why(&one.reason)) {
+        block("finding-left-out-why");
     }
     match label::read(&standard.dilution, typed.system) {
         Ok(_) => {}
         Err(LabelMistake::Empty) => block("finding-no-dilution"),
         Err(_) => block("finding-dilution"),
     }
-    for (text, code) in [(&standard.author, "finding-no-author"), (&standard.reason, "finding-no-reason")] {
-        if text.trim().is_empty() {
-            block(code);
-        }
+    if standard.author.trim().is_empty() {
+        block("finding-no-author");
+    }
+    if standard.reason.trim().is_empty() {
+        block("finding-no-reason");
+    } else if !says_why(&standard.reason) {
+        block("finding-short-reason");
     }
     match Date::read(&standard.effective) {
         None => block("finding-no-day"),
-        Some(first) if Date::read(today).is_some_and(|today| first > today) => {
-            let later = Remark::new("finding-later", Weight::Warn).with("day", Fact::Text(first.to_string()));
-            proof.find(standard, later, false, None);
-        }
-        Some(_) => {}
+        Some(first) => never(proof, typed, standard, first, today),
+    }
+    for name in same_names(typed, standard) {
+        let same = Remark::new("finding-same-name", Weight::Stop).with("name", Fact::Text(name));
+        proof.find(standard, same, true, None);
     }
     let read = |entry: &crate::site::Entry, field: Field| {
         entry.read_optional::<Duration>(field.limit(), marks).ok().flatten()
@@ -205,6 +219,41 @@ fn written(proof: &mut Proof, typed: &Typed, standard: &Standard, today: &str, m
     if site.standards.iter().any(|one| one.floor == standard.floor && one.retired() && one.id == standard.id)
     {
         proof.find(standard, Remark::new("finding-replaced", Weight::Stop), true, None);
+    }
+}
+
+/// The names of its floor, its product and the machines, where another record bears one as well: nobody could tell
+/// which is meant.
+fn same_names(typed: &Typed, standard: &Standard) -> Vec<String> {
+    let site = &typed.site;
+    let floor = site.floors.iter().filter(|one| one.id == standard.floor).map(|one| one as &dyn Record);
+    let product = site.products.iter().filter(|one| one.id == standard.product).map(|one| one as &dyn Record);
+    let machines = in_use(&site.machines).map(|one| one as &dyn Record);
+    let named = (floor.map(|one| (Shelf::Floor, one)))
+        .chain(product.map(|one| (Shelf::Product, one)))
+        .chain(machines.map(|one| (Shelf::Machine, one)));
+    let mut told: Vec<String> = named
+        .filter(|(shelf, one)| shares_name(typed, *shelf, *one))
+        .map(|(_, one)| one.name().trim().to_owned())
+        .collect();
+    told.dedup_by_key(|name| name.to_lowercase());
+    told
+}
+
+/// What waits for its first day and would never hold, since this one takes its place before.
+fn never(proof: &mut Proof, typed: &Typed, standard: &Standard, first: Date, today: &str) {
+    let waits = |one: &&Standard| {
+        one.floor == standard.floor
+            && one.id != standard.id
+            && one.standing == Standing::InForce
+            && !one.has_begun(today)
+            && one.first_day() >= Some(first)
+    };
+    for one in typed.site.standards.iter().filter(waits) {
+        let remark = Remark::new("finding-never", Weight::Warn)
+            .value("version", Value::plain(f64::from(one.version), Kind::Count))
+            .with("day", Fact::Text(one.effective.clone()));
+        proof.find(standard, remark, false, None);
     }
 }
 
@@ -288,16 +337,17 @@ fn proved(typed: &Typed, standard: &Standard) -> String {
     let floor = site.floors.iter().find(|one| one.id == standard.floor);
     let finish = floor.and_then(|floor| site.finishes.iter().find(|one| one.id == floor.finish));
     let product = site.products.iter().find(|one| one.id == standard.product);
-    let machines: Vec<&Machine> = in_use(&site.machines).collect();
+    let machines: Vec<&Machine> = served(typed, standard).collect();
     let measures: Vec<&Measure> = in_use(&site.measures).collect();
-    let parts = [
-        serde_json::to_string(&floor),
-        serde_json::to_string(&finish),
-        serde_json::to_string(&product),
-        serde_json::to_string(&machines),
-        serde_json::to_string(&measures),
-    ];
-    checksum(&parts.into_iter().flatten().collect::<String>())
+    // Into one text: Fill asks for it, and has little room.
+    let mut text = Vec::new();
+    let mut out = serde_json::Serializer::new(&mut text);
+    let written = (floor.serialize(&mut out))
+        .and_then(|()| finish.serialize(&mut out))
+        .and_then(|()| product.serialize(&mut out))
+        .and_then(|()| machines.serialize(&mut out))
+        .and_then(|()| measures.serialize(&mut out));
+    written.map(|()| checksum(&String::from_utf8_lossy(&text))).unwrap_or_default()
 }
 
 /// Whether something that a published standard was checked with has changed since.

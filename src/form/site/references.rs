@@ -41,6 +41,7 @@ pub fn referrers(site: &Site, shelf: Shelf, id: &str) -> Vec<Referrer> {
         Shelf::Product => standard.product == id,
         Shelf::Floor => standard.floor == id,
         Shelf::Standard => standard.replaces == id,
+        Shelf::Machine => standard.left_out(id).is_some(),
         _ => false,
     });
     out

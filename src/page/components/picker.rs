@@ -30,13 +30,16 @@ pub fn named(shared: &Shared, shelf: Shelf) -> Vec<(String, String)> {
 pub fn picker(shared: &Shared, shelf: Shelf) -> Html {
     let typed = &shared.typed;
     let name = shelf.code();
-    let list = Choice {
-        name: name.into(),
-        label: shared.say(name),
-        options: named(shared, shelf),
-        chosen: shelf.chosen(typed).unwrap_or_default().to_owned(),
-        hint: None,
-    };
+    let chosen = shelf.chosen(typed).unwrap_or_default().to_owned();
+    let mut options = named(shared, shelf);
+    let mut hint = None;
+    let (lacking, told) = &*shared.lacking;
+    if shelf == Shelf::Measure && !lacking.is_empty() {
+        // An operator cannot fill in what a measure lacks.
+        options.retain(|(id, _)| *id == chosen || !lacking.contains(id));
+        hint = Some(told.clone());
+    }
+    let list = Choice { name: name.into(), label: shared.say(name), options, chosen, hint };
     choice(shared, list, move |id| Action::Pick(shelf, id))
 }
 

@@ -3,6 +3,7 @@
 use crate::answer::{Remark, Weight};
 use crate::chemistry::foam;
 use crate::form::Action;
+use crate::form::cautions::LEFT_OUT;
 use crate::page::focus;
 use crate::page::shared::Shared;
 use yew::prelude::*;
@@ -73,7 +74,9 @@ pub fn stop(shared: &Shared, remarks: &[Remark]) -> Html {
                 <p>{ shared.say(foam::SHAKE_TEST) }{ " " }{ shared.words.remark(recipe, shared.system()) }</p>
             }
             if foams { <p>{ shared.say(foam::DEFOAMER) }</p> }
-            <button type="button" name="stop-read" onclick={read}>{ shared.say("stop-read") }</button>
+            if reasons.iter().all(|remark| remark.code != LEFT_OUT) {
+                <button type="button" name="stop-read" onclick={read}>{ shared.say("stop-read") }</button>
+            }
         </section>
     }
 }

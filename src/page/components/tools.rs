@@ -19,6 +19,11 @@ pub fn troubles_beside(shared: &Shared, outcome: &Outcome) -> Html {
     listed(shared, outcome, "troubles-beside")
 }
 
+/// The same under another heading.
+pub fn troubles_under(shared: &Shared, outcome: &Outcome, heading: &str) -> Html {
+    listed(shared, outcome, heading)
+}
+
 /// More mistakes than these are counted: nobody mends a thousand at once.
 const TOLD: usize = 30;
 
@@ -43,18 +48,26 @@ fn listed(shared: &Shared, outcome: &Outcome, heading: &str) -> Html {
     }
 }
 
-/// The same words as at the field.
-pub fn trouble_text(shared: &Shared, trouble: &Trouble) -> String {
-    let field = Field::all(&shared.typed).into_iter().find(|field| field.name() == trouble.name);
-    let entry = field.and_then(|field| field.entry(&shared.typed));
-    let (text, unit) = entry.map_or(("", ""), |entry| (entry.text.as_str(), entry.unit.as_str()));
-    let label = match field {
+fn field_of(shared: &Shared, trouble: &Trouble) -> Option<Field> {
+    Field::all(&shared.typed).into_iter().find(|field| field.name() == trouble.name)
+}
+
+/// What the field is called that a mistake stands at.
+pub fn trouble_label(shared: &Shared, trouble: &Trouble) -> String {
+    match field_of(shared, trouble) {
         Some(field) => match field.number() {
             Some(number) => format!("{} {number}", shared.say(field.key())),
             None => shared.say(field.key()),
         },
         None => shared.words.find(&trouble.name).unwrap_or_else(|| shared.say("area-floor")),
-    };
+    }
+}
+
+/// The same words as at the field.
+pub fn trouble_text(shared: &Shared, trouble: &Trouble) -> String {
+    let (field, label) = (field_of(shared, trouble), trouble_label(shared, trouble));
+    let entry = field.and_then(|field| field.entry(&shared.typed));
+    let (text, unit) = entry.map_or(("", ""), |entry| (entry.text.as_str(), entry.unit.as_str()));
     let told = shared.words.trouble(&trouble.what, &label, field, (text, unit));
     // Of a hundred areas the message names the one it is about.
     match area_name(shared, &trouble.name) {

@@ -17,7 +17,9 @@ pub fn measure_editor(shared: &Shared, outcome: &Outcome) -> Html {
         key: "measure-name",
         value: measure.name.clone(),
         tall: false,
-        mistake: None,
+        mistake: outcome
+            .at("measure-name")
+            .map(|what| shared.words.trouble(what, &shared.say("measure-name"), None, ("", ""))),
     };
     let field = |field: Field| number_field(shared, outcome, field, None);
     let own = match measure.dispenser {

@@ -41,9 +41,12 @@ pub fn open() -> Found {
     }
 }
 
-/// Keeps what was typed; tells whether the browser took it.
+/// Keeps what was typed; tells whether the browser took it. The day is told anew on opening: kept, it would count as
+/// a change in every other tab.
 pub fn keep(typed: &Typed) -> bool {
-    let text = serde_json::to_string(typed).ok();
+    let mut typed = typed.clone();
+    typed.ask.today.clear();
+    let text = serde_json::to_string(&typed).ok();
     storage().zip(text).is_some_and(|(storage, text)| storage.set_item(KEY, &text).is_ok())
 }
 

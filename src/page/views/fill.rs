@@ -160,13 +160,7 @@ fn answer(shared: &Shared, fill: &Fill) -> Html {
 
 /// What the standard in force says to whoever works by it.
 fn by_standard(shared: &Shared) -> Html {
-    let typed = &shared.typed;
-    let standard = typed.floor().and_then(|floor| typed.in_force(&floor.id));
-    let Some(standard) =
-        standard.filter(|one| typed.product().is_some_and(|product| product.id == one.product))
-    else {
-        return Html::default();
-    };
+    let Some(standard) = shared.typed.governing() else { return Html::default() };
     let rinse = if standard.rinse { shared.say("standard-rinse-do") } else { String::new() };
     let lines = [
         ("standard-ppe", standard.ppe.clone()),

@@ -15,10 +15,12 @@ pub struct Reference {
     pub field: &'static str,
     /// The list that the id is of.
     pub target: &'static str,
+    /// Where the field is a list of objects, the one of their fields that holds the id; empty elsewhere.
+    pub within: &'static str,
 }
 
 const fn row(list: &'static str, field: &'static str, target: &'static str) -> Reference {
-    Reference { list, field, target }
+    Reference { list, field, target, within: "" }
 }
 
 /// Every field that names another record. What is empty names none, and so does what
@@ -33,6 +35,7 @@ pub const REFERENCES: &[Reference] = &[
     row("standards", "floor", "floors"),
     row("standards", "product", "products"),
     row("standards", "replaces", "standards"),
+    Reference { within: "machine", ..row("standards", "leaves_out", "machines") },
 ];
 
 /// One id that a record holds of another.
@@ -62,7 +65,7 @@ fn of<'a>(row: &'static Reference, index: usize, record: &'a Value) -> impl Iter
         Some(one) => std::slice::from_ref(one),
         None => &[],
     };
-    let names = ids.iter().filter_map(Value::as_str);
+    let names = ids.iter().filter_map(|one| one.get(row.within).unwrap_or(one).as_str());
     let names = names.filter(|id| !id.is_empty() && unknown::name(id).is_none());
     names.map(move |name| Held { row, index, by: id(record), id: name })
 }

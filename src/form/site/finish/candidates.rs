@@ -101,6 +101,8 @@ pub fn work(typed: &Typed, marks: Marks) -> Vec<Candidate> {
 /// no other rule of the question plays a part.
 pub(super) fn on(typed: &Typed, floor: &str, finish: Option<&str>) -> Typed {
     let mut own = typed.without_areas();
+    // What is in force now is not what might be.
+    own.site.standards.clear();
     floor.clone_into(&mut own.ask.floor);
     if let Some(finish) = finish {
         for one in own.site.floors.iter_mut().filter(|one| one.id() == floor) {

@@ -3,7 +3,7 @@
 mod records;
 
 use super::candidates::{Asked, Candidate, judge, on};
-use super::dilution::{per_tank, plus_water};
+use super::dilution::{like_label, per_tank, plus_water};
 use super::machines::Dose;
 use crate::answer::{Remark, Value, Weight};
 use crate::form::rules::{Liquid, liquid};
@@ -14,7 +14,7 @@ use crate::trade::batch::{LEAST, enough, measurable};
 use crate::trade::calendar::Date;
 use crate::trade::governing::Aim;
 use crate::trade::label::{self, Rule, Window};
-use crate::units::{Kind, Mass, MassConcentration, Plain, Quantity, Volume, VolumeFraction};
+use crate::units::{Kind, Mass, MassConcentration, Plain, Quantity, System, Volume, VolumeFraction};
 
 pub use records::{WET_SLIP, WET_SLIP_SOURCE};
 
@@ -102,7 +102,7 @@ pub fn work(typed: &Typed, marks: Marks) -> Tried {
     let Some(range) = Range::read(out, &own, product, marks) else { return found };
     let aims: &[Aim] = if range.is_point() { &[Aim::Low] } else { Aim::ALL };
     for (patch, record) in trial.patches.iter().enumerate().filter(|(_, patch)| aims.contains(&patch.aim)) {
-        let (asked, amount, share) = range.at(record.aim, batch, product);
+        let (asked, amount, share) = range.at(record.aim, batch, product, own.system);
         let (rounded, makes) = measured(amount, batch);
         let (gloss, slip) = readings[patch];
         found.mixes.push(Mix {
@@ -174,12 +174,20 @@ impl Range {
     }
 
     /// The dilution of a patch, what its batch takes, and the share of it where it is a liquid.
-    fn at(&self, aim: Aim, batch: Volume, product: &Product) -> (Asked, Value, Option<VolumeFraction>) {
+    fn at(
+        &self,
+        aim: Aim,
+        batch: Volume,
+        product: &Product,
+        system: System,
+    ) -> (Asked, Value, Option<VolumeFraction>) {
         let printed = product.label.trim().to_owned();
         let (dose, text, share) = match self {
             Self::Share(window) => {
                 let share = aim.within(*window);
-                (Dose::Share(share), plus_water(share, aim), Some(share))
+                let (text, share) = like_label(&printed, system, *window, aim)
+                    .unwrap_or_else(|| (plus_water(share, aim), share));
+                (Dose::Share(share), text, Some(share))
             }
             Self::PerTank(window, tank) => {
                 let amount = aim.within(*window);

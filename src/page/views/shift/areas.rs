@@ -55,7 +55,9 @@ pub fn area_line(shared: &Shared, outcome: &Outcome, index: usize) -> Html {
         key: "area-name",
         value: area.name.clone(),
         tall: false,
-        mistake: None,
+        mistake: outcome
+            .at(&format!("area-{number}-name"))
+            .map(|what| shared.words.trouble(what, &shared.say("area-name"), None, ("", ""))),
     };
     let mut floors = named(shared, Shelf::Floor);
     if !floors.iter().any(|(id, _)| *id == area.floor) {

@@ -6,7 +6,7 @@ use crate::form::site::library::check;
 use crate::form::site::{Act, may_go};
 use crate::form::{Action, Field, Outcome};
 use crate::page::components::{
-    Choice, Text, button, choice, named, number_field, pick, switch, text_field, troubles, used_by,
+    Choice, Text, button, choice, named, number_field, pick, switch, text_field, troubles_under, used_by,
 };
 use crate::page::editors::{
     label_field, machine_settings, measure_editor, product_cautions, product_parts, product_rules,
@@ -30,7 +30,7 @@ pub fn record(shared: &Shared) -> Html {
     html! {
         <section id="record" tabindex="-1" aria-labelledby="record-heading">
             <h2 id="record-heading">{ name_of(shared, shelf, index, *record) }</h2>
-            { troubles(shared, &outcome) }
+            { troubles_under(shared, &outcome, "record-troubles") }
             { editor(shared, shelf, &outcome, index) }
             { ways(shared, shelf, *record) }
         </section>
@@ -62,6 +62,12 @@ fn text(line: Line, key: &'static str, value: &str, tall: bool) -> Text {
     Text { line, name: key.to_owned(), key, value: value.to_owned(), tall, mistake: None }
 }
 
+/// The name of a record; another one that bears it is told.
+fn name(shared: &Shared, outcome: &Outcome, line: Line, key: &'static str, value: &str) -> Html {
+    let mistake = outcome.at(key).map(|what| shared.words.trouble(what, &shared.say(key), None, ("", "")));
+    text_field(shared, Text { mistake, ..text(line, key, value, false) })
+}
+
 fn editor(shared: &Shared, shelf: Shelf, outcome: &Outcome, index: usize) -> Html {
     match shelf {
         Shelf::Machine => machine(shared, outcome),
@@ -87,7 +93,7 @@ fn machine(shared: &Shared, outcome: &Outcome) -> Html {
     html! {
         <>
             <div class="fields">
-                { text_field(shared, text(Line::MachineName, "machine-name", &machine.name, false)) }
+                { name(shared, outcome, Line::MachineName, "machine-name", &machine.name) }
                 { numbers(shared, outcome, "machine-", &[]) }
                 { text_field(shared, text(Line::Ratios, "machine-ratios", &machine.ratios, false)) }
                 { text_field(shared, text(Line::Needs, "machine-needs", &machine.needs, true)) }
@@ -131,7 +137,7 @@ fn floor(shared: &Shared, outcome: &Outcome) -> Html {
     };
     html! {
         <div class="fields">
-            { text_field(shared, text(Line::FloorName, "floor-name", &floor.name, false)) }
+            { name(shared, outcome, Line::FloorName, "floor-name", &floor.name) }
             { pick(shared, "floor-surface", "surface", floor.surface, Action::Surface) }
             { choice(shared, finish, |id| Act::FloorFinish(id).action()) }
             { pick(shared, "floor-porosity", "porosity", floor.porosity, Action::Porosity) }
@@ -147,7 +153,7 @@ pub fn finish(shared: &Shared, outcome: &Outcome) -> Html {
     let Some(finish) = shared.typed.finish() else { return Html::default() };
     html! {
         <div class="fields">
-            { text_field(shared, text(Line::FinishName, "finish-name", &finish.name, false)) }
+            { name(shared, outcome, Line::FinishName, "finish-name", &finish.name) }
             { numbers(shared, outcome, "finish-", &[]) }
             { text_field(shared, text(Line::FinishSource, "finish-source", &finish.source, false)) }
             { switch(shared, "finish-burnish", shared.say("finish-burnish"), finish.burnish,

@@ -4,14 +4,20 @@ mod checked;
 
 pub use checked::checked;
 
+use crate::answer::Value;
 use crate::form::action::{Line, Shelf, StandardLine};
+use crate::form::site::finish::dilution::parts;
+use crate::form::site::in_force::{Phase, phase};
 use crate::form::site::library::{DILUTION, check};
 use crate::form::site::{Act, changed_since};
 use crate::form::{Action, Field};
-use crate::page::components::{Choice, Text, button, choice, named, number_field, switch, text_field};
+use crate::page::components::{
+    Choice, Text, button, choice, loose_field, named, number_field, switch, text_field,
+};
 use crate::page::focus;
 use crate::page::shared::Shared;
-use crate::site::{Standard, Standing};
+use crate::site::{Machine, Record, Standard, Standing, says_why};
+use crate::units::{Kind, System};
 use crate::words::Argument;
 use yew::prelude::*;
 
@@ -19,10 +25,11 @@ use yew::prelude::*;
 pub fn writing(shared: &Shared) -> Html {
     let standards = &shared.typed.site.standards;
     let mut order: Vec<&Standard> = standards.iter().collect();
-    order.sort_by_key(|one| match one.standing {
-        Standing::InForce => 0,
-        Standing::Draft => 1,
-        Standing::Replaced => 2,
+    order.sort_by_key(|one| match phase(&shared.typed, one) {
+        Phase::InForce => 0,
+        Phase::Waits => 1,
+        Phase::Draft => 2,
+        Phase::Replaced => 3,
     });
     html! {
         <section id="site-standards" tabindex="-1" aria-labelledby="standards-heading">
@@ -47,16 +54,34 @@ pub fn title(shared: &Shared, standard: &Standard) -> String {
     shared.tell("standard-title", &[("name", Argument::text(name)), ("version", version)])
 }
 
+/// A dilution as it was written, and in parts of water where that is another way to say it.
+pub fn diluted(shared: &Shared, dilution: &str, system: System) -> String {
+    let text = Argument::text(dilution.trim());
+    match parts(dilution, system) {
+        Some(parts) => {
+            let ratio = shared.argument(Value::plain(parts, Kind::Ratio));
+            shared.tell("fits-ratio", &[("dilution", text), ("ratio", ratio)])
+        }
+        None => dilution.trim().to_owned(),
+    }
+}
+
+/// The units that a standard's dilution means: a draft is read in those of whoever writes it.
+pub fn read_in(shared: &Shared, standard: &Standard) -> System {
+    if standard.standing == Standing::Draft { shared.system() } else { standard.system }
+}
+
 fn line(shared: &Shared, standard: &Standard) -> Html {
     let chosen = shared.typed.standard().is_some_and(|one| one.id == standard.id);
     let id = standard.id.clone();
     let onclick = shared.on(move |_: MouseEvent| Action::Pick(Shelf::Standard, id.clone()));
-    let standing = format!("standing-{}", standard.standing.code().replace('_', "-"));
+    let standing = format!("standing-{}", phase(&shared.typed, standard).code().replace('_', "-"));
+    let day = Argument::text(standard.effective.clone());
     html! {
         <li key={standard.id.clone()}>
             <button type="button" name="standard-open" data-id={standard.id.clone()} aria-pressed={chosen.to_string()} {onclick}>
                 { title(shared, standard) }
-                <span class="retired">{ shared.say(&standing) }</span>
+                <span class="retired">{ shared.tell(&standing, &[("day", day)]) }</span>
             </button>
         </li>
     }
@@ -84,8 +109,10 @@ fn begun(shared: &Shared) -> Html {
 fn draft(shared: &Shared, standard: &Standard) -> Html {
     let outcome = check(&shared.typed, Shelf::Standard, shared.marks());
     let text = |line: StandardLine, key: &'static str, value: &str, tall: bool| {
+        let short = line == StandardLine::Reason && !value.trim().is_empty() && !says_why(value);
         let mistake =
             outcome.at(key).map(|what| shared.words.trouble(what, &shared.say(key), None, ("", "")));
+        let mistake = mistake.or_else(|| short.then(|| shared.say("reason-short")));
         let text = Text {
             line: Line::Rule(line),
             name: key.to_owned(),
@@ -122,10 +149,62 @@ fn draft(shared: &Shared, standard: &Standard) -> Html {
                 { text(StandardLine::Author, "standard-author", &standard.author, false) }
                 { text(StandardLine::Reason, "standard-reason", &standard.reason, true) }
             </div>
+            { machines(shared, standard) }
             <div class="buttons">
                 { button(shared, "standard-remove", shared.say("standard-remove"),
                     move || Act::Discard(Shelf::Standard, gone.clone()).action()) }
             </div>
+        </>
+    }
+}
+
+/// Which machines it is not for, and why: a tick each of those in use, and of others that it names.
+fn machines(shared: &Shared, standard: &Standard) -> Html {
+    let offered = |machine: &&Machine| !machine.retired || standard.left_out(&machine.id).is_some();
+    let one = |(index, machine): (usize, &Machine)| {
+        let number = index + 1;
+        let place = standard.leaves_out.iter().position(|one| one.machine == machine.id);
+        let id = machine.id.clone();
+        let told = |key: &str| shared.tell(key, &[("machine", Argument::text(machine.name.clone()))]);
+        html! {
+            <>
+                { switch(shared, format!("leave-{number}"), told("leave"), place.is_some(), move |out| Act::LeaveOut(id.clone(), out).action()) }
+                { for place.map(|place| loose_text(shared, format!("leave-{number}-reason"), told("leave-reason"), place, &standard.leaves_out[place].reason)) }
+            </>
+        }
+    };
+    let machines = shared.typed.site.machines.iter().filter(offered).enumerate();
+    html! {
+        <fieldset class="settings">
+            <legend>{ shared.say("standard-left-out") }</legend>
+            <p class="hint">{ shared.say("standard-left-out-hint") }</p>
+            { for machines.map(one) }
+        </fieldset>
+    }
+}
+
+/// Why a machine is left out, from 0.
+fn loose_text(shared: &Shared, name: String, label: String, place: usize, reason: &str) -> Html {
+    let mistake = (!says_why(reason)).then(|| shared.say("reason-short"));
+    let oninput = shared.on(move |text| Action::Text(Line::LeftOut(place), text));
+    loose_field(name, label, reason.to_owned(), mistake, oninput)
+}
+
+/// The machines that a standard is not for, each with the reason.
+pub fn left_out(shared: &Shared, standard: &Standard) -> Html {
+    if standard.leaves_out.is_empty() {
+        return Html::default();
+    }
+    let name = |id: &str| {
+        let machine = shared.typed.site.machines.iter().find(|one| one.id() == id);
+        machine.map_or_else(|| shared.say("paper-gone"), |machine| machine.name.clone())
+    };
+    html! {
+        <>
+            <h3>{ shared.say("standard-left-out") }</h3>
+            <ul>{ for standard.leaves_out.iter().map(|one| html! {
+                <li data-left-out={one.machine.clone()}><strong>{ name(&one.machine) }{ ": " }</strong>{ &one.reason }</li>
+            }) }</ul>
         </>
     }
 }
@@ -139,7 +218,7 @@ fn published(shared: &Shared, standard: &Standard) -> Html {
     let rows = [
         ("standard-floor", name(floor)),
         ("standard-product", name(product)),
-        ("standard-dilution", standard.dilution.clone()),
+        ("standard-dilution", diluted(shared, &standard.dilution, standard.system)),
         ("standard-pad", standard.pad.clone()),
         ("standard-contact", shared.words.entry(&standard.contact)),
         ("standard-frequency", shared.words.entry(&standard.frequency)),
@@ -160,7 +239,7 @@ fn published(shared: &Shared, standard: &Standard) -> Html {
     };
     html! {
         <>
-            if standard.standing == Standing::InForce && changed_since(&shared.typed, standard) {
+            if matches!(phase(&shared.typed, standard), Phase::InForce | Phase::Waits) && changed_since(&shared.typed, standard) {
                 <div class="remark" data-remark="standard-changed"><p>{ shared.say("standard-changed") }</p></div>
             }
             <dl class="standard">
@@ -168,6 +247,7 @@ fn published(shared: &Shared, standard: &Standard) -> Html {
                     <><dt>{ shared.say(key) }</dt><dd>{ value }</dd></>
                 }) }
             </dl>
+            { left_out(shared, standard) }
             if !standard.overrides.is_empty() {
                 <h3>{ shared.say("standard-overrides") }</h3>
                 <ul>{ for standard.overrides.iter().filter(|one| !one.reason.trim().is_empty()).map(|one| html! {

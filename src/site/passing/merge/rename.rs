@@ -42,16 +42,21 @@ pub(super) fn apart(base: &Value, ours: &Value, theirs: &mut Value) -> Vec<Renam
             records
                 .iter_mut()
                 .filter_map(|record| record.get_mut(row.field))
-                .for_each(|held| replace(held, from, to));
+                .for_each(|held| replace(held, row.within, from, to));
         }
     }
     renamed
 }
 
-/// Puts one id in the place of another, in a field or in the list that it is.
-pub(super) fn replace(held: &mut Value, from: &str, to: &str) {
+/// Puts one id in the place of another, in a field or in the list that it is, of ids or of what has one `within`.
+pub(super) fn replace(held: &mut Value, within: &str, from: &str, to: &str) {
     match held {
-        Value::Array(ids) => ids.iter_mut().for_each(|held| replace(held, from, to)),
+        Value::Array(ids) => ids.iter_mut().for_each(|held| replace(held, within, from, to)),
+        Value::Object(entry) => {
+            if let Some(held) = entry.get_mut(within) {
+                replace(held, within, from, to);
+            }
+        }
         Value::String(id) if id == from => to.clone_into(id),
         _ => {}
     }

@@ -88,6 +88,6 @@ impl<'a> Ids<'a> {
 fn ask(lists: &mut [(&str, Vec<Value>)], target: &str, id: &str, asks: &str) {
     for row in REFERENCES.iter().filter(|row| row.target == target) {
         let records = lists.iter_mut().filter(|(list, _)| *list == row.list).flat_map(|(_, all)| all);
-        records.filter_map(|one| one.get_mut(row.field)).for_each(|held| replace(held, id, asks));
+        records.filter_map(|one| one.get_mut(row.field)).for_each(|held| replace(held, row.within, id, asks));
     }
 }

@@ -3,7 +3,7 @@
 
 use crate::answer::{Remark, Value, Weight};
 use crate::form::rules::{Extent, Liquid, Rules};
-use crate::form::site::finish::dilution::{per_tank, plus_water};
+use crate::form::site::finish::dilution::{like_label, per_tank, plus_water};
 use crate::form::site::finish::machines::Dose;
 use crate::form::{Field, Outcome, Typed};
 use crate::number::Marks;
@@ -64,8 +64,11 @@ pub(super) fn of(own: &Typed, product: &Product, marks: Marks) -> Vec<Asked> {
         let (dose, text) = match rules.liquid {
             Liquid::PerTank(_) => (Dose::PerTank(amount), per_tank(amount, *aim)),
             Liquid::Strength(_) => {
-                let share = amount.fraction_of(whole);
-                (Dose::Share(share), plus_water(share, *aim))
+                let share = |amount: Volume| amount.fraction_of(whole);
+                let range = Window { low: share(window.low), high: share(window.high) };
+                let (text, share) = like_label(&product.label, own.system, range, *aim)
+                    .unwrap_or_else(|| (plus_water(share(amount), *aim), share(amount)));
+                (Dose::Share(share), text)
             }
         };
         let below = minimum.filter(|minimum| !minimum.allows(amount));

@@ -7,12 +7,14 @@ use crate::form::action::{Line, Shelf};
 use crate::form::site::Act;
 use crate::form::site::finish::end_key;
 use crate::form::site::finish::trial::{DATE, FLOOR, Mix, PRODUCT, Tried, WET_SLIP, WET_SLIP_SOURCE};
+use crate::form::site::library::shares_name;
 use crate::page::components::{
     Choice, Text, assumptions, choice, computed, computed_as, number_field, picker, text_field,
     troubles_beside, warnings,
 };
 use crate::page::shared::Shared;
 use crate::page::views::site::library::shelf_buttons;
+use crate::page::views::site::standards::diluted;
 use crate::page::views::table;
 use crate::site::{Film, Patch, Record};
 use crate::units::{Kind, System};
@@ -27,6 +29,8 @@ pub fn trial(shared: &Shared, tried: &Tried) -> Html {
     let text = |line, name: &'static str, value: &str| {
         let mistake =
             tried.outcome.at(name).map(|what| shared.words.trouble(what, &shared.say(name), None, ("", "")));
+        let same = name == "trial-name" && shares_name(&shared.typed, Shelf::Trial, trial);
+        let mistake = mistake.or_else(|| same.then(|| shared.say("mistake-same-name")));
         let value = value.to_owned();
         text_field(shared, Text { line, name: name.to_owned(), key: name, value, tall: false, mistake })
     };
@@ -79,7 +83,8 @@ fn record<T: Record>(
 /// A dilution under the name of its place in the range.
 pub fn titled(shared: &Shared, key: &str, mix: &Mix) -> String {
     let end = Argument::text(shared.say(end_key(mix.aim)));
-    shared.tell(key, &[("end", end), ("dilution", Argument::text(mix.dilution.clone()))])
+    let dilution = diluted(shared, &mix.dilution, shared.system());
+    shared.tell(key, &[("end", end), ("dilution", Argument::text(dilution))])
 }
 
 /// An amount in the reader's units and in the other ones: a small cylinder has millilitres.

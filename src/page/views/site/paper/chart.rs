@@ -5,7 +5,7 @@ use super::facts;
 use super::sheet::{edition, pairs, sheet, standing};
 use crate::answer::{Remark, Value};
 use crate::form::names;
-use crate::form::site::chart::{Cell, Chart, Dose, Row, chart as work};
+use crate::form::site::chart::{Cell, Chart, Dose, Row, Why, chart as work};
 use crate::page::components::{caution_of, computed, computed_as};
 use crate::page::shared::Shared;
 use crate::page::views::fill::amount::in_measure;
@@ -81,7 +81,7 @@ fn machine(shared: &Shared, number: usize, row: &Row) -> Html {
                 if barred.is_none() { { ". " }{ setting(&whole, number, row) } }
             </th></tr>
             if let Some(why) = barred {
-                { full(html! { <strong class="why">{ facts::why(&whole, why) }</strong> }) }
+                { full(html! { <strong class={classes!("why", matches!(why, Why::LeftOut(_)).then_some("dose"))}>{ facts::why(&whole, why) }</strong> }) }
             } else {
                 { for row.cells.iter().map(|cell| level(&about(cell), number, cell)) }
                 { for row.clashes.iter().map(|clash| full(html! {
@@ -175,7 +175,7 @@ fn asks(shared: &Shared, chart: &Chart) -> Html {
         .frequency
         .map_or_else(|| facts::written(shared, &standard.frequency.text), |often| shared.show(often));
     // Water first, and what the label wants worn, stand with the cautions.
-    let mut all = vec![text("paper-ratio", facts::written(shared, &standard.dilution))];
+    let mut all = vec![text("paper-ratio", facts::ratio(shared, standard))];
     if !standard.order.trim().is_empty() {
         all.push(text("paper-order", standard.order.trim().to_owned()));
     }

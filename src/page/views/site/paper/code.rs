@@ -1,12 +1,13 @@
 //! The code that opens one fill, and the link that it holds.
 
 use crate::form::site::carried::carry;
+use crate::form::site::in_force::{Phase, phase};
 use crate::page::drawing::qr;
 use crate::page::keep::keys;
 use crate::page::shared::Shared;
 use crate::site::passing::link::pack;
 use crate::site::passing::stamp::stamp;
-use crate::site::{Measure, Record, Standard, Standing};
+use crate::site::{Measure, Record, Standard};
 use crate::words::Argument;
 use yew::prelude::*;
 
@@ -16,8 +17,11 @@ pub fn code(shared: &Shared, standard: &Standard, measure: &Measure, told: impl 
     let instead = |key: &str| html! { <p class="qr-none">{ shared.say(key) }</p> };
     let Some(machine) = shared.typed.machine() else { return Html::default() };
     // What a code opens looks as if it were in force.
-    if standard.standing != Standing::InForce {
+    if phase(&shared.typed, standard) != Phase::InForce {
         return instead("code-none");
+    }
+    if standard.left_out(machine.id()).is_some() {
+        return instead("code-left-out");
     }
     let Ok(payload) = pack(&carry(&shared.typed, standard, machine.id(), measure.id(), 100)) else {
         return instead("code-not-made");

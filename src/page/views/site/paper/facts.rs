@@ -4,6 +4,7 @@ use crate::form::cautions::panel;
 use crate::form::site::chart::{Contact, Why};
 use crate::page::components::trouble_text;
 use crate::page::shared::Shared;
+use crate::page::views::site::standards::{diluted, read_in};
 use crate::site::{Product, Standard};
 use crate::words::Argument;
 use yew::prelude::*;
@@ -46,6 +47,11 @@ pub fn rinse(shared: &Shared, standard: &Standard) -> String {
     shared.say(if standard.rinse { "paper-rinse" } else { "paper-rinse-not" })
 }
 
+/// The dilution as it was written, and in parts of water.
+pub fn ratio(shared: &Shared, standard: &Standard) -> String {
+    written(shared, &diluted(shared, &standard.dilution, read_in(shared, standard)))
+}
+
 /// What somebody wrote, or that nobody did.
 pub fn written(shared: &Shared, text: &str) -> String {
     match text.trim() {
@@ -57,6 +63,9 @@ pub fn written(shared: &Shared, text: &str) -> String {
 /// Why a number does not stand where it would stand, in words; `shared` is about what was asked.
 pub fn why(shared: &Shared, why: &Why) -> String {
     let told: Vec<String> = match why {
+        Why::LeftOut(reason) => {
+            return shared.tell("paper-left-out", &[("reason", Argument::text(written(shared, reason)))]);
+        }
         Why::Troubles(troubles) => troubles.iter().map(|trouble| trouble_text(shared, trouble)).collect(),
         Why::Remarks(remarks) => {
             let told = remarks.iter().map(|remark| {

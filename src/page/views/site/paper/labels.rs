@@ -1,8 +1,10 @@
 //! A sheet of labels for containers with use solution of a standard, each with its code.
 
 use super::code::code;
+use super::facts;
 use super::sheet::{edition, sheet, standing};
 use crate::form::site::asked::asked;
+use crate::form::site::chart::Why;
 use crate::page::shared::Shared;
 use crate::page::views::cautions::container_label;
 use crate::site::{Record, Standard};
@@ -19,6 +21,10 @@ pub fn labels(shared: &Shared, standard: &Standard) -> Html {
     let (Some(machine), Some(measure), true) = (typed.machine(), typed.measure(), known) else {
         return html! { <p class="unknown">{ shared.say("paper-lacks-label") }</p> };
     };
+    if let Some(reason) = standard.left_out(machine.id()) {
+        let why = facts::why(shared, &Why::LeftOut(reason.to_owned()));
+        return html! { <p class="unknown"><strong>{ format!("{}: ", machine.name()) }{ why }</strong></p> };
+    }
     let about = asked(typed, standard, machine.id(), measure.id(), 100);
     let about = Shared { typed: Rc::new(about), ..shared.clone() };
     let of = format!("{}: {}", shared.say("paper-labels"), edition(shared, standard));

@@ -1,8 +1,9 @@
 //! What every sheet has: a line that stands on each piece of paper it takes.
 
+use crate::form::site::in_force::{Phase, phase};
 use crate::page::keep::today;
 use crate::page::shared::Shared;
-use crate::site::{Standard, Standing};
+use crate::site::Standard;
 use crate::words::Argument;
 use yew::prelude::*;
 
@@ -40,12 +41,14 @@ pub fn since(standard: &Standard) -> &str {
 
 /// What nobody goes by says so.
 pub fn standing(shared: &Shared, standard: &Standard) -> Html {
-    let key = match standard.standing {
-        Standing::InForce => return Html::default(),
-        Standing::Draft => "paper-draft",
-        Standing::Replaced => "paper-replaced",
+    let key = match phase(&shared.typed, standard) {
+        Phase::InForce => return Html::default(),
+        Phase::Draft => "paper-draft",
+        Phase::Waits => "paper-waits",
+        Phase::Replaced => "paper-replaced",
     };
-    html! { <p class="standing"><strong>{ shared.say(key) }</strong></p> }
+    let told = shared.tell(key, &[("day", Argument::text(since(standard)))]);
+    html! { <p class="standing"><strong>{ told }</strong></p> }
 }
 
 /// Names and what they are, those that are known.

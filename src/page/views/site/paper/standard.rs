@@ -7,6 +7,7 @@ use crate::form::Field;
 use crate::form::site::chart::contact;
 use crate::form::site::history::replaced;
 use crate::page::shared::Shared;
+use crate::page::views::site::standards::left_out;
 use crate::page::views::table;
 use crate::site::{Record, Standard};
 use crate::units::{Frequency, Kind};
@@ -21,6 +22,7 @@ pub fn sheet_of(shared: &Shared, standard: &Standard) -> Html {
             <h2 class="chart-title">{ facts::written(shared, &standard.name) }</h2>
             { standing(shared, standard) }
             { asks(shared, standard) }
+            { left_out(shared, standard) }
             <h3>{ shared.say("paper-reason") }</h3>
             <p class="notes">{ facts::written(shared, &standard.reason) }</p>
             <h3>{ shared.say("paper-overrides") }</h3>
@@ -46,7 +48,7 @@ fn asks(shared: &Shared, standard: &Standard) -> Html {
     let mut all = vec![
         text("floor", name(floor.map(Record::name))),
         text("product", name(product.map(Record::name))),
-        text("paper-ratio", facts::written(shared, &standard.dilution)),
+        text("paper-ratio", facts::ratio(shared, standard)),
         text(
             "product-label",
             product.map_or_else(|| shared.say("paper-gone"), |one| facts::written(shared, &one.label)),

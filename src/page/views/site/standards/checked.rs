@@ -27,7 +27,7 @@ pub fn checked(shared: &Shared) -> Html {
             <h2 id="checked-heading">{ title(shared, standard) }</h2>
             if draft { { findings(shared, &proof) } }
             { doses(shared, standard, &proof) }
-            if draft { { publish(shared, &proof, today) } }
+            if draft { { publish(shared, standard, &proof, today) } }
             <p class="defer">{ shared.say("caution-defer") }</p>
         </section>
     }
@@ -54,7 +54,7 @@ fn finding(shared: &Shared, finding: &Finding) -> Html {
         key: "override",
         value: finding.reason.clone().unwrap_or_default(),
         tall: false,
-        mistake: None,
+        mistake: finding.reason.as_ref().filter(|_| finding.holds()).map(|_| shared.say("reason-short")),
     };
     html! {
         <li key={format!("{code}-{}", finding.machines.join("-"))}
@@ -140,7 +140,11 @@ fn full_tanks(shared: &Shared, standard: &Standard, proof: &Proof) -> Html {
     }
 }
 
-fn publish(shared: &Shared, proof: &Proof, date: String) -> Html {
+fn publish(shared: &Shared, standard: &Standard, proof: &Proof, date: String) -> Html {
+    // The day as it will be published.
+    let first = standard.first_day().map(|first| first.to_string());
+    let later = first.filter(|_| !standard.has_begun(&date));
+    let day = |day: &String| [("day", Argument::text(day.clone()))];
     let (act, proved) = (shared.act.clone(), proof.proved.clone());
     let onclick = move |_: MouseEvent| {
         act.emit(Act::Publish { date: date.clone(), proved: proved.clone() }.action());
@@ -148,15 +152,16 @@ fn publish(shared: &Shared, proof: &Proof, date: String) -> Html {
         focus::soon("site-standards".to_owned());
     };
     let blocked = proof.findings.iter().filter(|one| one.blocks).count();
-    let open = proof.findings.iter().filter(|one| !one.blocks && one.reason.is_none()).count();
+    let open = proof.findings.iter().filter(|one| !one.blocks && one.holds()).count();
     let n = |count: usize| Argument::number(count as f64, count.to_string());
     html! {
         <>
             if blocked > 0 { <p role="status">{ shared.tell("publish-blocked", &[("n", n(blocked))]) }</p> }
             else if open > 0 { <p role="status">{ shared.tell("publish-open", &[("n", n(open))]) }</p> }
+            { for later.iter().map(|later| html! { <p role="status" data-later="true">{ shared.tell("finding-later", &day(later)) }</p> }) }
             <div class="buttons">
                 <button type="button" name="standard-publish" disabled={!proof.sound()} {onclick}>
-                    { shared.say("standard-publish") }
+                    { later.as_ref().map_or_else(|| shared.say("standard-publish"), |later| shared.tell("standard-publish-later", &day(later))) }
                 </button>
             </div>
         </>
