@@ -13,7 +13,7 @@ use crate::units::System;
 use serde::{Deserialize, Serialize};
 
 /// The version of [`Typed`] as it is written now.
-pub const SCHEMA: u32 = 4;
+pub const SCHEMA: u32 = 5;
 
 coded! {
     /// How the tank is filled.
