@@ -259,21 +259,30 @@ passing-changes = { $n ->
     [one] { $n } change. Untick what you do not want.
    *[other] { $n } changes. Untick what you do not want.
 }
+passing-changes-whole = { $n ->
+    [one] { $n } change, taken as it is.
+   *[other] { $n } changes, all taken as they are.
+}
+passing-no-number = Where there is no number, nothing is ticked: ask whoever gave you the file. Ticked all the same, it waits at its field to be mended.
+passing-no-number-whole = Where there is no number, ask whoever gave you the file: what rests on it is not worked out.
 passing-more = And { $n } more.
 passing-renamed = Some new records had the same id on both sides: the other site’s got new ones.
 site-take = { $n ->
     [one] Take { $n } change
    *[other] Take { $n } changes
 }
-site-take-merged = Take the merged site
 site-take-whole = Take this site
 site-leave = Leave it
-passing-signed = Signed with the key { $by }. Compare it with the one you were told.
+passing-signed = Edition { $edition }, signed with the key { $by }. Compare it with the one you were told.
+passing-signed-uncounted = Signed with the key { $by }, before editions were counted. Compare it with the one you were told.
+passing-saved = Saved as edition { $edition }. Pinned devices that have it take no older one.
 passing-unsigned = Not signed: nobody vouches for it.
 passing-altered = Changed after it was signed.
 passing-not-admitted-unsigned = It is not signed, and this device takes only what is signed with its key.
 passing-not-admitted-altered = It was changed after it was signed, or signed with another key.
 passing-not-admitted-other-key = It is signed with the key { $by }, and this device takes only { $pinned }.
+passing-not-admitted-older = It is edition { $edition }, and this device already has edition { $taken }. Ask for the newest file. (0 stands for one from before editions were counted.)
+passing-not-admitted-broken = Step { $step } of the keys in it does not follow from the one before. Ask for the file again.
 place-path = At { $path }:
 place-line = In line { $line }, at byte { $column }:
 place-bytes = After { $n } bytes:
@@ -304,10 +313,32 @@ passing-nowhere = it names “{ $text }”, and no such record is there: { $list
 passing-circle = records name each other in a circle: { $text }.
 passing-not-a-key = it is no key.
 passing-not-a-signature = it is no signature.
+passing-not-an-edition = it is no number of an edition.
 passing-unreadable = it does not read: { $text }
+told-field = Something that this version does not know
+told-choice = a choice that this version does not know
+told-warning = a warning
+told-nameless = no name
+told-retired = Out of use
+told-machine-tests = Catch tests
+told-product-parts = What it is made of
+told-product-listed = Its SDS lists every part with a hazard
+told-product-container = It comes in
+told-product-price = One container costs
+told-area-included = Cleaned this shift
+told-trial-patches = Patches
+told-patch-aim = Patch
+told-standard-system = Units that its dilution means
+told-standard-version = Version
+told-standard-standing = Where it stands
+told-standard-replaces = It takes the place of
+told-standard-proved = Records that it was checked with
+told-catch-caught = Came out
 change-added = { $record }: new
 change-removed = { $record }: removed
 change-moved = { $record }: moved from place { $from } to { $to }
+change-proved = { $record }: it was checked with other records
+change-no-number = No number here: { $field }, “{ $text }”.
 change-field = { $record }, { $field }: { $before } → { $after }
 conflicts = Both changed the same. Decide:
 conflict-field = { $record }, { $field }
@@ -315,7 +346,7 @@ conflict-record = { $record }: changed here and there
 conflict-removed-here = { $record }: removed here, changed there
 conflict-removed-there = { $record }: changed here, removed there
 conflict-still-used = { $record }: one removed it, the other still uses it
-conflict-order = The order of the list
+conflict-order = The order of the list: { $list }
 conflict-circle = { $record }, { $field }: both together would name each other in a circle
 conflict-ours = Mine
 conflict-theirs = Theirs
@@ -326,11 +357,12 @@ key-make = Make a key
 key-own = This device signs with the key { $key }.
 key-back-up = Back the key up
 key-replace = Replace the key
-key-replace-hint = Keep the backup where nobody else reads it: whoever has it can sign as you. Replacing gives you the next key, its backup, and a file that pinned devices open to follow you.
+key-replace-hint = Keep the backup where nobody else reads it: whoever has it can sign as you. Replacing gives you the next key, its backup, and a file that pinned devices open to follow you. That file has every key since the first: a device that missed one follows all the same.
+key-handovers = Save the file for pinned devices again
 key-pin-own = Pin this device to it
 key-open = Bring a key back from its backup
 key-open-hint = The file that “Back the key up” made. The key of this device is replaced.
-key-restored = The key is back.
+key-restored = The key is back. Open your last signed file here too, and the file of your key changes if there is one: editions and keys then count on from there.
 key-unable = This browser could not do it: it keeps nothing, or has no random numbers to give.
 backup-not-a-backup = This file is no backup of a key. Nothing was changed.
 backup-character = A character that no backup has stands in it. Nothing was changed.
@@ -340,12 +372,16 @@ pin-heading = Whose standards this device takes
 pin-hint = Type the long line that stands under the supervisor’s key. From then on this device opens only sites and links signed with it.
 pin-none = This device takes sites from anybody.
 pin-to = This device takes only what is signed with the key { $key }.
+pin-to-edition = This device takes only what is signed with the key { $key }, from edition { $edition } on.
 pin-unreadable = The key that this device was pinned to cannot be read, so it takes nothing. Let go of it and pin it again.
 pin-key = Key of the supervisor
 pin-key-wrong = That is no key: it has 43 letters, digits, hyphens and underscores.
 pin-set = Pin this device
 pin-free = Let go of the key
-handover-taken = This device follows to the next key.
+handover-taken = This device follows to the newest key.
+handover-step = From the key { $from } to the key { $to }.
+handover-there = This device is pinned to the newest key already.
+handover-kept = These key changes lead to your key. They are kept for the next file.
 handover-not-pinned = This file passes a key on, and this device is pinned to none.
 # a new finish
 finish-steps = New finish, step by step
