@@ -3,6 +3,7 @@
 //! A document holds what was typed, text and unit, and nothing computed: a half-typed number is
 //! kept as it stands, and what is written out is what comes back. [`crate::form`] reads the texts.
 
+pub mod address;
 pub mod area_list;
 mod demo;
 mod entry;

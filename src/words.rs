@@ -7,9 +7,11 @@
 //! message by message.
 
 mod message;
+mod site;
 mod speak;
 
 pub use message::{Argument, Flaw, Message};
+pub use site::{CHOICES, singular};
 
 use crate::number::Marks;
 

@@ -1,8 +1,10 @@
 //! What a supervisor does on Site: a new finish, worked by hand and against libraries; what may clean it; trial
-//! patches; and the laws that none of them may break.
+//! patches; addresses that phones can open; and the laws that none of them may break.
 
 #![cfg(not(target_arch = "wasm32"))]
 
+#[path = "site/address.rs"]
+mod address;
 #[path = "site/calendar.rs"]
 mod calendar;
 #[path = "site/candidates.rs"]

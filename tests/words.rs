@@ -10,3 +10,5 @@ mod parts;
 mod reference;
 #[path = "words/spoken.rs"]
 mod spoken;
+#[path = "words/told.rs"]
+mod told;

@@ -6,7 +6,7 @@
 //! | [`compare()`], [`choose()`] | what another site has that is different, and taking some of it |
 //! | [`merge()`], [`decide()`] | two sites that grew apart from one, item by item |
 //! | [`sign()`], [`verify()`], [`admit()`] | whose site it is: Ed25519, and the key that a device is pinned to |
-//! | [`backup`], [`Handover`] | keeping a key, and passing on to the next one |
+//! | [`backup`], [`Chain`] | keeping a key, and passing on to the next one, step by step |
 //! | [`link`] | one small thing, such as a fill, in the fragment of an address |
 //!
 //! All of it is pure: text in, text out. Nothing here asks for the time, keeps anything or draws a number; the
@@ -28,6 +28,7 @@ mod handover;
 mod key;
 pub mod link;
 mod merge;
+mod numbers;
 mod order;
 mod records;
 mod references;
@@ -42,12 +43,13 @@ pub use change::{Change, What, compare, readable};
 pub use choose::choose;
 pub use conflict::{Clash, Conflict, Decision, Side, Use};
 pub use file::{Opened, SCHEMA, read, write};
-pub use handover::Handover;
+pub use handover::{Chain, Followed, Handover, MOST_STEPS};
 pub use key::{PublicKey, Secret};
 pub use merge::{Merged, Renamed, WHOLE, decide, merge};
+pub use numbers::{NoNumber, no_numbers};
 pub use references::{REFERENCES, Reference};
 pub use refusal::{Json, Place, Reason, Refusal};
-pub use seal::{Pin, Standing, Why, admit, sign, verify};
+pub use seal::{Pin, Standing, Why, admit, next_edition, sign, verify};
 
 /// The most characters of one text: the notes from a long safety data sheet have a third of that.
 pub const MOST_CHARACTERS: usize = 20_000;

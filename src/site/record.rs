@@ -312,6 +312,8 @@ document! {
         emergency: String,
         /// What its money is called, as it stands before an amount.
         currency: String = "$".to_owned(),
+        /// Where other devices open the page, as codes and links say it; empty for where it was opened.
+        address: String,
         /// Machines.
         machines: Vec<Machine>,
         /// Products.

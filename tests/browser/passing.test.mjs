@@ -104,6 +104,48 @@ test("files that are not as they should be are refused with their place, and not
   assert.equal(await page.locator("main img").count(), 0);
 });
 
+test("a number that is none is told and not ticked, and inner names are told in words", async () => {
+  const theirs = JSON.parse(await saved(await atPassing(), "site-save"));
+  theirs.site.machines[0].tank.text = "ten";
+  theirs.site.machines[0].vacuum = false;
+  theirs.site.areas[0].floor = "wood";
+  theirs.site.standards.push({
+    id: "s9", name: "Hall", floor: "wood", product: "neutral", dilution: "1:64", version: 1, standing: "in_force",
+    contact: { text: "five", unit: "min" }, proved: "0123456789abcdef", overrides: [{ finding: "finding-no-setting", reason: "Seen" }],
+  });
+  // Only they changed these: compared and merged both leave out what is no number.
+  for (const mode of ["passing-compare", "passing-merge"]) {
+    const page = await atPassing();
+    await press(page, "site-library");
+    if (mode === "passing-merge") await write(page, "machine-path", "18");
+    await press(page, "site-passing");
+    await give(page, JSON.stringify(theirs));
+    await press(page, mode);
+    const lines = await page.locator(".changes li").allInnerTexts();
+    const whole = lines.join("\n").replaceAll("\u202f", " ");
+    assert.match(whole, /Solution tank: 10 gal → ten gal No number here: Solution tank, “ten”\./);
+    assert.match(whole, /It picks the solution up with a vacuum: Yes → No/i);
+    assert.match(whole, /Floor: Reading room vinyl, three coats of finish → Sports hall, sealed wood/);
+    assert.match(whole, /Standard “Hall, version 1”: new No number here: Keep the floor wet for, “five”\./);
+    for (const inner of ["in_force", "finding-", "0123456789abcdef", "semi_", "s9"]) assert.ok(!whole.includes(inner), inner);
+    for (const [part, ticked] of [["No number here: Solution tank", false], ["with a vacuum", true], ["Sports hall", true], ["“Hall, version 1”", false]]) {
+      assert.equal(await page.locator(".changes li", { hasText: part }).locator("input").isChecked(), ticked, part);
+    }
+    await page.locator(".unknown", { hasText: "nothing is ticked" }).waitFor();
+    await press(page, "site-take");
+    const taken = await site(page);
+    assert.deepEqual([taken.machines[0].tank.text, taken.machines[0].vacuum, taken.areas[0].floor, taken.standards.length], ["10", false, "wood", 0]);
+    await page.context().close();
+  }
+  // Whoever ticks it takes it.
+  const page = await atPassing();
+  await give(page, JSON.stringify(theirs));
+  await press(page, "passing-compare");
+  await page.locator(".changes li", { hasText: "No number here: Solution tank" }).locator("input").check();
+  await press(page, "site-take");
+  assert.equal((await site(page)).machines[0].tank.text, "ten");
+});
+
 test("a pinned device takes what is signed with its key, whole, and follows to the next key", async () => {
   const page = await atPassing();
   const unsigned = await saved(page, "site-save");
@@ -112,9 +154,13 @@ test("a pinned device takes what is signed with its key, whole, and follows to t
   assert.match(backup, /BEGIN BRIMLINE SECRET KEY/);
   const key = await page.locator("#key-public").innerText();
   const signed = await saved(page, "site-save");
-  const handover = await saved(page, "key-replace");
+  await page.locator("#site-saved", { hasText: "edition 1." }).waitFor();
+  const newer = await saved(page, "site-save");
+  await page.locator("#site-saved", { hasText: "edition 2." }).waitFor();
+  const [first, second] = [await saved(page, "key-replace"), await saved(page, "key-replace")];
   const next = await saved(page, "site-save");
-  assert.match(handover, /handover/);
+  assert.deepEqual([signed, newer, next].map((file) => JSON.parse(file).signed.edition), [1, 2, 3]);
+  assert.deepEqual([first, second].map((file) => JSON.parse(file).steps.length), [1, 2]);
 
   const station = await atPassing();
   await write(station, "pin-key", "nonsense");
@@ -134,12 +180,36 @@ test("a pinned device takes what is signed with its key, whole, and follows to t
   const changed = JSON.parse(signed);
   assert.ok(changed.signed);
   await give(station, signed);
-  await station.locator('[data-standing="passing-signed"]').waitFor();
-  // The next key is followed where the pinned one says so.
-  await give(station, handover);
-  await station.locator("[role=alert]", { hasText: "follows to the next key" }).waitFor();
+  await station.locator('[data-standing="passing-signed"]', { hasText: "Edition 1, signed" }).waitFor();
+  await press(station, "site-leave");
+  // What is pinned is taken whole: there is nothing to untick. What is taken is not led back.
+  await press(station, "site-library");
+  await write(station, "machine-tank", "12");
+  await press(station, "site-passing");
+  await give(station, newer);
+  assert.match(await station.locator("#site-other").innerText(), /1 change, taken as it is\./);
+  assert.doesNotMatch(await station.locator("#site-other").innerText(), /Untick/i);
+  assert.equal(await station.locator("#site-other input").count(), 0);
+  await press(station, "site-take");
+  await refused(signed, /edition 1, and this device already has edition 2/);
+  await give(station, newer);
+  await station.locator('[data-standing="passing-signed"]', { hasText: "Edition 2" }).waitFor();
+  // Two keys later: the newer file alone leads all the way, and tells each step. A broken one leads nowhere.
+  const broken = JSON.parse(second);
+  broken.steps.reverse();
+  await refused(JSON.stringify(broken), /Step 2 of the keys/);
+  const middle = JSON.parse(second);
+  middle.steps.shift();
+  await refused(JSON.stringify(middle), /signed with the key/);
+  await give(station, second);
+  await station.locator("[role=alert]", { hasText: "follows to the newest key" }).waitFor();
+  assert.equal((await station.locator("[role=alert]").allInnerTexts()).join("\n").match(/From the key/g).length, 2);
   await give(station, next);
-  await station.locator('[data-standing="passing-signed"]').waitFor();
+  await station.locator('[data-standing="passing-signed"]', { hasText: "Edition 3" }).waitFor();
+  await press(station, "site-leave");
+  await refused(newer, /signed with the key/);
+  await give(station, second);
+  await station.locator("[role=alert], [role=status]", { hasText: "pinned to the newest key already" }).first().waitFor();
 
   // The key comes back from its backup, and a typo is found.
   const other = await atPassing();
@@ -147,8 +217,15 @@ test("a pinned device takes what is signed with its key, whole, and follows to t
   await other.locator("[role=alert]", { hasText: "A digit is wrong" }).waitFor();
   await give(other, backup, "key-open");
   await other.locator("#key-public").waitFor();
+  // On a device that the key is new to, editions count on from what was opened there, and a merge from the higher.
+  await give(other, newer);
+  assert.equal(JSON.parse(await saved(other, "site-save")).signed.edition, 3);
+  await give(other, next);
+  await other.locator('[data-standing="passing-signed"]', { hasText: "Edition 3" }).waitFor();
   assert.equal(await other.locator("#key-public").innerText(), key);
 });
+
+const ADDRESS = "https://floors.alder-county.example/brimline/";
 
 /** A site with a standard in force, and the link that its wall chart carries. */
 async function linked(page) {
@@ -165,12 +242,17 @@ async function linked(page) {
   }
   await press(page, "standard-publish");
   await press(page, "site-paper");
+  // The tests' own server is of no use to a phone.
+  await page.locator(".qr-none", { hasText: "No code is printed" }).first().waitFor({ state: "attached" });
+  await write(page, "site-address", ADDRESS);
   return page.locator("[data-link]").first().getAttribute("data-link");
 }
 
 test("a link opens its fill at once on an empty device, offline, and asks on any other", async () => {
   const supervisor = await open({ view: "site" });
-  const link = await linked(supervisor);
+  const printed = await linked(supervisor);
+  assert.ok(printed.startsWith(`${ADDRESS}#fill=`), printed);
+  const link = `${await supervisor.evaluate(() => location.origin)}/${new URL(printed).hash}`;
   await go(supervisor, "fill");
   await choose(supervisor, "machine", "walk-behind");
   const dose = (await figures(supervisor))["fill.dose"];

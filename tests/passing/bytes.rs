@@ -1,6 +1,6 @@
 //! Every byte of a signed file, changed.
 
-use brimline::site::passing::{Handover, Pin, Secret, admit, read, sign};
+use brimline::site::passing::{Chain, Handover, Pin, Secret, admit, read, sign};
 use brimline::site::{Area, Floor, Site};
 use std::collections::BTreeMap;
 
@@ -9,14 +9,14 @@ use std::collections::BTreeMap;
 #[test]
 fn every_changed_byte_of_a_signed_file_is_caught() {
     let secret = Secret::new([1; 32]);
-    let pin = Pin(secret.public());
+    let pin = Pin::to(secret.public());
     let site = Site {
         name: "Größe".into(),
         floors: vec![Floor { id: "f".into(), ..Floor::default() }],
         areas: vec![Area { id: "a".into(), floor: "f".into(), ..Area::default() }],
         ..Site::default()
     };
-    let file = sign(&site, &secret).expect("it goes out").into_bytes();
+    let file = sign(&site, &secret, 3).expect("it goes out").into_bytes();
     // Each bit, and what JSON is made of in the place of the byte.
     let flips = (0..8).map(|bit| move |byte: u8| byte ^ (1 << bit));
     let puts = b" \n\t\"\\,:{}[]0aAz".map(|put| move |_: u8| put);
@@ -51,17 +51,18 @@ fn every_changed_byte_of_a_signed_file_is_caught() {
     assert_eq!(reasons.get("the same site"), None, "no byte of a compact file is without meaning");
 }
 
-/// The same for the statement of one key about the next.
+/// The same for a chain of statements of one key about the next.
 #[test]
 fn every_changed_byte_of_a_handover_is_caught() {
-    let (old, new) = (Secret::new([1; 32]), Secret::new([2; 32]));
-    let file = Handover::new(&old, &new.public()).write().into_bytes();
+    let [old, newer, newest] = [1, 2, 3].map(|n| Secret::new([n; 32]));
+    let chain = Chain::of(Handover::new(&old, &newer.public())).then(Handover::new(&newer, &newest.public()));
+    let file = chain.write().into_bytes();
     let mut caught = 0;
     for at in 0..file.len() {
         for bit in 0..8 {
             let mut changed = file.clone();
             changed[at] ^= 1 << bit;
-            let followed = Handover::read(&changed).map(|statement| statement.follow(&Pin(old.public())));
+            let followed = Chain::read(&changed).map(|chain| chain.follow(&Pin::to(old.public())));
             assert!(!matches!(followed, Ok(Ok(_))), "byte {at}, bit {bit}");
             caught += 1;
         }

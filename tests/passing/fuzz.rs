@@ -1,7 +1,7 @@
 //! Whatever bytes come, the readers come to an end and say something.
 
 use crate::faults::with_faults;
-use brimline::site::passing::{Handover, Secret, backup, link, read, sign, verify, write};
+use brimline::site::passing::{Chain, Secret, backup, link, read, sign, verify, write};
 use brimline::site::{Site, demo};
 use proptest::prelude::*;
 use proptest::test_runner::TestRunner;
@@ -14,7 +14,7 @@ fn feed(bytes: &[u8]) {
         let again = write(&opened.site).expect("what was taken goes out");
         assert_eq!(read(again).expect("and comes in").site, opened.site);
     }
-    let _ = Handover::read(bytes);
+    let _ = Chain::read(bytes);
     let text = String::from_utf8_lossy(bytes);
     let _ = link::unpack::<Site>(&text);
     let _ = backup::read(&text);
@@ -69,7 +69,7 @@ fn small() -> Vec<u8> {
         area.product.clear();
         area.machine.clear();
     }
-    sign(&site, &Secret::new([1; 32])).expect("it goes out").into_bytes()
+    sign(&site, &Secret::new([1; 32]), 1).expect("it goes out").into_bytes()
 }
 
 #[test]

@@ -19,7 +19,7 @@ fn other_libraries_find_the_same() {
     site.areas[0].name = "Größe \"½\" \\ \u{1f9fd}\u{fb33}\n\ttab".into();
     let mut files: Vec<Value> = secrets
         .iter()
-        .map(|secret| serde_json::from_str(&sign(&site, secret).expect("it goes out")).expect("JSON"))
+        .map(|secret| serde_json::from_str(&sign(&site, secret, 40).expect("it goes out")).expect("JSON"))
         .collect();
     files.push(files[0].clone());
     files[8]["site"]["name"] = "Another".into();

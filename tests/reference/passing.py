@@ -17,7 +17,8 @@ def decode(text):
 
 def signed(file):
     canonical = json.dumps(file["site"], sort_keys=True, separators=(",", ":"), ensure_ascii=False)
-    message = b"brimline site 1\0" + file["schema"].to_bytes(4, "big") + canonical.encode()
+    schema, edition = file["schema"].to_bytes(4, "big"), file["signed"]["edition"].to_bytes(4, "big")
+    message = b"brimline site 1\0" + schema + edition + canonical.encode()
     try:
         Ed25519PublicKey.from_public_bytes(decode(file["signed"]["by"])).verify(decode(file["signed"]["signature"]), message)
         return True

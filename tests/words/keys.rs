@@ -71,6 +71,19 @@ fn composed() -> Vec<String> {
         all(own, &["", "-asked", "-none"]);
     }
     all("csv-column-", &area_list::COLUMNS.iter().map(|one| one.code).collect::<Vec<_>>());
+    all(
+        "told-",
+        &[
+            "retired",
+            "machine-tests",
+            "product-parts",
+            "product-listed",
+            "product-container",
+            "product-price",
+        ],
+    );
+    all("told-", &["area-included", "trial-patches", "patch-aim", "catch-caught"]);
+    all("told-standard-", &["system", "version", "standing", "replaces", "proved"]);
     all("fill-level-", &["25", "50", "75", "100"]);
     all("film-", &["not-seen", "none", "slight", "plain"]);
     all("weekday-", &["1", "2", "3", "4", "5", "6", "7"]);

@@ -38,6 +38,8 @@ pub enum Line {
     Currency,
     /// Whom to call for first aid.
     Emergency,
+    /// Where other devices open the page.
+    Address,
     /// The name of a part of the product asked about, from 0.
     PartName(usize),
     /// Its CAS number.
@@ -92,6 +94,7 @@ impl Line {
             Self::Standard => &mut typed.product_mut()?.standard,
             Self::Needs => &mut typed.machine_mut()?.needs,
             Self::Emergency => &mut typed.site.emergency,
+            Self::Address => &mut typed.site.address,
             Self::Currency => &mut typed.site.currency,
             Self::Blocks => &mut typed.ask.station.blocks,
             Self::PartName(index) => &mut typed.product_mut()?.parts.get_mut(index)?.name,

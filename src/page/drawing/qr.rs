@@ -8,12 +8,15 @@ use yew::prelude::*;
 /// Light modules around it (ISO/IEC 18004, 9.1: four).
 const QUIET: usize = 4;
 
-/// Its printed width with the light modules, in millimetres: `.qr` in the style sheet.
+/// The most printed width with the light modules, in millimetres: what leaves the cautions beside it room.
 const WIDTH: f64 = 68.0;
 
 /// The least printed width of a module, in millimetres: less is hard to scan from a worn sheet. Common practice,
 /// no source.
 const MODULE: f64 = 0.5;
+
+/// A little more than that is printed, since a printer may shrink a page to its own margins.
+const PRINTED: f64 = 0.52;
 
 /// The code of a link; none for one that is too long.
 ///
@@ -22,8 +25,9 @@ const MODULE: f64 = 0.5;
 pub fn qr(shared: &Shared, link: &str) -> Option<Html> {
     let code = drawn(link)?;
     let side = code.width() + 2 * QUIET;
+    let width = (side as f64 * PRINTED).min(WIDTH);
     Some(html! {
-        <svg class="qr" role="img" aria-label={shared.say("qr-label")} viewBox={format!("0 0 {side} {side}")}
+        <svg class="qr" role="img" aria-label={shared.say("qr-label")} viewBox={format!("0 0 {side} {side}")} width={format!("{width}mm")}
             shape-rendering="crispEdges">
             <rect width={side.to_string()} height={side.to_string()} fill="#fff" />
             <path fill="#000" d={path(&code)} />

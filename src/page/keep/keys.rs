@@ -1,12 +1,15 @@
-//! The supervisor’s key, the key that this device is pinned to, and the site that was last passed on or taken.
+//! The supervisor’s key and those before it, the key that this device is pinned to, and the site and the edition that
+//! were last passed on or taken.
 
-use crate::site::passing::{Pin, PublicKey, Secret, backup, read, write};
+use crate::site::passing::{Chain, Pin, Secret, backup, read, write};
 use crate::site::{Site, demo};
 use web_sys::Storage;
 
 const SECRET: &str = "brimline.key";
 const PIN: &str = "brimline.pin";
 const BASE: &str = "brimline.base";
+const EDITION: &str = "brimline.edition";
+const CHAIN: &str = "brimline.handovers";
 
 /// Whose sites and links this device takes.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -57,13 +60,41 @@ pub fn new_secret() -> Option<Secret> {
 pub fn pinned() -> Pinned {
     match kept(PIN) {
         None => Pinned::No,
-        Some(text) => PublicKey::read(&text).map_or(Pinned::Unreadable, |key| Pinned::To(Pin(key))),
+        Some(text) => Pin::read(&text).map_or(Pinned::Unreadable, Pinned::To),
     }
 }
 
-/// Pins the device to a key, or to none.
-pub fn pin_to(key: Option<&PublicKey>) -> bool {
-    keep(PIN, key.map(PublicKey::text).as_deref())
+/// Pins the device to a key, or to none. Pinned once more to the key that it knows, it keeps the edition that it has.
+pub fn pin_to(pin: Option<Pin>) -> bool {
+    let known = match (pinned(), pin) {
+        (Pinned::To(known), Some(pin)) if known.key == pin.key => known.edition,
+        _ => 0,
+    };
+    keep(PIN, pin.map(|pin| pin.took(known).text()).as_deref())
+}
+
+/// The highest edition that was signed or taken here; 0 for none.
+pub fn edition() -> u32 {
+    kept(EDITION).and_then(|text| text.parse().ok()).unwrap_or(0)
+}
+
+/// Counts an edition that was signed or taken here, for what is signed next and for what a pinned device takes next.
+pub fn count(number: u32) -> bool {
+    let counted = keep(EDITION, Some(&edition().max(number).to_string()));
+    match pinned() {
+        Pinned::To(pin) => pin_to(Some(pin.took(number))) && counted,
+        Pinned::No | Pinned::Unreadable => counted,
+    }
+}
+
+/// The handovers up to the key of this device, as far as they are known here.
+pub fn chain() -> Option<Chain> {
+    Chain::read(kept(CHAIN)?).ok()
+}
+
+/// Keeps them.
+pub fn keep_chain(chain: &Chain) -> bool {
+    keep(CHAIN, Some(&chain.write()))
 }
 
 /// What two sites have grown apart from: the site that was last passed on or taken, and before that the demo, from

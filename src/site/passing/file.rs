@@ -7,15 +7,20 @@ use crate::site::Site;
 use serde_json::{Map, Value, json};
 
 /// The version of the file as it is written now.
-pub const SCHEMA: u32 = 1;
+pub const SCHEMA: u32 = 2;
 
 /// What the field `brimline` of the file says.
 const KIND: &str = "site";
+
+/// The first version of the file whose signatures count editions.
+pub(super) const COUNTS: u32 = 2;
 
 /// A signature beside a site.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub(super) struct Signed {
     pub(super) by: PublicKey,
+    /// 0 in a file of the first version, which had none.
+    pub(super) edition: u32,
     pub(super) signature: [u8; SIGNATURE],
 }
 
@@ -31,7 +36,7 @@ pub struct Opened {
     pub(super) signed: Option<Signed>,
 }
 
-/// The site as the text of a file: `{"brimline":"site","schema":1,"site":{…}}`.
+/// The site as the text of a file: `{"brimline":"site","schema":2,"site":{…}}`.
 ///
 /// # Errors
 /// What [`read`] would refuse: nothing leaves that would not be opened elsewhere.
@@ -55,8 +60,8 @@ pub(super) fn checked(site: &Site) -> Result<Value, Refusal> {
 /// The text of a file.
 pub(super) fn file(site: &Value, signed: Option<&Signed>) -> Result<String, Refusal> {
     let mut file = json!({"brimline": KIND, "schema": SCHEMA, "site": site});
-    if let Some(Signed { by, signature }) = signed {
-        file["signed"] = json!({"by": by.text(), "signature": encode(signature)});
+    if let Some(Signed { by, edition, signature }) = signed {
+        file["signed"] = json!({"by": by.text(), "edition": edition, "signature": encode(signature)});
     }
     let text = file.to_string();
     strict::size(text.len()).map(|()| text)
@@ -80,10 +85,7 @@ pub fn read(file: impl AsRef<[u8]>) -> Result<Opened, Refusal> {
     let raw = file.take("site")?;
     hold(&raw)?;
     let signed = match file.fields.remove("signed") {
-        Some(Value::Object(fields)) => {
-            Some(signed(Envelope { fields, path: "signed.", schema: file.schema })?)
-        }
-        Some(other) => return Err(wrong("signed", Json::Object, &other)),
+        Some(part) => Some(signed(Envelope::part(part, "signed".to_owned(), file.schema)?)?),
         None => None,
     };
     let site = records::site(&raw).map_err(|words| Refusal::at("site", Reason::Unreadable(words)))?;
@@ -91,8 +93,10 @@ pub fn read(file: impl AsRef<[u8]>) -> Result<Opened, Refusal> {
 }
 
 fn signed(mut part: Envelope) -> Result<Signed, Refusal> {
-    part.only(&["by", "signature"])?;
-    Ok(Signed { by: part.key("by")?, signature: part.signature("signature")? })
+    let counts = part.schema >= COUNTS;
+    part.only(if counts { &["by", "edition", "signature"] } else { &["by", "signature"] })?;
+    let edition = if counts { part.edition("edition")? } else { 0 };
+    Ok(Signed { by: part.key("by")?, edition, signature: part.signature("signature")? })
 }
 
 /// Holds the JSON of a site to everything that a site must be.
@@ -109,7 +113,7 @@ fn wrong(path: impl Into<String>, expected: Json, found: &Value) -> Refusal {
 /// misspelt name would be none.
 pub(in crate::site) struct Envelope {
     fields: Map<String, Value>,
-    path: &'static str,
+    path: String,
     pub(in crate::site) schema: u32,
 }
 
@@ -134,12 +138,21 @@ impl Envelope {
             Some(0) | None => return Err(other()),
             Some(schema) => u32::try_from(schema).unwrap_or(known),
         };
-        let envelope = Self { fields, path: "", schema };
+        let envelope = Self { fields, path: String::new(), schema };
         envelope.only(may)?;
         Ok(envelope)
     }
 
-    fn only(&self, may: &[&str]) -> Result<(), Refusal> {
+    /// A part of a file, whose fields are told behind `path`.
+    pub(super) fn part(value: Value, path: String, schema: u32) -> Result<Self, Refusal> {
+        match value {
+            Value::Object(fields) => Ok(Self { fields, path: format!("{path}."), schema }),
+            other => Err(wrong(path, Json::Object, &other)),
+        }
+    }
+
+    /// Refuses every field but these.
+    pub(super) fn only(&self, may: &[&str]) -> Result<(), Refusal> {
         match self.fields.keys().find(|key| !may.contains(&key.as_str())) {
             Some(key) => Err(Refusal::at(format!("{}{key}", self.path), Reason::UnknownField)),
             None => Ok(()),
@@ -157,6 +170,25 @@ impl Envelope {
             Value::String(text) => Ok(text),
             other => Err(wrong(format!("{}{field}", self.path), Json::Text, &other)),
         }
+    }
+
+    /// Takes a list out.
+    pub(super) fn list(&mut self, field: &str) -> Result<Vec<Value>, Refusal> {
+        match self.take(field)? {
+            Value::Array(list) => Ok(list),
+            other => Err(wrong(format!("{}{field}", self.path), Json::List, &other)),
+        }
+    }
+
+    /// Takes the number of an edition out.
+    fn edition(&mut self, field: &str) -> Result<u32, Refusal> {
+        let number = match self.take(field)? {
+            Value::Number(number) => number,
+            other => return Err(wrong(format!("{}{field}", self.path), Json::Number, &other)),
+        };
+        let edition =
+            number.as_u64().and_then(|number| u32::try_from(number).ok()).filter(|number| *number > 0);
+        edition.ok_or_else(|| Refusal::at(format!("{}{field}", self.path), Reason::NotAnEdition))
     }
 
     /// Takes a public key out.

@@ -132,6 +132,8 @@ pub enum Reason {
     NotAKey,
     /// It is no signature.
     NotASignature,
+    /// It is no number of an edition.
+    NotAnEdition,
     /// The reader of the document does not take it; its own words.
     Unreadable(String),
 }
@@ -161,6 +163,7 @@ impl Reason {
             Self::Circle(_) => "passing-circle",
             Self::NotAKey => "passing-not-a-key",
             Self::NotASignature => "passing-not-a-signature",
+            Self::NotAnEdition => "passing-not-an-edition",
             Self::Unreadable(_) => "passing-unreadable",
         }
     }

@@ -16,9 +16,9 @@ const MARK: char = '.';
 /// use brimline::site::passing::{Pin, Secret, Why, stamp::{stamp, unstamp}};
 /// let secret = Secret::new([7; 32]);
 /// let link = stamp("AQAA", &secret);
-/// assert_eq!(unstamp(&link, Some(&Pin(secret.public()))), Ok("AQAA"));
+/// assert_eq!(unstamp(&link, Some(&Pin::to(secret.public()))), Ok("AQAA"));
 /// assert_eq!(unstamp(&link, None), Ok("AQAA"));
-/// assert_eq!(unstamp("AQAA", Some(&Pin(secret.public()))), Err(Why::Unsigned));
+/// assert_eq!(unstamp("AQAA", Some(&Pin::to(secret.public()))), Err(Why::Unsigned));
 /// ```
 pub fn stamp(payload: &str, secret: &Secret) -> String {
     let signature = secret.signature(&message(payload));
@@ -38,7 +38,7 @@ pub fn unstamp<'a>(link: &'a str, pin: Option<&Pin>) -> Result<&'a str, Why> {
     match (pin, signature) {
         (None, _) => Ok(payload),
         (Some(_), None) => Err(Why::Unsigned),
-        (Some(Pin(key)), Some(signature)) => match decode(signature) {
+        (Some(Pin { key, .. }), Some(signature)) => match decode(signature) {
             Some(signature) if key.signed(&message(payload), &signature) => Ok(payload),
             _ => Err(Why::Altered),
         },

@@ -9,7 +9,8 @@ pub use keys::Keys;
 
 use crate::page::keep::{download, keys as kept};
 use crate::page::shared::Shared;
-use crate::site::passing::{sign, write};
+use crate::site::passing::{next_edition, sign, write};
+use crate::words::Argument;
 use yew::prelude::*;
 
 /// The way to a file, and the keys.
@@ -41,20 +42,28 @@ pub struct Props {
 fn Saving(props: &Props) -> Html {
     let shared = &props.shared;
     let refused = use_state(|| None::<String>);
+    let saved = use_state(|| None::<u32>);
     let onclick = {
-        let (shared, refused) = (shared.clone(), refused.clone());
+        let (shared, refused, saved) = (shared.clone(), refused.clone(), saved.clone());
         move |_: MouseEvent| {
             let site = &shared.typed.site;
-            let file = match kept::secret() {
-                Some(secret) => sign(site, &secret),
+            let edition = kept::secret().map(|secret| (secret, next_edition(kept::edition(), 0)));
+            let file = match &edition {
+                Some((secret, edition)) => sign(site, secret, *edition),
                 None => write(site),
             };
+            saved.set(None);
             match file {
+                // A number that is not kept would be given twice.
+                Ok(_) if edition.as_ref().is_some_and(|(_, edition)| !kept::count(*edition)) => {
+                    refused.set(Some(shared.say("key-unable")));
+                }
                 Ok(text) => {
                     download::offer("brimline-site.json", download::JSON, &text);
                     // What two sites have grown apart from, once one comes back. Without room two are compared.
                     let _ = kept::keep_base(site);
                     refused.set(None);
+                    saved.set(edition.map(|(_, edition)| edition));
                 }
                 Err(refusal) => refused.set(Some(told::refusal(&shared, &refusal))),
             }
@@ -65,6 +74,11 @@ fn Saving(props: &Props) -> Html {
             <div class="buttons">
                 <button type="button" name="site-save" {onclick}>{ shared.say("site-save") }</button>
             </div>
+            if let Some(edition) = *saved {
+                <p role="status" id="site-saved">
+                    { shared.tell("passing-saved", &[("edition", Argument::text(edition.to_string()))]) }
+                </p>
+            }
             if let Some(refused) = &*refused {
                 <div class="mistake" role="alert"><p>{ shared.say("passing-not-saved") }</p><p>{ refused }</p></div>
             }

@@ -2,26 +2,37 @@
 
 use super::code::code;
 use super::facts;
+use super::pieces::{height, pieces, room};
 use super::sheet::{edition, pairs, sheet, standing};
 use crate::answer::{Remark, Value};
 use crate::form::names;
-use crate::form::site::chart::{Cell, Chart, Dose, Row, Why, chart as work};
+use crate::form::site::chart::{Cell, Chart, Dose, LEVELS, Row, Why, chart as work};
 use crate::page::components::{caution_of, computed, computed_as};
 use crate::page::shared::Shared;
 use crate::page::views::fill::amount::in_measure;
 use crate::site::{Dispenser, Record, Standard};
 use crate::units::{Kind, System};
 use crate::words::Argument;
+use std::ops::Range;
 use std::rc::Rc;
 use yew::prelude::*;
 
-/// The chart, or what is missing for one.
+/// The chart, or what is missing for one: as many sheets as its machines take, each whole in itself.
 pub fn chart(shared: &Shared, standard: &Standard) -> Html {
     let measure = shared.typed.measure().map(Record::id).unwrap_or_default();
     match work(&shared.typed, standard, measure, shared.marks()) {
         Ok(chart) => {
             let of = format!("{}: {}", shared.say("paper-chart"), edition(shared, standard));
-            sheet(shared, of, drawn(shared, &chart))
+            let drawn: Vec<Html> =
+                chart.rows.iter().enumerate().map(|(index, row)| machine(shared, index + 1, row)).collect();
+            let asked = asked(shared, &chart);
+            let heights: Vec<f64> =
+                chart.rows.iter().map(|row| height(row, &all_texts(shared, row))).collect();
+            let sheets = pieces(&heights, room(shared, &chart, &asked));
+            let one = |rows: Range<usize>| {
+                sheet(shared, of.clone(), on_a_sheet(shared, &chart, &asked, &drawn[rows]))
+            };
+            html! { { for sheets.into_iter().map(one) } }
         }
         Err(shelf) => {
             let what = Argument::text(shared.say(shelf.code()));
@@ -30,35 +41,34 @@ pub fn chart(shared: &Shared, standard: &Standard) -> Html {
     }
 }
 
-fn drawn(shared: &Shared, chart: &Chart) -> Html {
+/// Some machines under all that holds for each of them: cautions, what to wear, version, day and code.
+fn on_a_sheet(shared: &Shared, chart: &Chart, asked: &[(String, String)], machines: &[Html]) -> Html {
     let Chart { standard, product, floor, measure, .. } = chart;
     let text = |text: &str| Argument::text(text);
     let caption = shared.tell("paper-doses", &[("measure", text(&measure.name))]);
-    let columns = ["column-level", "paper-measure-out", "paper-same", "paper-really"];
+    let percents = LEVELS.map(|percent| shared.say(&format!("fill-level-{percent}")));
     html! {
-        <>
+        <div class="wall">
+            { code(shared, standard, measure, |machine| {
+                format!(" {}", shared.tell("code-fill", &[("machine", text(machine))]))
+            }) }
             <h2 class="chart-title">
                 { shared.tell("paper-chart-title", &[
                     ("floor", text(&floor.name)), ("product", text(&product.name)), ("dilution", text(standard.dilution.trim())),
                 ]) }
             </h2>
             { standing(shared, standard) }
+            { caution_of(shared, product) }
+            { pairs(asked.iter().map(|(name, text)| (name.clone(), html! { <>{ text }</> })).collect()) }
+            { for chart.warnings.iter().map(|remark| warned(shared, remark)) }
             <div class="scroll" tabindex="0" role="region" aria-label={caption.clone()}>
                 <table class="doses">
                     <caption><span>{ caption }</span></caption>
-                    <thead><tr>{ for columns.map(|key| html! { <th scope="col">{ shared.say(key) }</th> }) }</tr></thead>
-                    { for chart.rows.iter().enumerate().map(|(index, row)| machine(shared, index + 1, row)) }
+                    <thead><tr>{ for percents.map(|level| html! { <th scope="col" class="level">{ level }</th> }) }</tr></thead>
+                    { for machines.iter().cloned() }
                 </table>
             </div>
-            { for chart.warnings.iter().map(|remark| warned(shared, remark)) }
-            <div class="beside">
-                { asks(shared, chart) }
-                { code(shared, standard, measure, |machine| {
-                    format!(" {}", shared.tell("code-fill", &[("machine", text(machine))]))
-                }) }
-            </div>
-            { caution_of(shared, product) }
-        </>
+        </div>
     }
 }
 
@@ -70,7 +80,7 @@ fn warned(shared: &Shared, remark: &Remark) -> Html {
 
 /// One machine: its name and flow setting, a row a level, and what stands against it.
 fn machine(shared: &Shared, number: usize, row: &Row) -> Html {
-    let about = |cell: &Cell| Shared { typed: Rc::new(cell.asked.clone()), ..shared.clone() };
+    let about = |cell: &Cell| about(shared, cell);
     let whole = row.cells.first().map_or_else(|| shared.clone(), about);
     let barred = row.barred();
     let full = |html: Html| html! { <tr><td colspan="4">{ html }</td></tr> };
@@ -78,18 +88,71 @@ fn machine(shared: &Shared, number: usize, row: &Row) -> Html {
         <tbody data-machine={row.machine.id.clone()}>
             <tr class="machine"><th scope="rowgroup" colspan="4">
                 { &row.machine.name }
-                if barred.is_none() { { ". " }{ setting(&whole, number, row) } }
+                if barred.is_none() {
+                    <span class="told">
+                        { ". " }{ setting(&whole, number, row) }{ makes(shared, row) }{ exactly(&whole, number, row) }
+                    </span>
+                }
             </th></tr>
             if let Some(why) = barred {
                 { full(html! { <strong class={classes!("why", matches!(why, Why::LeftOut(_)).then_some("dose"))}>{ facts::why(&whole, why) }</strong> }) }
             } else {
-                { for row.cells.iter().map(|cell| level(&about(cell), number, cell)) }
+                <tr>{ for row.cells.iter().map(|cell| level(&about(cell), number, cell)) }</tr>
+                { for reasons(row, |cell, why| facts::why(&about(cell), why)).into_iter().map(|(cells, why)| {
+                    let levels: Vec<String> = cells.iter().map(|percent| shared.say(&format!("fill-level-{percent}"))).collect();
+                    full(html! { <span class="why">{ levels.join(", ") }{ ": " }{ why }</span> })
+                }) }
                 { for row.clashes.iter().map(|clash| full(html! {
                     <>{ shared.say("paper-full-tank") }{ " " }{ warned(&whole, clash) }</>
                 })) }
             }
         </tbody>
     }
+}
+
+/// Why levels have no dose, each reason once with the levels that it keeps from one.
+fn reasons(row: &Row, told: impl Fn(&Cell, &Why) -> String) -> Vec<(Vec<u32>, String)> {
+    let mut all: Vec<(Vec<u32>, String)> = Vec::new();
+    for cell in &row.cells {
+        let Err(why) = &cell.dose else { continue };
+        let text = told(cell, why);
+        match all.iter_mut().find(|(_, known)| *known == text) {
+            Some((levels, _)) => levels.push(cell.percent),
+            None => all.push((vec![cell.percent], text)),
+        }
+    }
+    all
+}
+
+/// What the doses make, from the strongest to the weakest.
+fn makes(shared: &Shared, row: &Row) -> Html {
+    let doses = row.cells.iter().filter_map(|cell| cell.dose.as_ref().ok());
+    let mut told: Vec<(f64, String)> = doses
+        .filter_map(|dose| dose.fill.outcome.answer.get(names::FILL_ROUNDED_RATIO))
+        .map(|ratio| (ratio.si, shared.show(ratio)))
+        .collect();
+    told.sort_by(|(one, _), (other, _)| one.total_cmp(other));
+    let text = |text: &str| Argument::text(text);
+    match (told.first(), told.last()) {
+        (Some((_, low)), Some((_, high))) if low == high => {
+            html! { <span>{ ". " }{ shared.tell("paper-makes-one", &[("n", text(low))]) }</span> }
+        }
+        (Some((_, low)), Some((_, high))) => {
+            let ends = [("low", text(low)), ("high", text(high))];
+            html! { <span>{ ". " }{ shared.tell("paper-makes-range", &ends) }</span> }
+        }
+        _ => Html::default(),
+    }
+}
+
+/// What a full tank takes to the last digit: the marks of a measure are rounded.
+fn exactly(shared: &Shared, number: usize, row: &Row) -> Html {
+    let full = row.cells.first().and_then(|cell| cell.dose.as_ref().ok());
+    let answer = full.map(|dose| &dose.fill.outcome.answer);
+    let exact = [names::FILL_DOSE, names::FILL_MASS].iter().find_map(|name| answer?.get(name));
+    exact.map_or_else(Html::default, |exact| {
+        html! { <>{ ". " }{ shared.say("paper-exactly") }{ " " }{ computed(shared, format!("chart.{number}.100.dose"), exact) }</> }
+    })
 }
 
 /// The flow setting of a machine, and where it misses what the floor should get.
@@ -110,48 +173,48 @@ fn setting(shared: &Shared, number: usize, row: &Row) -> Html {
     }
 }
 
+/// A dose as it is measured out, and then the same in the reader's units.
+fn texts(shared: &Shared, dose: &Dose) -> Vec<String> {
+    let Dose { name, value, fill } = dose;
+    let mut all = vec![in_measure(shared, fill, *value)];
+    let volume = [names::FILL_ROUNDED, name].iter().find_map(|name| fill.outcome.answer.get(name));
+    let same = volume.map(|value| both(shared, value)).unwrap_or_default();
+    all.extend(same.into_iter().filter(|other| *other != all[0]).collect::<Vec<_>>());
+    all
+}
+
+/// Those of every level that has a dose.
+fn all_texts(shared: &Shared, row: &Row) -> Vec<Vec<String>> {
+    let doses = row.cells.iter().filter_map(|cell| cell.dose.as_ref().ok().map(|dose| (cell, dose)));
+    doses.map(|(cell, dose)| texts(&about(shared, cell), dose)).collect()
+}
+
+/// What every part needs, about what was asked at a level.
+fn about(shared: &Shared, cell: &Cell) -> Shared {
+    Shared { typed: Rc::new(cell.asked.clone()), ..shared.clone() }
+}
+
 /// One level; `shared` is about what was asked at it.
 fn level(shared: &Shared, number: usize, cell: &Cell) -> Html {
     let name = |what: &str| format!("chart.{number}.{}.{what}", cell.percent);
-    let head = |total: Option<Value>| {
-        html! {
-            <th scope="row">
-                <span class="level">{ shared.say(&format!("fill-level-{}", cell.percent)) }</span>
-                { for total.map(|total| html! { <span class="total">{ both(shared, total).join(" · ") }</span> }) }
-            </th>
-        }
+    let Ok(dose) = &cell.dose else {
+        return html! { <td><strong class="why">{ shared.say("paper-no-dose") }</strong></td> };
     };
-    match &cell.dose {
-        Ok(Dose { name: figure, value, fill }) => {
-            let answer = &fill.outcome.answer;
-            let text = in_measure(shared, fill, *value);
-            // A machine that adds from its own bottle is filled with water to its mark.
-            let own_bottle = fill.dispenser == Dispenser::Metering;
-            let level = if own_bottle { names::FILL_WATER } else { names::FILL_TOTAL };
-            let counted = !matches!(fill.dispenser, Dispenser::Cup | Dispenser::Scale);
-            let volume = [names::FILL_ROUNDED, figure].iter().find_map(|name| answer.get(name));
-            let mut same = volume.map(|value| both(shared, value)).unwrap_or_default();
-            same.retain(|other| *other != text);
-            let exact = [names::FILL_DOSE, names::FILL_MASS].iter().find_map(|name| answer.get(name));
-            html! {
-                <tr>
-                    { head(answer.get(level)) }
-                    <td class={classes!("dose", counted.then_some("counted"))}>{ computed_as(name("rounded"), *value, text) }</td>
-                    <td class="dose">{ for same.into_iter().map(|text| html! { <span>{ text }</span> }) }</td>
-                    <td>
-                        { for answer.get(names::FILL_ROUNDED_RATIO).map(|ratio| html! {
-                            <span>{ shared.tell("paper-makes", &[("n", shared.argument(ratio))]) }</span>
-                        }) }
-                        { for exact.map(|exact| html! {
-                            <span>{ shared.say("paper-exactly") }{ " " }{ computed(shared, name("dose"), exact) }</span>
-                        }) }
-                    </td>
-                </tr>
-            }
-        }
-        Err(why) => html! {
-            <tr>{ head(None) }<td colspan="3"><strong class="why">{ facts::why(shared, why) }</strong></td></tr>
-        },
+    let Dose { value, fill, .. } = dose;
+    let answer = &fill.outcome.answer;
+    // A machine that adds from its own bottle is filled with water to its mark.
+    let own_bottle = fill.dispenser == Dispenser::Metering;
+    let total = answer.get(if own_bottle { names::FILL_WATER } else { names::FILL_TOTAL });
+    let mut texts = texts(shared, dose).into_iter();
+    let text = texts.next().unwrap_or_default();
+    html! {
+        <td>
+            { for total.map(|total| html! { <span class="total">{ both(shared, total).join(" · ") }</span> }) }
+            <div class="dose">
+                { computed_as(name("rounded"), *value, text) }
+                { for texts.map(|text| html! { <span>{ text }</span> }) }
+            </div>
+        </td>
     }
 }
 
@@ -167,29 +230,25 @@ pub fn both(shared: &Shared, value: Value) -> Vec<String> {
     both
 }
 
-/// What the standard asks beside the dose.
-fn asks(shared: &Shared, chart: &Chart) -> Html {
+/// What the standard asks beside the dose, by name; water first, and what the label wants worn, stand with the cautions
+/// before it.
+fn asked(shared: &Shared, chart: &Chart) -> Vec<(String, String)> {
     let Chart { standard, product, .. } = chart;
-    let text = |key: &str, text: String| (shared.say(key), html! { <>{ text }</> });
     let often = chart
         .frequency
         .map_or_else(|| facts::written(shared, &standard.frequency.text), |often| shared.show(often));
-    // Water first, and what the label wants worn, stand with the cautions.
-    let mut all = vec![text("paper-ratio", facts::ratio(shared, standard))];
-    if !standard.order.trim().is_empty() {
-        all.push(text("paper-order", standard.order.trim().to_owned()));
-    }
-    if !standard.ppe.trim().is_empty() {
-        all.push(text("paper-wear-own", standard.ppe.trim().to_owned()));
-    }
-    all.extend([
-        text("paper-foam", shared.say(product.foam.key())),
-        text("paper-contact-title", facts::contact(shared, &chart.contact)),
-        text("paper-rinse-title", facts::rinse(shared, standard)),
-        text("paper-pad", facts::written(shared, &standard.pad)),
-        text("standard-frequency", often),
-        text("paper-version", edition(shared, standard)),
-        text("paper-author", facts::written(shared, &standard.author)),
-    ]);
-    pairs(all)
+    let own = [("paper-wear-own", &standard.ppe), ("paper-order", &standard.order)];
+    let own = own.into_iter().filter(|(_, text)| !text.trim().is_empty());
+    let own = own.map(|(key, text)| (key, text.trim().to_owned()));
+    let rest = [
+        ("paper-ratio", facts::ratio(shared, standard)),
+        ("paper-foam", shared.say(product.foam.key())),
+        ("paper-contact-title", facts::contact(shared, &chart.contact)),
+        ("paper-rinse-title", facts::rinse(shared, standard)),
+        ("paper-pad", facts::written(shared, &standard.pad)),
+        ("standard-frequency", often),
+        ("paper-version", edition(shared, standard)),
+        ("paper-author", facts::written(shared, &standard.author)),
+    ];
+    own.chain(rest).map(|(key, text)| (shared.say(key), text)).collect()
 }

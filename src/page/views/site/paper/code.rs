@@ -5,6 +5,7 @@ use crate::form::site::in_force::{Phase, phase};
 use crate::page::drawing::qr;
 use crate::page::keep::keys;
 use crate::page::shared::Shared;
+use crate::site::address::{AddressMistake, Unreachable, outward};
 use crate::site::passing::link::pack;
 use crate::site::passing::stamp::stamp;
 use crate::site::{Measure, Record, Standard};
@@ -23,12 +24,16 @@ pub fn code(shared: &Shared, standard: &Standard, measure: &Measure, told: impl 
     if standard.left_out(machine.id()).is_some() {
         return instead("code-left-out");
     }
+    let address = match address(shared) {
+        Ok(address) => address,
+        Err(why) => return html! { <p class="qr-none">{ unreachable(shared, why) }</p> },
+    };
     let Ok(payload) = pack(&carry(&shared.typed, standard, machine.id(), measure.id(), 100)) else {
         return instead("code-not-made");
     };
     // A device that is pinned to a key takes no other link.
     let payload = keys::secret().map_or_else(|| payload.clone(), |secret| stamp(&payload, &secret));
-    let link = format!("{}#fill={payload}", address());
+    let link = format!("{address}#fill={payload}");
     let Some(drawing) = qr(shared, &link) else {
         let n = Argument::number(link.len() as f64, shared.words.number(link.len() as f64));
         return html! { <p class="qr-none">{ shared.tell("qr-too-long", &[("n", n)]) }</p> };
@@ -41,8 +46,32 @@ pub fn code(shared: &Shared, standard: &Standard, measure: &Measure, told: impl 
     }
 }
 
-/// The address of the page. What stands behind it, after the number sign, a browser sends to nobody.
-fn address() -> String {
-    let href = gloo::utils::window().location().href().unwrap_or_default();
-    href.split('#').next().unwrap_or_default().to_owned()
+/// The address that codes begin with. What stands behind it, after the number sign, a browser sends to nobody.
+fn address(shared: &Shared) -> Result<String, Unreachable> {
+    let page = gloo::utils::window().location().href().unwrap_or_default();
+    outward(&shared.typed.site.address, &page).map(str::to_owned)
+}
+
+/// That no code is printed, and what to do about it; nothing where one can be.
+pub fn no_way_here(shared: &Shared) -> Option<String> {
+    address(shared).err().map(|why| unreachable(shared, why))
+}
+
+fn unreachable(shared: &Shared, why: Unreachable) -> String {
+    match why {
+        Unreachable::Page => shared.say("code-no-address"),
+        Unreachable::Typed(mistake) => {
+            shared.tell("code-wrong-address", &[("why", Argument::text(wrong(shared, mistake)))])
+        }
+    }
+}
+
+/// What is wrong with an address that was typed in.
+pub fn wrong(shared: &Shared, mistake: AddressMistake) -> String {
+    match mistake {
+        AddressMistake::Character(one) => {
+            shared.tell(mistake.code(), &[("character", Argument::text(one.to_string()))])
+        }
+        _ => shared.say(mistake.code()),
+    }
 }

@@ -1,6 +1,6 @@
-//! A sheet of labels for containers with use solution of a standard, each with its code.
+//! A sheet of labels for containers with use solution of a standard. They have no code: whoever holds a bottle needs to
+//! read what is in it, and a code opens the fill of a machine’s tank.
 
-use super::code::code;
 use super::facts;
 use super::sheet::{edition, sheet, standing};
 use crate::form::site::asked::asked;
@@ -32,7 +32,7 @@ pub fn labels(shared: &Shared, standard: &Standard) -> Html {
         <>
             { standing(shared, standard) }
             { for (0..LABELS).map(|_| html! {
-                <div class="tag">{ container_label(&about) }{ code(shared, standard, measure, |_| String::new()) }</div>
+                <div class="tag">{ container_label(&about) }</div>
             }) }
         </>
     };

@@ -80,7 +80,7 @@ fn overrides(shared: &Shared, standard: &Standard) -> Html {
         return html! { <p>{ shared.say("paper-overrides-none") }</p> };
     }
     let line = |finding: &str, reason: &str| {
-        let title = shared.words.find(&format!("{finding}-title")).unwrap_or_else(|| finding.to_owned());
+        let title = shared.words.finding_name(finding);
         html! { <li><strong>{ title }{ ": " }</strong>{ facts::written(shared, reason) }</li> }
     };
     html! { <ul>{ for standard.overrides.iter().map(|one| line(&one.finding, &one.reason)) }</ul> }

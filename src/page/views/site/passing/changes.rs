@@ -8,8 +8,8 @@ use crate::page::keep::keys::{self, Pinned};
 use crate::page::shared::Shared;
 use crate::site::Site;
 use crate::site::passing::{
-    Change, Conflict, Decision, Handover, Merged, Opened, Pin, Reason, Side, Standing, WHOLE, admit, choose,
-    compare, decide, read, verify,
+    Chain, Change, Clash, Conflict, Decision, Followed, Merged, NoNumber, Opened, Pin, Reason, Side,
+    Standing, WHOLE, What, admit, choose, compare, decide, no_numbers, read, verify,
 };
 use crate::words::Argument;
 use std::collections::BTreeSet;
@@ -24,8 +24,8 @@ const SHOWN: usize = 200;
 struct Waiting {
     site: Rc<Site>,
     standing: Standing,
-    /// Changes that are left out, by their place.
-    left: BTreeSet<usize>,
+    /// Changes that somebody ticked or unticked, by their key.
+    turned: BTreeSet<String>,
     /// Whether it is merged with what changed here, and not compared alone.
     merges: bool,
     decisions: Vec<Decision>,
@@ -43,11 +43,11 @@ pub fn Taking(props: &Props) -> Html {
         Callback::from(move |(file, tell): (Chosen, Callback<Told>)| {
             waiting.set(None);
             let said = match opened(&shared, &file.bytes) {
-                Ok(Some(one)) => {
-                    waiting.set(Some(one));
+                Ok(Brought::Site(one)) => {
+                    waiting.set(Some(*one));
                     Told::default()
                 }
-                Ok(None) => Told { lines: vec![shared.say("handover-taken")], mistake: false },
+                Ok(Brought::Handovers(lines)) => Told { lines, mistake: false },
                 Err(line) => Told { lines: vec![shared.say("passing-refused"), line], mistake: true },
             };
             tell.emit(said);
@@ -62,14 +62,22 @@ pub fn Taking(props: &Props) -> Html {
     }
 }
 
-/// The site of a file, where this device may take it; `None` for the passing on of a key, which was followed.
-fn opened(shared: &Shared, bytes: &[u8]) -> Result<Option<Waiting>, String> {
+/// What a file brought.
+enum Brought {
+    /// A site that waits.
+    Site(Box<Waiting>),
+    /// The passing on of keys, which was followed: what is told of it.
+    Handovers(Vec<String>),
+}
+
+/// The site of a file, where this device may take it.
+fn opened(shared: &Shared, bytes: &[u8]) -> Result<Brought, String> {
     let file = match read(bytes) {
         Ok(file) => file,
         Err(refusal) if refusal.reason == Reason::OtherKind => {
-            return match Handover::read(bytes) {
-                Ok(handover) => follow(shared, &handover).map(|()| None),
-                Err(_) => Err(told::refusal(shared, &refusal)),
+            return match Chain::read(bytes) {
+                Ok(chain) => follow(shared, &chain).map(Brought::Handovers),
+                Err(refusal) => Err(told::refusal(shared, &refusal)),
             };
         }
         Err(refusal) => return Err(told::refusal(shared, &refusal)),
@@ -81,28 +89,62 @@ fn opened(shared: &Shared, bytes: &[u8]) -> Result<Option<Waiting>, String> {
     };
     let standing = verify(&file);
     let site = taken(shared, file, pin.as_ref())?;
+    if let Standing::Signed { by, edition } = standing
+        && keys::secret().is_some_and(|secret| secret.public() == by)
+    {
+        // Another device with this key gave it out: what is signed here comes after it.
+        let _ = keys::count(edition);
+    }
     let whole = pin.is_some();
     let base = keys::base();
     let merges = !whole && base != shared.typed.site && base != site;
     let site = Rc::new(site);
-    Ok(Some(Waiting { site, standing, left: BTreeSet::new(), merges, decisions: Vec::new(), whole }))
+    let waits = Waiting { site, standing, turned: BTreeSet::new(), merges, decisions: Vec::new(), whole };
+    Ok(Brought::Site(Box::new(waits)))
 }
 
 fn taken(shared: &Shared, file: Opened, pin: Option<&Pin>) -> Result<Site, String> {
     admit(file, pin).map_err(|why| told::why(shared, &why))
 }
 
-/// Pins the device to the next key, where the one that it is pinned to says so.
-fn follow(shared: &Shared, handover: &Handover) -> Result<(), String> {
-    let Pinned::To(pin) = keys::pinned() else { return Err(shared.say("handover-not-pinned")) };
-    let next = handover.follow(&pin).map_err(|why| told::why(shared, &why))?;
-    if keys::pin_to(Some(&next.0)) { Ok(()) } else { Err(shared.say("keep-denied")) }
+/// Pins the device to the newest key, where the one that it is pinned to says so, and tells each step. The device of
+/// that key itself keeps the chain, so that the next handover is added to it.
+fn follow(shared: &Shared, chain: &Chain) -> Result<Vec<String>, String> {
+    let Pinned::To(pin) = keys::pinned() else {
+        let own = keys::secret().map(|secret| secret.public());
+        let led = chain.newest().filter(|newest| Some(*newest) == own);
+        return match led.map(|newest| chain.follow(&Pin::to(newest))) {
+            Some(Ok(_)) if keys::keep_chain(chain) => Ok(vec![shared.say("handover-kept")]),
+            Some(Err(why)) => Err(told::why(shared, &why)),
+            _ => Err(shared.say("handover-not-pinned")),
+        };
+    };
+    let Followed { pin, steps } = chain.follow(&pin).map_err(|why| told::why(shared, &why))?;
+    if steps.is_empty() {
+        return Ok(vec![shared.say("handover-there")]);
+    }
+    if !keys::pin_to(Some(pin)) {
+        return Err(shared.say("keep-denied"));
+    }
+    let told = steps.iter().map(|step| {
+        let keys = [
+            ("from", Argument::text(step.from.fingerprint())),
+            ("to", Argument::text(step.to.fingerprint())),
+        ];
+        shared.tell("handover-step", &keys)
+    });
+    Ok(std::iter::once(shared.say("handover-taken")).chain(told).collect())
 }
 
 fn shown(shared: &Shared, one: &Waiting, waiting: &UseStateHandle<Option<Waiting>>) -> Html {
     let whose = match one.standing {
-        Standing::Signed { by } => {
-            shared.tell(one.standing.code(), &[("by", Argument::text(by.fingerprint()))])
+        Standing::Signed { by, edition } => {
+            let key = ("by", Argument::text(by.fingerprint()));
+            let number = ("edition", Argument::text(edition.to_string()));
+            shared.tell(
+                if edition == 0 { "passing-signed-uncounted" } else { one.standing.code() },
+                &[key, number],
+            )
         }
         Standing::Unsigned | Standing::Altered => shared.say(one.standing.code()),
     };
@@ -123,16 +165,22 @@ fn shown(shared: &Shared, one: &Waiting, waiting: &UseStateHandle<Option<Waiting
             if !one.whole {
                 <div class="levels">{ mode(false, "passing-compare") }{ mode(true, "passing-merge") }</div>
             }
-            { if shared.locked { unread(shared, one, waiting) } else if one.merges { merged(shared, one, waiting) } else { compared(shared, one, waiting) } }
+            { if shared.locked { unread(shared, one, waiting) } else if one.merges { merged(shared, one, waiting) } else { listed(shared, one, &one.site, false, waiting) } }
             <div class="buttons"><button type="button" name="site-leave" onclick={leave}>{ shared.say("site-leave") }</button></div>
         </section>
     }
 }
 
-/// Puts a site in the place of this one; `theirs` is what the next merge starts from.
-fn take(shared: &Shared, site: Site, theirs: &Site) {
+/// Puts a site in the place of this one; the site that came is what the next merge starts from.
+fn take(shared: &Shared, site: Site, one: &Waiting) {
     // Without room for it the next two sites are compared and not merged.
-    let _ = keys::keep_base(theirs);
+    let _ = keys::keep_base(&one.site);
+    if let Standing::Signed { edition, .. } = one.standing
+        && !keys::count(edition)
+    {
+        // A pinned device that cannot keep how far it has come would let itself be led back.
+        return gloo::dialogs::alert(&shared.say("keep-denied"));
+    }
     shared.act.emit(Act::TakeSite(Box::new(site)).action());
 }
 
@@ -141,7 +189,7 @@ fn unread(shared: &Shared, one: &Waiting, waiting: &UseStateHandle<Option<Waitin
     let takes = {
         let (shared, one, waiting) = (shared.clone(), one.clone(), waiting.clone());
         move |_: MouseEvent| {
-            take(&shared, (*one.site).clone(), &one.site);
+            take(&shared, (*one.site).clone(), &one);
             waiting.set(None);
         }
     };
@@ -152,30 +200,64 @@ fn unread(shared: &Shared, one: &Waiting, waiting: &UseStateHandle<Option<Waitin
     }
 }
 
-/// Every difference, each to be taken or left.
-fn compared(shared: &Shared, one: &Waiting, waiting: &UseStateHandle<Option<Waiting>>) -> Html {
-    let changes = compare(&shared.typed.site, &one.site);
-    if changes.is_empty() {
+/// What tells a change from the others, whatever was decided about them.
+fn key(change: &Change) -> String {
+    let field = match &change.what {
+        What::Field { field, .. } => field.as_str(),
+        _ => change.code(),
+    };
+    format!("{}/{}/{field}", change.list, change.id)
+}
+
+/// Every difference to the own site, each to be taken or left; what is no number is left unless somebody ticks it.
+/// `newer` is the site that came, or what came out of both; `blocked` is whether something is still to be decided.
+fn listed(
+    shared: &Shared,
+    one: &Waiting,
+    newer: &Site,
+    blocked: bool,
+    waiting: &UseStateHandle<Option<Waiting>>,
+) -> Html {
+    let ours = &shared.typed.site;
+    let changes = compare(ours, newer);
+    if changes.is_empty() && !blocked {
         return html! { <p role="status">{ shared.say("passing-same") }</p> };
     }
-    let one_whole = one.whole;
-    let line = |(index, change): (usize, &Change)| {
-        let (waiting, one) = (waiting.clone(), one.clone());
-        let on = !one.left.contains(&index);
-        // A standard or a trial is taken whole, or it would say what nobody wrote.
-        let with = |(_, other): &(usize, &Change)| other.list == change.list && other.id == change.id;
-        let together: Vec<usize> = if WHOLE.contains(&change.list.as_str()) {
-            changes.iter().enumerate().filter(with).map(|(index, _)| index).collect()
+    let wrong: Vec<Vec<NoNumber>> =
+        changes.iter().map(|change| no_numbers(change, newer, shared.marks())).collect();
+    // A standard or a trial is taken whole, or it would say what nobody wrote.
+    let together = |index: usize| -> Vec<usize> {
+        let of: &Change = &changes[index];
+        let same = |other: &Change| other.list == of.list && other.id == of.id;
+        if WHOLE.contains(&of.list.as_str()) {
+            (0..changes.len()).filter(|other| same(&changes[*other])).collect()
         } else {
             vec![index]
+        }
+    };
+    let ticked: Vec<bool> = (0..changes.len())
+        .map(|index| {
+            let usual = together(index).into_iter().all(|other| wrong[other].is_empty());
+            one.whole || usual != one.turned.contains(&key(&changes[index]))
+        })
+        .collect();
+    let line = |(index, change): (usize, &Change)| {
+        let told = shared.words.change((ours, newer), change, &wrong[index]);
+        let told = if wrong[index].is_empty() {
+            html! { <>{ told }</> }
+        } else {
+            html! { <strong>{ told }</strong> }
         };
+        if one.whole {
+            return html! { <li>{ told }</li> };
+        }
+        let (waiting, one) = (waiting.clone(), one.clone());
+        let keys: Vec<String> = together(index).into_iter().map(|other| key(&changes[other])).collect();
         let onchange = move |_: Event| {
             let mut next = one.clone();
-            for index in &together {
-                if on {
-                    next.left.insert(*index);
-                } else {
-                    next.left.remove(index);
+            for key in &keys {
+                if !next.turned.remove(key) {
+                    next.turned.insert(key.clone());
                 }
             }
             waiting.set(Some(next));
@@ -184,27 +266,27 @@ fn compared(shared: &Shared, one: &Waiting, waiting: &UseStateHandle<Option<Wait
         html! {
             <li>
                 <label class="switch">
-                    <input type="checkbox" id={name.clone()} {name} checked={on} disabled={one_whole} {onchange} />
-                    <span>{ told::change(shared, change) }</span>
+                    <input type="checkbox" id={name.clone()} {name} checked={ticked[index]} {onchange} />
+                    <span>{ told }</span>
                 </label>
             </li>
         }
     };
+    let count = ticked.iter().filter(|ticked| **ticked).count();
     let takes = {
-        let (shared, one, waiting, changes) = (shared.clone(), one.clone(), waiting.clone(), changes.clone());
+        let (shared, one, waiting, newer) = (shared.clone(), one.clone(), waiting.clone(), newer.clone());
+        let wanted: Vec<Change> = changes
+            .iter()
+            .zip(&ticked)
+            .filter(|(_, ticked)| **ticked)
+            .map(|(change, _)| change.clone())
+            .collect();
+        let whole = count == changes.len();
         move |_: MouseEvent| {
-            let wanted: Vec<Change> = changes
-                .iter()
-                .enumerate()
-                .filter(|(index, _)| !one.left.contains(index))
-                .map(|(_, change)| change.clone())
-                .collect();
-            let whole = one.whole || one.left.is_empty();
-            let site =
-                if whole { Ok((*one.site).clone()) } else { choose(&shared.typed.site, &one.site, &wanted) };
+            let site = if whole { Ok(newer.clone()) } else { choose(&shared.typed.site, &newer, &wanted) };
             match site {
                 Ok(site) => {
-                    take(&shared, site, &one.site);
+                    take(&shared, site, &one);
                     waiting.set(None);
                 }
                 // There is no place of its own to say it in, and it must not pass unseen.
@@ -213,15 +295,19 @@ fn compared(shared: &Shared, one: &Waiting, waiting: &UseStateHandle<Option<Wait
         }
     };
     let n = |count: usize| Argument::number(count as f64, shared.words.number(count as f64));
+    let heading = if one.whole { "passing-changes-whole" } else { "passing-changes" };
     html! {
         <>
             if one.whole { <p>{ shared.say("passing-whole") }</p> }
-            <p role="status">{ shared.tell("passing-changes", &[("n", n(changes.len()))]) }</p>
+            <p role="status">{ shared.tell(heading, &[("n", n(changes.len()))]) }</p>
+            if wrong.iter().any(|wrong| !wrong.is_empty()) {
+                <p class="unknown">{ shared.say(if one.whole { "passing-no-number-whole" } else { "passing-no-number" }) }</p>
+            }
             <ul class="changes">{ for changes.iter().enumerate().take(SHOWN).map(line) }</ul>
             if changes.len() > SHOWN { <p>{ shared.tell("passing-more", &[("n", n(changes.len() - SHOWN))]) }</p> }
             <div class="buttons">
-                <button type="button" name="site-take" onclick={takes}>
-                    { shared.tell("site-take", &[("n", n(changes.len() - one.left.len()))]) }
+                <button type="button" name="site-take" disabled={blocked} onclick={takes}>
+                    { shared.tell("site-take", &[("n", n(count))]) }
                 </button>
             </div>
         </>
@@ -231,16 +317,7 @@ fn compared(shared: &Shared, one: &Waiting, waiting: &UseStateHandle<Option<Wait
 /// What both changed, as one site; where they clash somebody decides.
 fn merged(shared: &Shared, one: &Waiting, waiting: &UseStateHandle<Option<Waiting>>) -> Html {
     let base = keys::base();
-    let ours = &shared.typed.site;
-    let Merged { site, conflicts, renamed } = decide(&base, ours, &one.site, &one.decisions);
-    let changes = compare(ours, &site);
-    let takes = {
-        let (shared, one, waiting, site) = (shared.clone(), one.clone(), waiting.clone(), site.clone());
-        move |_: MouseEvent| {
-            take(&shared, site.clone(), &one.site);
-            waiting.set(None);
-        }
-    };
+    let Merged { site, conflicts, renamed } = decide(&base, &shared.typed.site, &one.site, &one.decisions);
     html! {
         <>
             <p>{ shared.say("passing-merge-hint") }</p>
@@ -248,12 +325,8 @@ fn merged(shared: &Shared, one: &Waiting, waiting: &UseStateHandle<Option<Waitin
                 <h4>{ shared.say("conflicts") }</h4>
                 <ul class="findings">{ for conflicts.iter().map(|conflict| clash(shared, one, conflict, waiting)) }</ul>
             }
-            if changes.is_empty() { <p role="status">{ shared.say("passing-same") }</p> }
-            <ul class="changes">{ for changes.iter().take(SHOWN).map(|change| html! { <li>{ told::change(shared, change) }</li> }) }</ul>
             if !renamed.is_empty() { <p>{ shared.say("passing-renamed") }</p> }
-            <div class="buttons">
-                <button type="button" name="site-take" disabled={!conflicts.is_empty()} onclick={takes}>{ shared.say("site-take-merged") }</button>
-            </div>
+            { listed(shared, one, &site, !conflicts.is_empty(), waiting) }
         </>
     }
 }
@@ -265,23 +338,25 @@ fn clash(
     conflict: &Conflict,
     waiting: &UseStateHandle<Option<Waiting>>,
 ) -> Html {
-    use crate::site::passing::Clash;
+    let sites = (&shared.typed.site, &*one.site);
     let field = match &conflict.clash {
         Clash::Field { field, .. } | Clash::Circle { field, .. } => {
-            told::field(shared, &conflict.list, field)
+            shared.words.field_name(&conflict.list, field)
         }
         _ => String::new(),
     };
     let told = shared.tell(
         conflict.code(),
         &[
-            ("record", Argument::text(told::record(shared, &conflict.list, &conflict.name))),
+            ("record", Argument::text(shared.words.record_of(sites, &conflict.list, &conflict.id))),
+            ("list", Argument::text(shared.words.list_name(&conflict.list))),
             ("field", Argument::text(field)),
         ],
     );
     let values = match &conflict.clash {
-        Clash::Field { ours, theirs, .. } | Clash::Circle { ours, theirs, .. } => {
-            Some((told::value(shared, ours), told::value(shared, theirs)))
+        Clash::Field { field, ours, theirs, .. } | Clash::Circle { field, ours, theirs } => {
+            let told = |site, value| shared.words.told(site, &conflict.list, field, value);
+            Some((told(sites.0, ours), told(sites.1, theirs)))
         }
         _ => None,
     };

@@ -5,7 +5,7 @@ use crate::page::components::{Chosen, OpenFile, Told};
 use crate::page::keep::download;
 use crate::page::keep::keys::{self, Pinned};
 use crate::page::shared::Shared;
-use crate::site::passing::{Handover, PublicKey, Secret, backup};
+use crate::site::passing::{Chain, Handover, Pin, PublicKey, Secret, backup};
 use crate::words::Argument;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
@@ -56,6 +56,10 @@ fn back_up(secret: &Secret) {
     download::offer("brimline-key.txt", TEXT, &backup::write(secret));
 }
 
+fn offer_chain(chain: &Chain) {
+    download::offer("brimline-next-key.json", download::JSON, &chain.write());
+}
+
 /// The key that this device signs with.
 fn own(shared: &Shared, again: &Callback<()>) -> Html {
     let made = |_: &Shared| keys::new_secret().is_some_and(|secret| keys::keep_secret(&secret));
@@ -77,17 +81,17 @@ fn own(shared: &Shared, again: &Callback<()>) -> Html {
     };
     let public = secret.public();
     let kept = secret.clone();
+    let handed = keys::chain().filter(|chain| chain.newest() == Some(public));
     // The old key says which one comes next: devices that are pinned to it follow.
     let replaced = move |_: &Shared| {
         let Some(next) = keys::new_secret() else { return false };
-        if !keys::keep_secret(&next) {
+        let step = Handover::new(&secret, &next.public());
+        // One file has all steps: a device that knows any of the keys before takes them at once.
+        let chain = keys::chain().map_or_else(|| Chain::of(step.clone()), |chain| chain.then(step.clone()));
+        if !keys::keep_chain(&chain) || !keys::keep_secret(&next) {
             return false;
         }
-        download::offer(
-            "brimline-next-key.json",
-            download::JSON,
-            &Handover::new(&secret, &next.public()).write(),
-        );
+        offer_chain(&chain);
         back_up(&next);
         true
     };
@@ -98,7 +102,8 @@ fn own(shared: &Shared, again: &Callback<()>) -> Html {
             <div class="buttons">
                 { step(shared, "key-back-up", again, move |_| { back_up(&kept); true }) }
                 { step(shared, "key-replace", again, replaced) }
-                { step(shared, "key-pin-own", again, move |_| keys::pin_to(Some(&public))) }
+                { for handed.map(|chain| step(shared, "key-handovers", again, move |_| { offer_chain(&chain); true })) }
+                { step(shared, "key-pin-own", again, move |_| keys::pin_to(Some(Pin::to(public)))) }
             </div>
             <p class="hint">{ shared.say("key-replace-hint") }</p>
             { open }
@@ -129,7 +134,7 @@ fn Pinning(props: &PinProps) -> Html {
     let pins = {
         let (text, wrong, again) = (text.clone(), wrong.clone(), props.again.clone());
         move |_: MouseEvent| match PublicKey::read(text.trim()) {
-            Some(key) if keys::pin_to(Some(&key)) => {
+            Some(key) if keys::pin_to(Some(Pin::to(key))) => {
                 text.set(String::new());
                 again.emit(());
             }
@@ -138,7 +143,11 @@ fn Pinning(props: &PinProps) -> Html {
     };
     let told = match keys::pinned() {
         Pinned::No => shared.say("pin-none"),
-        Pinned::To(pin) => shared.tell("pin-to", &[("key", Argument::text(pin.0.fingerprint()))]),
+        Pinned::To(pin) => {
+            let key = ("key", Argument::text(pin.key.fingerprint()));
+            let edition = ("edition", Argument::text(pin.edition.to_string()));
+            shared.tell(if pin.edition == 0 { "pin-to" } else { "pin-to-edition" }, &[key, edition])
+        }
         Pinned::Unreadable => shared.say("pin-unreadable"),
     };
     let free = (keys::pinned() != Pinned::No)

@@ -1,10 +1,8 @@
-//! What passing a site on says, in words: refusals with their place, changes, values.
+//! What passing a site on says, in words: refusals with their place, and why a device stays with what it has.
 
 use crate::page::shared::Shared;
-use crate::site::passing::{Change, Place, Reason, Refusal, What, Why, readable};
-use crate::units::unit;
+use crate::site::passing::{Place, Reason, Refusal, Why};
 use crate::words::Argument;
-use serde_json::Value;
 
 /// Why a file is refused, and where.
 pub fn refusal(shared: &Shared, refusal: &Refusal) -> String {
@@ -40,7 +38,7 @@ pub fn refusal(shared: &Shared, refusal: &Refusal) -> String {
             shared.tell(code, &[("text", Argument::text(format!("U+{:04X}", u32::from(*character))))])
         }
         Reason::Nowhere { id, list } => {
-            shared.tell(code, &[("text", text(id)), ("list", Argument::text(list_name(shared, list)))])
+            shared.tell(code, &[("text", text(id)), ("list", Argument::text(shared.words.list_name(list)))])
         }
         Reason::Circle(ids) => shared.tell(code, &[("text", text(&ids.join(", ")))]),
         _ => shared.say(code),
@@ -56,84 +54,11 @@ pub fn why(shared: &Shared, why: &Why) -> String {
                 [("by", Argument::text(by.fingerprint())), ("pinned", Argument::text(pinned.fingerprint()))];
             shared.tell(why.code(), &keys)
         }
+        Why::Older { edition, taken } => {
+            let number = |number: u32| Argument::text(number.to_string());
+            shared.tell(why.code(), &[("edition", number(*edition)), ("taken", number(*taken))])
+        }
+        Why::Broken { step } => shared.tell(why.code(), &[("step", Argument::text(step.to_string()))]),
         Why::Unsigned | Why::Altered => shared.say(why.code()),
-    }
-}
-
-/// One of the kinds of records.
-pub fn list_name(shared: &Shared, list: &str) -> String {
-    shared.words.find(singular(list)).unwrap_or_else(|| list.to_owned())
-}
-
-/// The word key of one record of a list.
-fn singular(list: &str) -> &str {
-    match list {
-        "finishes" => "finish",
-        other => other.strip_suffix('s').unwrap_or(other),
-    }
-}
-
-/// What a record is called: its kind and its name; the site itself by its own word.
-pub fn record(shared: &Shared, list: &str, name: &str) -> String {
-    if list.is_empty() {
-        shared.say("passing-site")
-    } else {
-        format!("{} “{name}”", list_name(shared, list))
-    }
-}
-
-/// What a field of a record is called: the label of its input where there is one.
-pub fn field(shared: &Shared, list: &str, field: &str) -> String {
-    let dashed = field.replace('_', "-");
-    let own = format!("{}-{dashed}", singular(if list.is_empty() { "site" } else { list }));
-    shared
-        .words
-        .find(&own)
-        .or_else(|| shared.words.find(&format!("field-{dashed}")))
-        .unwrap_or_else(|| field.replace('_', " "))
-}
-
-/// A value as people read it: a number with the symbol of its unit, yes and no in words.
-pub fn value(shared: &Shared, value: &Value) -> String {
-    match value {
-        Value::Bool(yes) => shared.say(if *yes { "yes" } else { "no" }),
-        Value::Object(parts)
-            if parts.len() == 2 && parts.contains_key("text") && parts.contains_key("unit") =>
-        {
-            let text = parts["text"].as_str().unwrap_or_default();
-            let symbol = parts["unit"].as_str().and_then(unit).map_or("", |unit| unit.symbol);
-            if text.is_empty() { shared.say("passing-nothing") } else { format!("{text}\u{202f}{symbol}") }
-        }
-        Value::Array(all) => {
-            match all.iter().map(|one| self::value(shared, one)).collect::<Vec<_>>().join(", ") {
-                none if none.is_empty() => shared.say("passing-nothing"),
-                some => some,
-            }
-        }
-        other => match readable(other) {
-            none if none.is_empty() => shared.say("passing-nothing"),
-            some => some,
-        },
-    }
-}
-
-/// One change in a line.
-pub fn change(shared: &Shared, change: &Change) -> String {
-    let of = ("record", Argument::text(record(shared, &change.list, &change.name)));
-    match &change.what {
-        What::Added { .. } | What::Removed => shared.tell(change.code(), &[of]),
-        What::Moved { from, to } => {
-            let number = |number: usize| Argument::number(number as f64, number.to_string());
-            shared.tell(change.code(), &[of, ("from", number(*from)), ("to", number(*to))])
-        }
-        What::Field { field: name, before, after } => {
-            let parts = [
-                of,
-                ("field", Argument::text(field(shared, &change.list, name))),
-                ("before", Argument::text(value(shared, before))),
-                ("after", Argument::text(value(shared, after))),
-            ];
-            shared.tell(change.code(), &parts)
-        }
     }
 }

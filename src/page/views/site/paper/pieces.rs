@@ -1,0 +1,80 @@
+//! Which machines of a wall chart stand on one sheet of paper.
+//!
+//! A browser tells nobody how it will break a page before it prints it. What stands on a sheet is therefore reckoned, in
+//! millimetres and on the safe side, for the smaller of the two papers and a wide font.
+
+use crate::form::cautions::panel;
+use crate::form::site::chart::{Chart, Row};
+use crate::page::shared::Shared;
+use std::ops::Range;
+
+/// A Letter sheet within its margins: 279 mm less 30.
+const SHEET: f64 = 249.0;
+
+/// The line that runs on top, the title, and the heads of the table.
+const HEADS: f64 = 40.0;
+
+/// A line of 12 pt.
+const LINE: f64 = 5.0;
+
+/// A line of 28 pt.
+const LARGE: f64 = 10.5;
+
+/// Characters of 28 pt that a quarter of the width surely holds.
+const WIDE: usize = 8;
+
+/// Characters of a line of 12 pt.
+const CHARACTERS: usize = 72;
+
+/// Lines that the code takes from what runs on beside it.
+const CODE: usize = 5;
+
+/// Characters of the cautions that every product has.
+const ALWAYS: usize = 420;
+
+/// What a sheet has for machines, under all that holds for each of them.
+pub fn room(shared: &Shared, chart: &Chart, asked: &[(String, String)]) -> f64 {
+    let length = |text: String| text.chars().count() + 2;
+    let panel = panel(&chart.product);
+    let kinds = chart.product.kinds();
+    let hazards = panel.elements.statements.iter().map(|hazard| length(shared.say(&hazard.key())) + 6);
+    let worn = panel.advice.ppe().map(|ppe| length(shared.say(ppe.key())));
+    let never = panel
+        .never
+        .iter()
+        .map(|pair| length(shared.say(pair.other_than(&kinds).key())) + length(shared.say(pair.happens)));
+    let asked = asked.iter().map(|(name, text)| length(name.clone()) + length(text.clone()));
+    let warned = chart.warnings.iter().map(|remark| {
+        length(shared.words.remark_title(remark).unwrap_or_default())
+            + length(shared.words.remark(remark, shared.system()))
+    });
+    let all: usize = ALWAYS + hazards.chain(worn).chain(never).chain(asked).chain(warned).sum::<usize>();
+    SHEET - HEADS - LINE * (all.div_ceil(CHARACTERS) + CODE) as f64
+}
+
+/// About what a machine takes of it: its name, its tank levels, its doses at 28 pt one above the other, and three lines
+/// for each thing that stands against it. `doses` are the texts of each level.
+pub fn height(row: &Row, doses: &[Vec<String>]) -> f64 {
+    let against = row.clashes.len() + usize::from(doses.len() < row.cells.len());
+    let large = |text: &String| if text.chars().count() > WIDE { 2 } else { 1 };
+    let lines = doses.iter().map(|texts| texts.iter().map(large).sum::<usize>()).max().unwrap_or(0);
+    let levels = if lines > 3 { 2 } else { 1 };
+    2.0 * LINE + LINE * (levels + 3 * against) as f64 + LARGE * lines as f64
+}
+
+/// Runs of machines, in order, each no higher than `room`; one that is higher stands alone.
+pub fn pieces(heights: &[f64], room: f64) -> Vec<Range<usize>> {
+    let mut all = Vec::new();
+    let (mut start, mut taken) = (0, 0.0);
+    for (index, height) in heights.iter().enumerate() {
+        if index > start && taken + height > room {
+            all.push(start..index);
+            (start, taken) = (index, 0.0);
+        }
+        taken += height;
+    }
+    if start < heights.len() {
+        all.push(start..heights.len());
+    }
+    all
+}
