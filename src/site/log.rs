@@ -58,7 +58,7 @@ pub use current::{Current, Folding, View, current};
 pub use fill::{Amount, Checklist, Deviation, Fill, Named, Reading, Scale, Task, changed};
 pub use flaw::Flaw;
 pub use id::Id;
-pub use lines::{LineFlaw, MOST_BYTES, MOST_FLAWS, MOST_LINE, Opened, SCHEMA, line, read, write};
+pub use lines::{LineFlaw, Lines, MOST_BYTES, MOST_FLAWS, MOST_LINE, Opened, SCHEMA, line, read, write};
 pub use merge::{Conflict, Merged};
 pub use next::{Draft, Stamp};
 pub use packed::{pack, unpack};

@@ -140,8 +140,16 @@ impl Current {
         (self.when.instant(), &self.id).cmp(&(other.when.instant(), &other.id))
     }
 
+    /// The fill of a record before its corrections; none where it is no fill.
+    ///
+    /// * `contested`: whether another record has the same device and number.
+    pub fn of(record: &Record, contested: bool) -> Option<Self> {
+        let when = When::read(&record.when)?;
+        (record.kind == Kind::Fill).then(|| first(record, when, contested))
+    }
+
     /// Puts the values of a correction in; whether they could be read.
-    fn correct(&mut self, record: &Record) -> bool {
+    pub fn correct(&mut self, record: &Record) -> bool {
         let mut fields: Map<String, Value> = fill::value(&self.fill);
         fields.extend(record.changes.clone());
         let Ok(fill) = fill::of_value(&fields) else { return false };
