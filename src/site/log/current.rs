@@ -5,6 +5,7 @@ use super::merge::same;
 use super::{Id, Kind, Log, Part, Record, When};
 use serde_json::{Map, Value};
 use std::collections::HashMap;
+use std::sync::Arc;
 
 /// A fill as it stands.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -14,15 +15,15 @@ pub struct Current {
     /// When it was written down.
     pub when: When,
     /// The same, as it was given.
-    pub said: String,
+    pub said: Arc<str>,
     /// What it says now.
     pub fill: Fill,
     /// Initials of who did it; empty for nobody named, or erased.
-    pub who: String,
+    pub who: Arc<str>,
     /// Why it was done otherwise.
-    pub reason: String,
+    pub reason: Arc<str>,
     /// Notes.
-    pub notes: String,
+    pub notes: Arc<str>,
     /// Its corrections, in the order in which they count.
     pub corrections: Vec<Id>,
     /// Whether another record has the same device and number.
@@ -94,11 +95,11 @@ fn first(record: &Record, when: When, contested: bool) -> Current {
     Current {
         id: record.id(),
         when,
-        said: record.when.clone(),
+        said: record.when.as_str().into(),
         fill: record.fill.clone(),
-        who: record.words.who.text.clone(),
-        reason: record.words.reason.text.clone(),
-        notes: record.words.notes.text.clone(),
+        who: record.words.who.text.as_str().into(),
+        reason: record.words.reason.text.as_str().into(),
+        notes: record.words.notes.text.as_str().into(),
         corrections: Vec::new(),
         contested,
     }
@@ -115,7 +116,7 @@ impl Current {
             [(&mut self.who, Part::Who), (&mut self.reason, Part::Reason), (&mut self.notes, Part::Notes)];
         // One that was erased is no longer what was there before, either.
         for (text, part) in texts.into_iter().filter(|(_, part)| !record.seals.get(*part).is_empty()) {
-            text.clone_from(&record.words.get(part).text);
+            *text = record.words.get(part).text.as_str().into();
         }
         self.corrections.push(record.id());
         true

@@ -45,6 +45,6 @@ impl Filter {
             // A time that was read begins with its month as it stands.
             && (self.month.is_empty() || one.said.get(..7) == Some(self.month.as_str()))
             && (self.who.is_empty() || one.who.trim().to_lowercase() == self.who.trim().to_lowercase())
-            && (self.area.is_empty() || one.fill.areas.iter().any(|area| area.id == self.area))
+            && (self.area.is_empty() || one.fill.areas.iter().any(|area| *area.id == *self.area))
     }
 }
