@@ -90,7 +90,7 @@ impl Base {
     /// A record as it stands, in the reader's units.
     pub fn of(one: &Current, system: System, marks: Marks) -> Self {
         let fill = &one.fill;
-        let ids = |all: &[Named]| all.iter().map(|area| area.id.clone()).collect();
+        let ids = |all: &[Named]| all.iter().map(|area| area.id.to_string()).collect();
         let amount = |amount: &Amount, kind: Kind| {
             let shown = kind.unit(system);
             let code = shown.map_or("", |unit| unit.code);
@@ -104,9 +104,9 @@ impl Base {
         let read = fill.reading.si.value().zip(unit(scale_unit(scale)));
         let read = read.map_or(String::new(), |(si, unit)| plain(unit.from_si(si), 12, marks.decimal));
         let entered = Entered {
-            machine: fill.machine.id.clone(),
-            product: fill.product.id.clone(),
-            floor: fill.floor.id.clone(),
+            machine: fill.machine.id.to_string(),
+            product: fill.product.id.to_string(),
+            floor: fill.floor.id.to_string(),
             areas: ids(&fill.areas),
             concentrate: amount(&fill.concentrate, Kind::Dose),
             water: amount(&fill.water, Kind::Fill),
@@ -115,9 +115,9 @@ impl Base {
             scale,
             reading: Entry::new(read, scale_unit(scale)),
             deviation: fill.deviation,
-            who: one.who.clone(),
-            reason: one.reason.clone(),
-            notes: one.notes.clone(),
+            who: one.who.to_string(),
+            reason: one.reason.to_string(),
+            notes: one.notes.to_string(),
             why: String::new(),
         };
         Self { fill: fill.clone(), entered }
@@ -190,7 +190,7 @@ pub fn filled(
         old.areas.clone()
     } else {
         let area = |id: &String| {
-            let known = old.areas.iter().find(|one| one.id == *id).cloned();
+            let known = old.areas.iter().find(|one| *one.id == **id).cloned();
             known.unwrap_or_else(|| named(&site.areas, "", id, &Named::default()))
         };
         entered.areas.iter().map(area).collect()
@@ -260,7 +260,7 @@ fn reading(
         Ok(si) => Reading {
             scale: entered.scale,
             si: Si::new(si).unwrap_or_default(),
-            text: write(&entry),
+            text: write(&entry).into(),
         },
         Err(mistake) => {
             lacks.push(Lack::Number("log-reading", mistake));

@@ -41,21 +41,21 @@ pub fn plan(typed: &Typed, fill: &Asked, shown: &Shown) -> Option<Fill> {
     }
     fill.headline()?;
     let (machine, product, floor) = (typed.machine()?, typed.product()?, typed.floor());
-    let floor = floor.map(|floor| Named::new(&floor.id, &floor.name)).unwrap_or_default();
+    let floor = floor.map(|floor| Named::new(&*floor.id, &*floor.name)).unwrap_or_default();
     let (standard, version) = standard(&typed.site, &product.id, &floor.id);
     let si = |all: &[&str]| {
         let found = all.iter().find_map(|name| answer.get(name));
         found.filter(|value| matches!(value.kind, Kind::Dose | Kind::Fill)).map_or(f64::NAN, |value| value.si)
     };
     Some(Fill {
-        machine: Named::new(&machine.id, &machine.name),
-        product: Named::new(&product.id, &product.name),
+        machine: Named::new(&*machine.id, &*machine.name),
+        product: Named::new(&*product.id, &*product.name),
         floor,
         standard,
         version,
-        concentrate: Amount::new(si(&[names::FILL_ROUNDED, names::FILL_DOSE]), &shown.dose),
-        water: Amount::new(si(&[names::FILL_WATER]), &shown.water),
-        level: Amount::new(si(&[names::FILL_TOTAL]), &shown.level),
+        concentrate: Amount::new(si(&[names::FILL_ROUNDED, names::FILL_DOSE]), &*shown.dose),
+        water: Amount::new(si(&[names::FILL_WATER]), &*shown.water),
+        level: Amount::new(si(&[names::FILL_TOTAL]), &*shown.level),
         ..Fill::default()
     })
 }

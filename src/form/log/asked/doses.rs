@@ -80,8 +80,8 @@ pub fn doses<'a>(fills: impl IntoIterator<Item = &'a Current> + Clone) -> Doses 
         .enumerate()
         .map(|(at, (one, ratio))| Point {
             id: one.id.clone(),
-            when: one.said.clone(),
-            machine: one.fill.machine.name.clone(),
+            when: one.said.to_string(),
+            machine: one.fill.machine.name.to_string(),
             ratio: *ratio,
             range: at.checked_sub(1).and_then(|before| ranges.get(before).copied()),
             rules: rules(&marks, at),

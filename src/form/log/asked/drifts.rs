@@ -92,13 +92,13 @@ fn row(group: &[&Current]) -> Option<DriftRow> {
     let scale = first.fill.reading.scale;
     let read = |one: &&Current| {
         let day = (one.when.instant() - begin) as f64 / 86_400.0;
-        Some(Read { when: one.said.clone(), day, si: one.fill.reading.si.value()? })
+        Some(Read { when: one.said.to_string(), day, si: one.fill.reading.si.value()? })
     };
     let readings: Vec<Read> = group.iter().filter_map(read).collect();
     let enough = readings.len() >= FEWEST_READINGS;
     Some(DriftRow {
-        product: first.fill.product.name.clone(),
-        standard: first.fill.standard.name.clone(),
+        product: first.fill.product.name.to_string(),
+        standard: first.fill.standard.name.to_string(),
         version: first.fill.version,
         scale,
         line: enough.then(|| drift(group.iter().copied(), scale).ok()).flatten(),

@@ -113,7 +113,7 @@ fn lasting(all: &[&Current], product: &Product, draft: &Draft, today: Date, mark
     };
     let day = Date::read(counted.day.trim()).filter(|day| *day <= today);
     let no_day = number.is_some() && day.is_none();
-    let own = || all.iter().copied().filter(|one| one.fill.product.id == product.id);
+    let own = || all.iter().copied().filter(|one| *one.fill.product.id == *product.id);
     let left = number.zip(day).zip(container).map(|((number, day), container)| {
         let since = usage(own().filter(|one| one.when.date >= day), By::Product);
         let used = since.first().map_or(Volume::ZERO, |one| one.used);

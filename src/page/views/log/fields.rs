@@ -12,10 +12,6 @@ use crate::words::Argument;
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
 
-/// The place of a text in the draft.
-pub type TextOf = fn(&mut Draft) -> &mut String;
-/// The place of a number with its unit.
-pub type EntryOf = std::rc::Rc<dyn Fn(&mut Draft) -> &mut Entry>;
 
 /// What is in the way at an input, in words.
 pub fn lack(shared: &Shared, lacks: &[Lack], name: &str, entry: (&str, &str)) -> Option<String> {
@@ -32,13 +28,13 @@ pub fn lack(shared: &Shared, lacks: &[Lack], name: &str, entry: (&str, &str)) ->
 }
 
 /// A line or a few lines of text. The words of its label stand under its name, and of its hint under `<name>-hint`.
-pub fn text(
+pub fn text_at(
     shared: &Shared,
     name: &'static str,
     value: &str,
     tall: bool,
     mistake: Option<String>,
-    of: TextOf,
+    of: impl Fn(&mut Draft) -> &mut String + 'static,
 ) -> Html {
     let oninput = Callback::from(move |text| change(|draft| *of(draft) = text));
     html! {
@@ -50,32 +46,29 @@ pub fn text(
 /// A number with its unit.
 pub fn number(
     shared: &Shared,
-    name: String,
+    name: &'static str,
     label: String,
     entry: &Entry,
     units: &'static [&'static str],
     mistake: Option<String>,
-    of: EntryOf,
+    of: impl Fn(&mut Draft) -> &mut Entry + Clone + 'static,
 ) -> Html {
     let typed = of.clone();
     let oninput = Callback::from(move |text| change(|draft| typed(draft).text = text));
-    let beside = match units {
-        [only] => {
-            html! { <span class="unit">{ unit(only).map_or("", |unit| unit.symbol) }</span> }
-        }
-        _ => {
-            let onchange = move |event: Event| {
-                let code = event.target_unchecked_into::<HtmlSelectElement>().value();
-                change(|draft| of(draft).unit = code);
-            };
-            let of_what = shared.tell("unit-of", &[("field", Argument::text(&*label))]);
-            html! {
-                <select class="unit" name={format!("{name}-unit")} aria-label={of_what} {onchange} ~value={shown(&entry.unit)}>
-                    { for units.iter().filter_map(|code| unit(code)).map(|unit| html! {
-                        <option value={unit.code} selected={unit.code == entry.unit}>{ unit.symbol }</option>
-                    }) }
-                </select>
-            }
+    let beside = if let [only] = units {
+        html! { <span class="unit">{ unit(only).map_or("", |unit| unit.symbol) }</span> }
+    } else {
+        let onchange = move |event: Event| {
+            let code = event.target_unchecked_into::<HtmlSelectElement>().value();
+            change(|draft| of(draft).unit = code);
+        };
+        let of_what = shared.tell("unit-of", &[("field", Argument::text(&*label))]);
+        html! {
+            <select class="unit" name={format!("{name}-unit")} aria-label={of_what} {onchange} ~value={shown(&entry.unit)}>
+                { for units.iter().filter_map(|code| unit(code)).map(|unit| html! {
+                    <option value={unit.code} selected={unit.code == entry.unit}>{ unit.symbol }</option>
+                }) }
+            </select>
         }
     };
     let hint = shared.words.find(&format!("{name}-hint"));
@@ -130,4 +123,23 @@ pub fn tick(name: String, label: String, on: bool, does: impl Fn(bool) + 'static
 pub fn press(shared: &Shared, name: &'static str, does: impl Fn() + 'static) -> Html {
     let onclick = move |_: MouseEvent| does();
     html! { <button type="button" {name} {onclick}>{ shared.say(name) }</button> }
+}
+
+/// A day, which the browser lets people pick.
+pub fn day(
+    name: String,
+    label: String,
+    value: String,
+    mistake: Option<String>,
+    does: impl Fn(String) + 'static,
+) -> Html {
+    let oninput = move |event: InputEvent| does(event.target_unchecked_into::<HtmlInputElement>().value());
+    let told = format!("{name}-mistake");
+    html! {
+        <div class={classes!("field", mistake.is_some().then_some("wrong"))}>
+            <label for={name.clone()}>{ label }</label>
+            <input type="date" id={name.clone()} {name} {value} {oninput} aria-describedby={mistake.is_some().then(|| told.clone())} aria-invalid={mistake.is_some().then_some("true")} />
+            if let Some(mistake) = mistake { <p class="mistake" id={told.clone()}>{ mistake }</p> }
+        </div>
+    }
 }
