@@ -8,6 +8,8 @@ mod sheet;
 mod standard;
 mod trial;
 
+pub use sheet::sheet;
+
 use crate::form::Action;
 use crate::form::action::Shelf;
 use crate::page::components::{Choice, choice, named, print_part};
