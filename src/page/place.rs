@@ -22,8 +22,7 @@ pub enum Place {
 
 impl Place {
     /// All, in the order shown.
-    pub const ALL: [Self; 6] =
-        [Self::Fill, Self::Flow, Self::Shift, Self::Cautions, Self::Log, Self::Site];
+    pub const ALL: [Self; 6] = [Self::Fill, Self::Flow, Self::Shift, Self::Cautions, Self::Log, Self::Site];
 
     /// The fragment.
     pub fn code(self) -> &'static str {

@@ -176,8 +176,7 @@ pub fn filled(
     let water = amount("log-water", &was.water, &entered.water, &old.water, &limits::RESIDUE);
     let level = amount("log-level", &was.level, &entered.level, &old.level, &limits::RESIDUE);
     // Nothing measured out is an amount, too.
-    let measured =
-        amount("log-measured", &was.measured, &entered.measured, &old.measured, &limits::RESIDUE);
+    let measured = amount("log-measured", &was.measured, &entered.measured, &old.measured, &limits::RESIDUE);
     let reading = if (was.scale, &was.reading) == (entered.scale, &entered.reading) {
         old.reading.clone()
     } else {
@@ -257,11 +256,9 @@ fn reading(
         Scale::Ratio => entry.read::<VolumeFraction>(&limits::READ_STRENGTH, marks).map(Quantity::si),
     };
     match si {
-        Ok(si) => Reading {
-            scale: entered.scale,
-            si: Si::new(si).unwrap_or_default(),
-            text: write(&entry).into(),
-        },
+        Ok(si) => {
+            Reading { scale: entered.scale, si: Si::new(si).unwrap_or_default(), text: write(&entry).into() }
+        }
         Err(mistake) => {
             lacks.push(Lack::Number("log-reading", mistake));
             Reading::default()
@@ -282,9 +279,10 @@ fn named<T: Record>(all: &[T], was: &str, id: &str, old: &Named) -> Named {
 
 /// The standard in force for a product on a floor, and its version.
 pub(super) fn standard(site: &Site, product: &str, floor: &str) -> (Named, u32) {
-    let found = site.standards.iter().find(|one| {
-        one.standing == Standing::InForce && one.floor == floor && one.product == product
-    });
+    let found = site
+        .standards
+        .iter()
+        .find(|one| one.standing == Standing::InForce && one.floor == floor && one.product == product);
     found.map_or_else(Default::default, |one| (Named::new(one.id.clone(), one.name.clone()), one.version))
 }
 

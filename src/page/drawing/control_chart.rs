@@ -20,22 +20,28 @@ pub fn control_chart(shared: &Shared, found: &Doses) -> Html {
     let most = values().fold(limits.upper, f64::max);
     let least = values().fold(lower, f64::min);
     let reach = (most - least).max(1e-9);
-    let x = |at: usize| LEFT + 12.0 + (WIDTH - 24.0) * at as f64 / points.len().saturating_sub(1).max(1) as f64;
+    let x =
+        |at: usize| LEFT + 12.0 + (WIDTH - 24.0) * at as f64 / points.len().saturating_sub(1).max(1) as f64;
     let y = |value: f64| 24.0 + (HEIGHT - 34.0) * (most - value) / reach;
     let widest = points.iter().filter_map(|point| point.range).fold(limits.range_upper, f64::max).max(1e-9);
     let y2 = |range: f64| HEIGHT + GAP + (HEIGHT - 34.0) * (1.0 - range / widest);
     let percent = |value: f64| shared.show(Value::new(VolumeFraction::new(value), Kind::Percent));
-    let line = |height: f64, class: &'static str, text: String| html! {
-        <>
-            <path {class} d={format!("M{LEFT} {height:.1}H{}", LEFT + WIDTH)} />
-            <text x={(LEFT + WIDTH + 6.0).to_string()} y={format!("{:.1}", height + 5.0)}>{ text }</text>
-        </>
+    let line = |height: f64, class: &'static str, text: String| {
+        html! {
+            <>
+                <path {class} d={format!("M{LEFT} {height:.1}H{}", LEFT + WIDTH)} />
+                <text x={(LEFT + WIDTH + 6.0).to_string()} y={format!("{:.1}", height + 5.0)}>{ text }</text>
+            </>
+        }
     };
     let path = |all: &[(f64, f64)]| -> String {
-        let step = |(index, (x, y)): (usize, &(f64, f64))| format!("{}{x:.1} {y:.1}", if index == 0 { 'M' } else { 'L' });
+        let step = |(index, (x, y)): (usize, &(f64, f64))| {
+            format!("{}{x:.1} {y:.1}", if index == 0 { 'M' } else { 'L' })
+        };
         all.iter().enumerate().map(step).collect()
     };
-    let main: Vec<(f64, f64)> = points.iter().enumerate().map(|(at, point)| (x(at), y(point.ratio))).collect();
+    let main: Vec<(f64, f64)> =
+        points.iter().enumerate().map(|(at, point)| (x(at), y(point.ratio))).collect();
     let moving: Vec<(f64, f64)> =
         points.iter().enumerate().filter_map(|(at, point)| Some((x(at), y2(point.range?)))).collect();
     let dot = |(at, point): (usize, &Point)| {
@@ -51,7 +57,14 @@ pub fn control_chart(shared: &Shared, found: &Doses) -> Html {
     let title = format!(
         "{} {}",
         shared.say("ask-doses-picture"),
-        found.told.answer.remarks.iter().map(|remark| shared.words.remark(remark, shared.system())).collect::<Vec<_>>().join(" ")
+        found
+            .told
+            .answer
+            .remarks
+            .iter()
+            .map(|remark| shared.words.remark(remark, shared.system()))
+            .collect::<Vec<_>>()
+            .join(" ")
     );
     html! {
         <svg class="drawing wide-drawing" role="img" aria-label={title} viewBox={format!("0 0 600 {}", 2.0 * HEIGHT + GAP)}>

@@ -24,7 +24,8 @@ pub fn drift_line(shared: &Shared, row: &DriftRow) -> Html {
     let ends = [first.day, last.day];
     let heights = ends.iter().flat_map(|day| [at(*day, -2.0), at(*day, 2.0)]);
     let all = || drawn.iter().map(|one| one.si).chain(heights.clone());
-    let (lowest, most) = (all().fold(f64::INFINITY, f64::min).max(0.0), all().fold(f64::MIN_POSITIVE, f64::max));
+    let (lowest, most) =
+        (all().fold(f64::INFINITY, f64::min).max(0.0), all().fold(f64::MIN_POSITIVE, f64::max));
     let reach = (most - lowest).max(1e-12);
     let x = |day: f64| LEFT + 6.0 + (WIDTH - 12.0) * (day - first.day) / days;
     let y = |si: f64| 30.0 + (HEIGHT - 40.0) * (most - si) / reach;

@@ -77,7 +77,8 @@ fn Log(props: &Props) -> Html {
         Part::Questions => html! { <>{ seek::seek(&seen, &found, places.len()) }{ asked::asked(&seen) }</> },
         Part::Keep => html! { <keep::Keep seen={seen.clone()} /> },
     };
-    let question = html! { <>{ head::head(&seen) }{ waiting::waiting(shared, &seen.held) }{ parts(&seen) }</> };
+    let question =
+        html! { <>{ head::head(&seen) }{ waiting::waiting(shared, &seen.held) }{ parts(&seen) }</> };
     frame(shared, "log", question, html! { <div class="wide-part">{ content }</div> })
 }
 

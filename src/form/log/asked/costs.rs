@@ -44,11 +44,7 @@ pub(super) fn price(product: &Product, marks: Marks) -> Option<VolumePrice> {
 /// What fills cost, at the prices that the site has now.
 ///
 /// Formula and source: [`cost`].
-pub fn costs<'a>(
-    fills: impl IntoIterator<Item = &'a Current> + Clone,
-    typed: &Typed,
-    marks: Marks,
-) -> Costs {
+pub fn costs<'a>(fills: impl IntoIterator<Item = &'a Current> + Clone, typed: &Typed, marks: Marks) -> Costs {
     let products: Vec<(String, VolumePrice)> = typed
         .site
         .products

@@ -100,12 +100,7 @@ fn percent(ratio: f64) -> Value {
     Value::new(VolumeFraction::new(ratio), Kind::Percent)
 }
 
-fn say(
-    told: &mut Told,
-    lines: Option<Limits>,
-    points: &[Point],
-    [known, within, over, under]: [usize; 4],
-) {
+fn say(told: &mut Told, lines: Option<Limits>, points: &[Point], [known, within, over, under]: [usize; 4]) {
     let answer = &mut told.answer;
     if known == 0 {
         return answer.remark(Remark::new("remark-log-doses-none", Weight::Assumed));

@@ -75,7 +75,8 @@ pub fn drifts<'a>(fills: impl IntoIterator<Item = &'a Current>) -> Drifts {
             told.uncounted += 1;
             continue;
         }
-        match groups.iter_mut().find(|group| group.first().is_some_and(|first| recipe(first) == recipe(one))) {
+        match groups.iter_mut().find(|group| group.first().is_some_and(|first| recipe(first) == recipe(one)))
+        {
             Some(group) => group.push(one),
             None => groups.push(vec![one]),
         }

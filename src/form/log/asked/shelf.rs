@@ -9,7 +9,7 @@ use crate::limits;
 use crate::number::Marks;
 use crate::site::Product;
 use crate::site::log::Current;
-use crate::site::log::questions::{Supply, SupplyMistake, supply, usage, By};
+use crate::site::log::questions::{By, Supply, SupplyMistake, supply, usage};
 use crate::trade::calendar::Date;
 use crate::trade::formula;
 use crate::trade::stock::DAY;

@@ -75,11 +75,7 @@ pub fn uses<'a>(fills: impl IntoIterator<Item = &'a Current> + Clone, by: By) ->
                 ("P", Value::new(all.compared_planned, Kind::Dose)),
             ];
             let ratio = all.compared_measured / all.compared_planned;
-            answer.step(
-                &formula::LOG_SHARE,
-                &given,
-                Value::new(VolumeFraction::new(ratio), Kind::Percent),
-            );
+            answer.step(&formula::LOG_SHARE, &given, Value::new(VolumeFraction::new(ratio), Kind::Percent));
         }
         _ if all.fills > all.unknown => answer.remark(
             Remark::new("remark-log-use-planned", Weight::Assumed)

@@ -12,7 +12,6 @@ use crate::words::Argument;
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
 
-
 /// What is in the way at an input, in words.
 pub fn lack(shared: &Shared, lacks: &[Lack], name: &str, entry: (&str, &str)) -> Option<String> {
     let found = lacks.iter().find(|lack| lack.at() == name)?;

@@ -2,13 +2,13 @@
 
 use super::Seen;
 use super::fields::{self, lack, number, pick, press, select, tick};
+use crate::form::action::Shelf;
 use crate::form::log::{Base, DOSES, Draft, Entered, Lack, TANKS, filled, scale_unit, words};
 use crate::page::components::named;
 use crate::page::focus;
 use crate::page::keep::log_draft::change;
 use crate::page::log;
 use crate::page::shared::Shared;
-use crate::form::action::Shelf;
 use crate::site::Entry;
 use crate::site::log::{Current, Deviation, Id, Named, Part, Scale, Words, changed};
 use yew::prelude::*;
@@ -262,16 +262,20 @@ fn by_hand(seen: &Seen) -> Html {
         }
     };
     let leave = move || change(|draft| draft.by_hand = false);
-    shell(shared, "log-hand-heading", html! {
-        <>
-            <p class="hint">{ shared.say("log-hand-hint") }</p>
-            { form.whole(&base) }
-            <div class="buttons">
-                { press(shared, "log-hand-record", record) }
-                { press(shared, "log-leave-form", leave) }
-            </div>
-        </>
-    })
+    shell(
+        shared,
+        "log-hand-heading",
+        html! {
+            <>
+                <p class="hint">{ shared.say("log-hand-hint") }</p>
+                { form.whole(&base) }
+                <div class="buttons">
+                    { press(shared, "log-hand-record", record) }
+                    { press(shared, "log-leave-form", leave) }
+                </div>
+            </>
+        },
+    )
 }
 
 fn correction(seen: &Seen, one: &Current) -> Html {
@@ -286,7 +290,8 @@ fn correction(seen: &Seen, one: &Current) -> Html {
     let form = Form { shared, entered: &draft.correction, lacks: &lacks, of: |draft| &mut draft.correction };
     let said = words(&base.entered, &draft.correction, &draft.by);
     let unchanged = result.as_ref().is_ok_and(|fill| {
-        changed(&base.fill, fill).is_empty() && said.clone().with(Part::Why, "").with(Part::By, "") == Words::default()
+        changed(&base.fill, fill).is_empty()
+            && said.clone().with(Part::Why, "").with(Part::By, "") == Words::default()
     });
     let save = {
         let (lacks, id, was, result, said) =
@@ -304,7 +309,8 @@ fn correction(seen: &Seen, one: &Current) -> Html {
     let strike = {
         let (id, was) = (one.id.clone(), base.fill.clone());
         let struck = crate::site::log::Fill { struck: !was.struck, ..was.clone() };
-        let said = Words::default().with(Part::Why, draft.correction.why.trim()).with(Part::By, draft.by.trim());
+        let said =
+            Words::default().with(Part::Why, draft.correction.why.trim()).with(Part::By, draft.by.trim());
         move || {
             if no_why {
                 return lead_to(&[Lack::Why]);
@@ -313,21 +319,25 @@ fn correction(seen: &Seen, one: &Current) -> Html {
             close();
         }
     };
-    shell(shared, "log-correct-heading", html! {
-        <>
-            <p>{ super::told::title(shared, one) }</p>
-            <p class="hint">{ shared.say("log-correct-hint") }</p>
-            { form.whole(&base) }
-            { form.line("log-why", &draft.correction.why, false, |entered| &mut entered.why) }
-            if unchanged { <p class="hint">{ shared.say("log-nothing-new") }</p> }
-            <div class="buttons">
-                { press(shared, "log-correct-save", save) }
-                { press(shared, if base.fill.struck { "log-unstrike" } else { "log-strike" }, strike) }
-                { press(shared, "log-leave-form", close) }
-            </div>
-            <p class="hint">{ shared.say("log-strike-hint") }</p>
-        </>
-    })
+    shell(
+        shared,
+        "log-correct-heading",
+        html! {
+            <>
+                <p>{ super::told::title(shared, one) }</p>
+                <p class="hint">{ shared.say("log-correct-hint") }</p>
+                { form.whole(&base) }
+                { form.line("log-why", &draft.correction.why, false, |entered| &mut entered.why) }
+                if unchanged { <p class="hint">{ shared.say("log-nothing-new") }</p> }
+                <div class="buttons">
+                    { press(shared, "log-correct-save", save) }
+                    { press(shared, if base.fill.struck { "log-unstrike" } else { "log-strike" }, strike) }
+                    { press(shared, "log-leave-form", close) }
+                </div>
+                <p class="hint">{ shared.say("log-strike-hint") }</p>
+            </>
+        },
+    )
 }
 
 fn close() {

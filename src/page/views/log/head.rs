@@ -1,7 +1,7 @@
 //! What the log has, where it is kept, and what to do about it.
 
-use super::{Seen, day, record, told};
 use super::fields::press;
+use super::{Seen, day, record, told};
 use crate::form::log::reminder;
 use crate::page::components::warnings;
 use crate::page::log::{self, Check, Held, Stage};
@@ -61,10 +61,8 @@ fn backup(shared: &Shared, held: &Held) -> Html {
     let last = held.backup.as_ref().and_then(|backup| Date::read(backup.when.get(..10)?));
     let said = match &held.backup {
         Some(backup) => {
-            let told = [
-                ("when", Argument::text(told::moment(&backup.when))),
-                ("n", number(shared, backup.since)),
-            ];
+            let told =
+                [("when", Argument::text(told::moment(&backup.when))), ("n", number(shared, backup.since))];
             Some(shared.tell("log-backup-last", &told))
         }
         None => None,
@@ -80,7 +78,10 @@ fn backup(shared: &Shared, held: &Held) -> Html {
 
 /// How many records the log has, by the ends of its chains.
 pub fn records(held: &Held) -> usize {
-    held.heads.iter().map(|head| usize::try_from(head.number).unwrap_or(usize::MAX)).fold(0, usize::saturating_add)
+    held.heads
+        .iter()
+        .map(|head| usize::try_from(head.number).unwrap_or(usize::MAX))
+        .fold(0, usize::saturating_add)
 }
 
 fn lost(shared: &Shared, held: &Held) -> Html {

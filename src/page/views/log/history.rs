@@ -70,9 +70,10 @@ fn now(shared: &Shared, one: &Current) -> Html {
 fn said(shared: &Shared, fill: &Fill) -> Vec<(String, String)> {
     let standard = match (&*fill.standard.name, fill.version) {
         ("", _) => String::new(),
-        (name, version) => {
-            shared.tell("log-standard-of", &[("name", Argument::text(name)), ("version", Argument::text(version.to_string()))])
-        }
+        (name, version) => shared.tell(
+            "log-standard-of",
+            &[("name", Argument::text(name)), ("version", Argument::text(version.to_string()))],
+        ),
     };
     let areas: Vec<&str> = fill.areas.iter().map(|area| &*area.name).collect();
     let deviation = match fill.deviation {
@@ -156,8 +157,18 @@ fn changed(shared: &Shared, record: &Record) -> Vec<(String, String)> {
     let text = serde_json::to_string(&record.changes).unwrap_or_default();
     let Ok(fill) = serde_json::from_str::<Fill>(&text) else { return Vec::new() };
     let all = [
-        "product", "machine", "floor", "areas", "standard", "concentrate", "water", "level", "measured",
-        "reading", "deviation", "checklist",
+        "product",
+        "machine",
+        "floor",
+        "areas",
+        "standard",
+        "concentrate",
+        "water",
+        "level",
+        "measured",
+        "reading",
+        "deviation",
+        "checklist",
     ];
     let mut rows: Vec<(String, String)> = said(shared, &fill)
         .into_iter()

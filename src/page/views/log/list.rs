@@ -75,8 +75,7 @@ pub fn List(props: &ListProps) -> Html {
     let move_to = {
         let (pane, looks) = (pane.clone(), looks.clone());
         let tall = *height;
-        let ids: Vec<(usize, String)> =
-            (from..to).map(|at| (at, row_id(&fills[places[at]].id))).collect();
+        let ids: Vec<(usize, String)> = (from..to).map(|at| (at, row_id(&fills[places[at]].id))).collect();
         let (fills, places) = (seen.held.view.clone(), places.clone());
         Callback::from(move |at: usize| {
             let Some(pane) = pane.cast::<HtmlElement>() else { return };
@@ -104,7 +103,14 @@ pub fn List(props: &ListProps) -> Html {
             </>
         }
     };
-    let columns = ["log-column-when", "log-column-product", "log-column-planned", "log-column-measured", "log-column-machine", "log-column-who"];
+    let columns = [
+        "log-column-when",
+        "log-column-product",
+        "log-column-planned",
+        "log-column-measured",
+        "log-column-machine",
+        "log-column-who",
+    ];
     let number = |n: usize| super::told::count(shared, n);
     html! {
         <div class="log-pane" ref={pane} tabindex="0" role="region" aria-label={shared.say("log-table")} onscroll={looks.reform(|_: Event| ())}>

@@ -1,11 +1,11 @@
 //! The log of a month on paper, with its totals.
 
 use super::{Seen, told};
+use crate::answer::Value;
 use crate::form::log::Sought;
 use crate::page::components::print_part;
 use crate::page::shared::Shared;
 use crate::page::views::site::sheet;
-use crate::answer::Value;
 use crate::site::log::Current;
 use crate::site::log::questions::{By, Use, usage};
 use crate::units::Kind;
@@ -33,8 +33,14 @@ fn paper(shared: &Shared, sought: &Sought, fills: &[Current]) -> Html {
     let shown: Vec<&Current> = fills.iter().filter(|one| filter.fits(one)).collect();
     let month = ("month", Argument::text(&*sought.month));
     let named = [
-        ("seek-product", shown.first().map(|one| &one.fill.product.name).filter(|_| !sought.product.is_empty())),
-        ("seek-machine", shown.first().map(|one| &one.fill.machine.name).filter(|_| !sought.machine.is_empty())),
+        (
+            "seek-product",
+            shown.first().map(|one| &one.fill.product.name).filter(|_| !sought.product.is_empty()),
+        ),
+        (
+            "seek-machine",
+            shown.first().map(|one| &one.fill.machine.name).filter(|_| !sought.machine.is_empty()),
+        ),
     ];
     let only: Vec<String> = named
         .into_iter()
@@ -42,7 +48,14 @@ fn paper(shared: &Shared, sought: &Sought, fills: &[Current]) -> Html {
         .chain((!sought.who.is_empty()).then(|| format!("{}: {}", shared.say("seek-who"), sought.who)))
         .collect();
     let is_part = Sought { month: sought.month.clone(), ..Sought::default() } != *sought;
-    let columns = ["log-column-when", "log-column-product", "log-column-planned", "log-column-measured", "log-column-machine", "log-column-who"];
+    let columns = [
+        "log-column-when",
+        "log-column-product",
+        "log-column-planned",
+        "log-column-measured",
+        "log-column-machine",
+        "log-column-who",
+    ];
     let content = html! {
         <>
             <h2>{ shared.tell("log-paper-title", std::slice::from_ref(&month)) }</h2>
@@ -55,16 +68,24 @@ fn paper(shared: &Shared, sought: &Sought, fills: &[Current]) -> Html {
 }
 
 fn totals(shared: &Shared, fills: &[&Current]) -> Html {
-    let columns = ["log-column-product", "log-column-fills", "log-column-used", "log-column-water", "log-column-uncounted"];
+    let columns = [
+        "log-column-product",
+        "log-column-fills",
+        "log-column-used",
+        "log-column-water",
+        "log-column-uncounted",
+    ];
     let show = |volume| shared.show(Value::new(volume, Kind::Fill));
-    let row = |one: &Use| html! {
-        <tr>
-            <th scope="row">{ &one.name }</th>
-            <td>{ one.fills }</td>
-            <td>{ show(one.used) }</td>
-            <td>{ show(one.water) }</td>
-            <td>{ one.unknown }</td>
-        </tr>
+    let row = |one: &Use| {
+        html! {
+            <tr>
+                <th scope="row">{ &one.name }</th>
+                <td>{ one.fills }</td>
+                <td>{ show(one.used) }</td>
+                <td>{ show(one.water) }</td>
+                <td>{ one.unknown }</td>
+            </tr>
+        }
     };
     let all = usage(fills.iter().copied(), By::Product);
     html! {

@@ -5,7 +5,9 @@ use super::form::{self, Form, written};
 use super::{Props, day, told, waiting};
 use crate::answer::Value;
 use crate::form::fill::{Fill as Asked, work};
-use crate::form::log::{Base, Entered, Lack, Shown, filled, left_undone, measured_remark, plan, reading, words};
+use crate::form::log::{
+    Base, Entered, Lack, Shown, filled, left_undone, measured_remark, plan, reading, words,
+};
 use crate::form::names;
 use crate::page::components::warnings;
 use crate::page::focus;
@@ -32,8 +34,10 @@ pub fn Recording(props: &Props) -> Html {
     let asked = work(&shared.typed, shared.marks());
     let Some(planned) = plan(&shared.typed, &asked, &shown(shared, &asked)) else {
         let stopped = asked.outcome.answer.stopped();
-        let told = || html! {
-            <p class="hint">{ shared.say("log-stopped") }{ " " }<a href="#log">{ shared.say("log-stopped-way") }</a></p>
+        let told = || {
+            html! {
+                <p class="hint">{ shared.say("log-stopped") }{ " " }<a href="#log">{ shared.say("log-stopped-way") }</a></p>
+            }
         };
         return stopped.then(told).unwrap_or_default();
     };

@@ -3,7 +3,7 @@
 use crate::page::log::Trouble;
 use crate::page::shared::Shared;
 use crate::page::views::site::refusal;
-use crate::site::log::{Broken, Current, Flaw, Kind, Record, Why, When};
+use crate::site::log::{Broken, Current, Flaw, Kind, Record, When, Why};
 use crate::words::Argument;
 
 /// A time as the clock on the wall had it, hours and minutes.
@@ -46,7 +46,11 @@ pub fn record(shared: &Shared, record: &Record) -> String {
             fill.machine.name.to_string(),
             fill.concentrate.text.to_string(),
         ],
-        _ => vec![moment(&record.when), shared.say(&format!("log-kind-{}", record.kind.code())), record.of.clone()],
+        _ => vec![
+            moment(&record.when),
+            shared.say(&format!("log-kind-{}", record.kind.code())),
+            record.of.clone(),
+        ],
     };
     parts.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(" · ")
 }

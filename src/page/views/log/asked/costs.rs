@@ -32,20 +32,32 @@ pub fn costs(seen: &Seen, fills: &[&Current]) -> Html {
         .collect();
     drawn.sort_by(|a, b| b.length.total_cmp(&a.length));
     drawn.truncate(12);
-    let columns = ["log-column-product", "log-column-used", "log-column-price", "log-column-cost", "log-column-uncounted"];
+    let columns = [
+        "log-column-product",
+        "log-column-used",
+        "log-column-price",
+        "log-column-cost",
+        "log-column-uncounted",
+    ];
     let rows = found.rows.iter().enumerate().map(|(index, row)| line(shared, index + 1, row)).collect();
     let has = found.told.answer.get(names::LOG_COST).is_some();
-    question(shared, "cost", &found.told, html! {
-        if has {
-            { facts(shared, &found.told.answer, FACTS) }
-            if !drawn.is_empty() { { bars(&shared.say("ask-cost-picture"), &drawn) } }
-            { table(shared, "ask-cost-table", &columns, rows) }
-        }
-    })
+    question(
+        shared,
+        "cost",
+        &found.told,
+        html! {
+            if has {
+                { facts(shared, &found.told.answer, FACTS) }
+                if !drawn.is_empty() { { bars(&shared.say("ask-cost-picture"), &drawn) } }
+                { table(shared, "ask-cost-table", &columns, rows) }
+            }
+        },
+    )
 }
 
 fn line(shared: &Shared, index: usize, row: &CostRow) -> Html {
-    let cost = row.cost.map(|cost| computed(shared, format!("log.cost.{index}"), Value::new(cost, Kind::Money)));
+    let cost =
+        row.cost.map(|cost| computed(shared, format!("log.cost.{index}"), Value::new(cost, Kind::Money)));
     html! {
         <tr>
             <th scope="row">{ &row.name }</th>

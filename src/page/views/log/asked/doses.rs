@@ -27,7 +27,14 @@ pub fn doses(seen: &Seen, fills: &[&Current]) -> Html {
 }
 
 fn chart(shared: &Shared, found: &Doses) -> Html {
-    let columns = ["log-column-number", "log-column-when", "log-column-machine", "log-column-ratio", "log-column-range", "log-column-stands-out"];
+    let columns = [
+        "log-column-number",
+        "log-column-when",
+        "log-column-machine",
+        "log-column-ratio",
+        "log-column-range",
+        "log-column-stands-out",
+    ];
     let constants = CONSTANTS.iter().map(|one| {
         let text = [
             ("symbol", Argument::text(one.symbol)),

@@ -14,15 +14,27 @@ use yew::prelude::*;
 pub fn drifts(seen: &Seen, fills: &[&Current]) -> Html {
     let shared = &seen.shared;
     let found = ask(fills.iter().copied());
-    let columns = ["log-column-recipe", "log-column-readings", "log-column-mean", "log-column-week", "log-column-doubt", "log-column-says"];
+    let columns = [
+        "log-column-recipe",
+        "log-column-readings",
+        "log-column-mean",
+        "log-column-week",
+        "log-column-doubt",
+        "log-column-says",
+    ];
     let picture = found.rows.iter().find(|row| row.line.is_some());
     let rows = found.rows.iter().enumerate().map(|(index, row)| line(shared, index + 1, row)).collect();
-    question(shared, "drift", &found.told, html! {
-        <>
-            { for picture.map(|row| html! { <>{ drift_line(shared, row) }<p class="legend">{ shared.say("ask-drift-legend") }</p></> }) }
-            if !found.rows.is_empty() { { table(shared, "ask-drift-table", &columns, rows) } }
-        </>
-    })
+    question(
+        shared,
+        "drift",
+        &found.told,
+        html! {
+            <>
+                { for picture.map(|row| html! { <>{ drift_line(shared, row) }<p class="legend">{ shared.say("ask-drift-legend") }</p></> }) }
+                if !found.rows.is_empty() { { table(shared, "ask-drift-table", &columns, rows) } }
+            </>
+        },
+    )
 }
 
 fn line(shared: &Shared, index: usize, row: &DriftRow) -> Html {
@@ -49,7 +61,10 @@ fn line(shared: &Shared, index: usize, row: &DriftRow) -> Html {
             (
                 computed(shared, format!("log.drift.{index}.mean"), row.value(line.mean)),
                 crate::page::components::computed_as(format!("log.drift.{index}.week"), value, shown),
-                line.error.map_or_else(Html::default, |error| html! { { format!("±{}", shared.show(row.value(2.0 * error * 7.0))) } }),
+                line.error.map_or_else(
+                    Html::default,
+                    |error| html! { { format!("±{}", shared.show(row.value(2.0 * error * 7.0))) } },
+                ),
                 shared.say(says),
             )
         }

@@ -36,16 +36,21 @@ pub fn shelf(seen: &Seen, fills: &[&Current]) -> Html {
         .collect();
     let columns = ["log-column-product", "log-column-left", "log-column-daily", "log-column-lasts"];
     let rows = found.rows.iter().enumerate().map(|(index, row)| line(shared, index + 1, row)).collect();
-    question(shared, "stock", &found.told, html! {
-        <>
-            { for found.rows.iter().enumerate().map(|(index, row)| count(shared, draft, index + 1, row)) }
-            if !drawn.is_empty() {
-                { bars(&shared.say("ask-stock-picture"), &drawn) }
-                <p class="legend">{ shared.say("ask-stock-legend") }</p>
-            }
-            if !found.rows.is_empty() { { table(shared, "ask-stock-table", &columns, rows) } }
-        </>
-    })
+    question(
+        shared,
+        "stock",
+        &found.told,
+        html! {
+            <>
+                { for found.rows.iter().enumerate().map(|(index, row)| count(shared, draft, index + 1, row)) }
+                if !drawn.is_empty() {
+                    { bars(&shared.say("ask-stock-picture"), &drawn) }
+                    <p class="legend">{ shared.say("ask-stock-legend") }</p>
+                }
+                if !found.rows.is_empty() { { table(shared, "ask-stock-table", &columns, rows) } }
+            </>
+        },
+    )
 }
 
 fn told_days(shared: &Shared, days: f64) -> String {

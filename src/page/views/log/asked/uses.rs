@@ -43,16 +43,21 @@ pub fn uses(seen: &Seen, fills: &[&Current]) -> Html {
         "log-column-uncounted",
     ];
     let rows = found.rows.iter().enumerate().map(|(index, row)| line(shared, index + 1, row)).collect();
-    question(shared, "use", &found.told, html! {
-        <>
-            { pick(shared, "log-by", by, |by| change(|draft| draft.by_what = by)) }
-            if !drawn.is_empty() {
-                { bars(&shared.say("ask-use-picture"), &drawn) }
-                <p class="legend">{ shared.say("ask-use-legend") }</p>
-                { table(shared, "ask-use-table", &columns, rows) }
-            }
-        </>
-    })
+    question(
+        shared,
+        "use",
+        &found.told,
+        html! {
+            <>
+                { pick(shared, "log-by", by, |by| change(|draft| draft.by_what = by)) }
+                if !drawn.is_empty() {
+                    { bars(&shared.say("ask-use-picture"), &drawn) }
+                    <p class="legend">{ shared.say("ask-use-legend") }</p>
+                    { table(shared, "ask-use-table", &columns, rows) }
+                }
+            </>
+        },
+    )
 }
 
 fn name(shared: &Shared, row: &UseRow) -> String {

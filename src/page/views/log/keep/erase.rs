@@ -42,7 +42,9 @@ pub fn Erase(props: &KeepProps) -> Html {
     let shown = match &*found {
         Found::Nothing => Html::default(),
         Found::Looking => html! { <p>{ shared.say("log-erase-looking") }</p> },
-        Found::Done(n) => html! { <p>{ shared.tell("log-erase-done", &[("n", told::count(shared, *n))]) }</p> },
+        Found::Done(n) => {
+            html! { <p>{ shared.tell("log-erase-done", &[("n", told::count(shared, *n))]) }</p> }
+        }
         Found::Texts(of, _) if *of != initials => Html::default(),
         Found::Texts(of, texts) if texts.is_empty() => {
             html! { <p>{ shared.tell("log-erase-none", &[("who", Argument::text(of.clone()))]) }</p> }

@@ -68,7 +68,9 @@ pub fn Taking(props: &KeepProps) -> Html {
     let shown = match &*step {
         Step::None => taken.map(|taken| html! { <p>{ taken }</p> }).unwrap_or_default(),
         Step::Reading => html! { <p>{ busy(shared, &props.seen.held) }</p> },
-        Step::Refused(why) => html! { <div class="mistake"><p>{ shared.say("log-refused") }</p><p>{ why }</p></div> },
+        Step::Refused(why) => {
+            html! { <div class="mistake"><p>{ shared.say("log-refused") }</p><p>{ why }</p></div> }
+        }
         Step::Left => html! { <p>{ shared.say("log-left-out") }</p> },
         Step::Compared(incoming) => compared(shared, incoming, &step),
     };
