@@ -7,7 +7,6 @@ mod drawing;
 mod editors;
 mod focus;
 mod keep;
-#[allow(dead_code, unused_imports, reason = "the view that draws it comes next")]
 mod log;
 mod pictogram;
 mod place;

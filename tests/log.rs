@@ -24,6 +24,8 @@ mod made;
 mod merging;
 #[path = "log/numbers.rs"]
 mod numbers;
+#[path = "log/packed.rs"]
+mod packed;
 #[path = "log/questions.rs"]
 mod questions;
 #[path = "log/refused.rs"]

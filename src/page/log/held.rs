@@ -170,6 +170,7 @@ struct Store {
     held: Rc<Held>,
     listeners: Vec<(u32, Callback<Rc<Held>>)>,
     next: u32,
+    begun: bool,
 }
 
 thread_local! {
@@ -204,6 +205,16 @@ fn leave(key: u32) {
     STORE.with_borrow_mut(|store| store.listeners.retain(|(one, _)| *one != key));
 }
 
+/// Opens the log, once a tab.
+fn begin() {
+    if !STORE.with_borrow_mut(|store| std::mem::replace(&mut store.begun, true)) {
+        yew::platform::spawn_local(async {
+            super::open::open().await;
+            super::write::run();
+        });
+    }
+}
+
 /// What the page holds of the log: opens it on first use, and draws again when it changes.
 #[hook]
 pub fn use_log() -> Rc<Held> {
@@ -211,7 +222,7 @@ pub fn use_log() -> Rc<Held> {
     {
         let now = now.clone();
         use_effect_with((), move |()| {
-            super::act::open();
+            begin();
             now.set(held());
             let key = listen(Callback::from(move |held| now.set(held)));
             move || leave(key)

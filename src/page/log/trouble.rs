@@ -1,6 +1,8 @@
 //! Why the log could not be opened, or a record not be kept.
 
 use crate::site::log::Flaw;
+use js_sys::Reflect;
+use wasm_bindgen::JsValue;
 
 /// What went wrong between the log and the browser.
 #[derive(Clone, Debug, PartialEq)]
@@ -35,6 +37,26 @@ impl Trouble {
             Self::NoRandom => "log-no-random",
             Self::Refused(flaw) => flaw.code(),
             Self::Failed(_) => "log-failed",
+        }
+    }
+}
+
+impl From<Flaw> for Trouble {
+    fn from(flaw: Flaw) -> Self {
+        Self::Refused(flaw)
+    }
+}
+
+/// By the name of the error, as the Indexed Database API and the Storage Standard give them.
+impl From<JsValue> for Trouble {
+    fn from(error: JsValue) -> Self {
+        let text = |name: &str| Reflect::get(&error, &name.into()).ok().and_then(|text| text.as_string());
+        match text("name").unwrap_or_default().as_str() {
+            "QuotaExceededError" => Self::Full,
+            "SecurityError" => Self::Denied,
+            "VersionError" => Self::Newer,
+            "NotReadableError" | "DataError" => Self::Unreadable,
+            name => Self::Failed(format!("{name} {}", text("message").unwrap_or_default())),
         }
     }
 }

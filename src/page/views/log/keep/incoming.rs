@@ -3,7 +3,7 @@
 use super::super::fields::press;
 use super::super::told;
 use super::KeepProps;
-use crate::page::log::{self, Incoming, compare};
+use crate::page::log::{self, Incoming, NotCompared, compare};
 use crate::page::shared::Shared;
 use crate::page::views::site::refusal;
 use crate::site::log::{Conflict, LineFlaw, Record};
@@ -53,7 +53,8 @@ pub fn Taking(props: &KeepProps) -> Html {
                 yew::platform::spawn_local(async move {
                     step.set(match compare(bytes).await {
                         Ok(incoming) => Step::Compared(incoming),
-                        Err(found) => Step::Refused(refusal(&shared, &found)),
+                        Err(NotCompared::Refused(found)) => Step::Refused(refusal(&shared, &found)),
+                        Err(NotCompared::Trouble(trouble)) => Step::Refused(told::trouble(&shared, &trouble)),
                     });
                 });
             }));
