@@ -12,6 +12,8 @@ mod database;
 mod erasure;
 #[path = "common/faults.rs"]
 mod faults;
+#[path = "log/form.rs"]
+mod form;
 #[path = "log/fuzz.rs"]
 mod fuzz;
 #[path = "log/golden.rs"]

@@ -2,7 +2,7 @@
 
 use super::entered::{scale_unit, standard};
 use crate::answer::{Remark, Value, Weight};
-use crate::form::fill::Fill as Asked;
+use crate::form::fill::{COARSE, Fill as Asked};
 use crate::form::station::reading::work;
 use crate::form::{Field, Typed, names};
 use crate::number::{Marks, plain};
@@ -81,8 +81,11 @@ pub fn measured_remark(typed: &Typed, fill: &Asked, measured: Volume, marks: Mar
     if off.abs() <= half + slack {
         return None;
     }
+    // A label of one number leaves as much room as Fill leaves a coarse measure.
+    let room = |low: f64, high: f64| if high > low * (1.0 + 1e-9) { 0.0 } else { COARSE };
     if let Some((low, high)) = label
-        && (measured.si() < low - slack || measured.si() > high + slack)
+        && (measured.si() < low * (1.0 - room(low, high)) - slack
+            || measured.si() > high * (1.0 + room(low, high)) + slack)
     {
         let told = remark("remark-log-outside-label");
         return Some(told.window("label", Volume::new(low), Volume::new(high), Kind::Dose));

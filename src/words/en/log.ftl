@@ -76,7 +76,6 @@ log-count = { $n ->
    *[other] { $n } fills in the log. This device writes as { $device }.
  }
 log-backup-last = { $n ->
-    [0] Last backup { $when }; nothing came since.
     [one] Last backup { $when }; { $n } record came since.
    *[other] Last backup { $when }; { $n } records came since.
  }
@@ -295,10 +294,10 @@ stock-no-day = Choose the day that you counted: today or before.
 stock-no-container = The site does not say how much a container holds.
 stock-not-counted = Not counted yet
 remark-log-stock-none = Count the shelf and put the number here, to see how long it lasts.
-remark-log-stock = { $product } runs out first: an estimate of { $days ->
-    [one] { $days } day
-   *[other] { $days } days
- } at { $daily } a day, the mean of { $of } days.
+remark-log-stock = { $days ->
+    [one] { $product } runs out first, in about { $days } day. That is an estimate, at { $daily } a day: the mean since the first fill of the log.
+   *[other] { $product } runs out first, in about { $days } days. That is an estimate, at { $daily } a day: the mean since the first fill of the log.
+ }
 remark-log-stock-late = { $product } runs out before a delivery ordered today would come. Order now.
 log-no-use = No use is known yet
 log-products = More than one product
@@ -318,7 +317,10 @@ log-too-few-readings = Too few readings
 log-mixed-readings = Readings of more than one recipe
 ask-undone = What was left undone?
 ask-undone-picture = How often each task was left undone.
-ask-undone-times = { $n } times
+ask-undone-times = { $n ->
+    [one] { $n } time
+   *[other] { $n } times
+ }
 ask-undone-table = Tasks at the end of the shift
 ask-undone-shifts = Shifts with something undone, the newest first
 ask-undone-more = { $n } earlier ones are not listed.
@@ -327,10 +329,7 @@ remark-log-undone-none = { $n ->
     [one] In { $n } shift that was ticked off nothing was left undone.
    *[other] In { $n } shifts that were ticked off nothing was left undone.
  }
-remark-log-undone = Of { $n } shifts that were ticked off { $missed } left something undone. Most often: { $task }, { $times ->
-    [one] { $times } time
-   *[other] { $times } times
- } not.
+remark-log-undone = Shifts that were ticked off: { $n }. With something undone: { $missed }. Most often not done: { $task }, { $times } of { $n }.
 figure-log-used = Concentrate used
 figure-log-planned = Planned
 figure-log-measured = Measured

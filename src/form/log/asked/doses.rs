@@ -2,6 +2,7 @@
 
 use super::{Told, count};
 use crate::answer::{Remark, Value, Weight};
+use crate::form::fill::COARSE;
 use crate::form::names;
 use crate::site::log::questions::dosing;
 use crate::site::log::{Current, Id};
@@ -15,9 +16,6 @@ pub const FEWEST: usize = 8;
 const FEW: usize = 20;
 /// So many of the latest fills are on the chart.
 pub const LATEST: usize = 60;
-/// A dose more than a tenth off its plan is no longer what the label says; as on Fill.
-const TOLERANCE: f64 = 0.1;
-
 /// One fill on the chart.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Point {
@@ -61,7 +59,7 @@ pub struct Doses {
 /// Formulas and sources: [`limits`] and [`signals`], with the rule of eight.
 pub fn doses<'a>(fills: impl IntoIterator<Item = &'a Current> + Clone) -> Doses {
     let all = fills.clone().into_iter().count();
-    let found = dosing(fills.clone(), TOLERANCE);
+    let found = dosing(fills.clone(), COARSE);
     let known = all - found.unknown;
     let mut told = Told { fills: all, uncounted: found.unknown, ..Told::default() };
     let ratio = |one: &&Current| {

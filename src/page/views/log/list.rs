@@ -113,7 +113,7 @@ pub fn List(props: &ListProps) -> Html {
     ];
     let number = |n: usize| super::told::count(shared, n);
     html! {
-        <div class="log-pane" ref={pane} tabindex="0" role="region" aria-label={shared.say("log-table")} onscroll={looks.reform(|_: Event| ())}>
+        <div class="scroll log-pane" ref={pane} tabindex="0" role="region" aria-label={shared.say("log-table")} onscroll={looks.reform(|_: Event| ())}>
             <table class="log-table" aria-rowcount={(count + 1).to_string()} aria-describedby="log-keys">
                 <caption><span>{ shared.tell("log-caption", &[("n", number(count))]) }</span></caption>
                 <thead><tr aria-rowindex="1">{ for columns.iter().map(|key| html! { <th scope="col">{ shared.say(key) }</th> }) }</tr></thead>
