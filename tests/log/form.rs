@@ -155,7 +155,10 @@ fn what_a_person_adds_stands_beside_the_plan() {
     let bare = Fill { areas: vec![], measured: Amount::default(), reading: Reading::default(), ..fill };
     assert_eq!(Fill { deviation: Deviation::None, ..bare }, planned, "the plan stays as it was");
     let said = words(&base.entered, &entered, "ab");
-    assert_eq!((said.who.text.as_str(), said.reason.text.as_str(), said.by.text.as_str()), ("ab", "bottle empty", ""));
+    assert_eq!(
+        (said.who.text.as_str(), said.reason.text.as_str(), said.by.text.as_str()),
+        ("ab", "bottle empty", "")
+    );
 }
 
 #[test]
@@ -176,7 +179,11 @@ fn what_lacks_is_told_and_nothing_is_guessed() {
 #[test]
 fn a_correction_carries_what_was_changed_alone() {
     let fill = Fill {
-        reading: Reading { scale: Scale::Active, si: Si::new(0.2).expect("an amount"), text: "200 ppm".into() },
+        reading: Reading {
+            scale: Scale::Active,
+            si: Si::new(0.2).expect("an amount"),
+            text: "200 ppm".into(),
+        },
         water: litres(37.3),
         ..dose("p", 0.591, Some(0.6))
     };
@@ -190,7 +197,10 @@ fn a_correction_carries_what_was_changed_alone() {
         let is = filled(&base, &entered, &site, Marks::POINT, &write).expect("a correction");
         assert_eq!(changed(&fill, &is).keys().collect::<Vec<_>>(), ["measured"]);
         let said = words(&base.entered, &entered, "EF");
-        assert_eq!((said.who.text.as_str(), said.by.text.as_str(), said.notes.text.as_str()), ("CD", "EF", ""));
+        assert_eq!(
+            (said.who.text.as_str(), said.by.text.as_str(), said.notes.text.as_str()),
+            ("CD", "EF", "")
+        );
     }
 }
 
@@ -216,7 +226,10 @@ fn measured_far_from_the_plan_is_told() {
         measured_remark(&range, &asked, measured, Marks::POINT).map(|remark| remark.code)
     };
     assert_eq!((told(2.0), told(-2.0)), (Some("remark-log-more"), Some("remark-log-less")));
-    assert_eq!((told(11.0), told(-11.0)), (Some("remark-log-outside-label"), Some("remark-log-outside-label")));
+    assert_eq!(
+        (told(11.0), told(-11.0)),
+        (Some("remark-log-outside-label"), Some("remark-log-outside-label"))
+    );
 }
 
 #[test]
@@ -281,7 +294,9 @@ fn the_chart_has_the_handbooks_limits() {
         let fills: Vec<(String, Fill)> = rates
             .iter()
             .enumerate()
-            .map(|(day, rate)| (format!("2026-03-{:02}T08:00:00Z", day + 1), dose("p", 1.0, Some(rate / 100.0))))
+            .map(|(day, rate)| {
+                (format!("2026-03-{:02}T08:00:00Z", day + 1), dose("p", 1.0, Some(rate / 100.0)))
+            })
             .collect();
         log(&fills.iter().map(|(when, fill)| (when.as_str(), fill.clone(), "")).collect::<Vec<_>>())
     };
@@ -329,7 +344,8 @@ fn priced(price: &str) -> Typed {
 #[test]
 fn cost_at_the_sites_prices() {
     let fill = Fill { water: litres(500.0), ..dose("p", 1.0, Some(3.0)) };
-    let fills = log(&[("2026-03-01T08:00:00Z", fill, ""), ("2026-03-02T08:00:00Z", dose("q", 1.0, None), "")]);
+    let fills =
+        log(&[("2026-03-01T08:00:00Z", fill, ""), ("2026-03-02T08:00:00Z", dose("q", 1.0, None), "")]);
     let found = costs(&fills, &priced("40"), Marks::POINT);
     let get = |name| found.told.answer.get(name).expect("a figure").si;
     near(get(names::LOG_COST_CONCENTRATE), 24.0);
@@ -369,7 +385,11 @@ fn days_of_stock_left() {
 #[test]
 fn readings_that_wander() {
     let read = |product: &str, ppm: f64| Fill {
-        reading: Reading { scale: Scale::Active, si: Si::new(ppm / 1000.0).expect("an amount"), text: "".into() },
+        reading: Reading {
+            scale: Scale::Active,
+            si: Si::new(ppm / 1000.0).expect("an amount"),
+            text: "".into(),
+        },
         ..dose(product, 1.0, None)
     };
     let fills = log(&[
@@ -413,7 +433,11 @@ fn the_end_of_the_shift() {
     let now = end_of_shift(&fills, today);
     assert_eq!((now.len(), now[0].place, now[0].fills), (1, 4, 1));
     let left = left_undone(&fills, today);
-    assert_eq!((left.len(), left[0].place), (1, 2), "the last fill of the last day; the other machine is done");
+    assert_eq!(
+        (left.len(), left[0].place),
+        (1, 2),
+        "the last fill of the last day; the other machine is done"
+    );
     assert_eq!(left[0].undone(&fills), ["rinse", "filters", "brush", "squeegee"]);
     let yesterday = end_of_shift(&fills, Date::new(2026, 3, 6).expect("a day"));
     assert_eq!(yesterday.iter().map(|day| (day.place, day.fills)).collect::<Vec<_>>(), [(2, 2), (3, 1)]);
