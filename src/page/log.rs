@@ -11,7 +11,7 @@
 //! | [`check_now`] | holds every record to its chain |
 //!
 //! Codes of [`Trouble`]: `log-denied`, `log-full`, `log-newer`, `log-blocked`, `log-unreadable`, `log-no-random`,
-//! `log-failed`, and those of [`Flaw`](crate::site::log::Flaw) where the record itself is none. Codes of [`Doing`]:
+//! `log-failed`, and those of [`Flaw`](crate::site::log::Flaw) where the record itself is none. Codes of what takes long, in [`Held::busy`]:
 //! `opening`, `reading`, `comparing`, `writing`, `saving`.
 //!
 //! All of it stands in the later chunk of the page.
@@ -36,7 +36,7 @@ mod write;
 
 pub use backup::{backup_csv, backup_ndjson, save_waiting};
 pub use check::check_now;
-pub use held::{Backup, Busy, Check, Doing, Held, Lost, Saved, Stage, Usage, Waiting, use_log};
+pub use held::{Check, Held, Lost, Stage, Waiting, use_log};
 pub use incoming::{Incoming, NotCompared, compare};
 pub use take::take;
 pub use trouble::Trouble;

@@ -12,7 +12,7 @@
 mod steps;
 mod transaction;
 
-pub use transaction::{Key, Store, Transaction, after, key, range, read};
+pub use transaction::{Store, Transaction, after, key, range, read};
 
 use super::Trouble;
 use gloo::events::EventListener;

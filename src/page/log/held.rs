@@ -208,10 +208,7 @@ fn leave(key: u32) {
 /// Opens the log, once a tab.
 fn begin() {
     if !STORE.with_borrow_mut(|store| std::mem::replace(&mut store.begun, true)) {
-        yew::platform::spawn_local(async {
-            super::open::open().await;
-            super::write::run();
-        });
+        yew::platform::spawn_local(super::open::open());
     }
 }
 

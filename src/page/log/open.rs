@@ -4,7 +4,7 @@ use super::database::{ABOUT, META, Mode, PACKED, RECORDS, Transaction, key, rang
 use super::held::{Stage, Usage, change};
 use super::meta::{self, DEVICE, Ends, Mark, Meta};
 use super::tab::Unsettled;
-use super::{Trouble, copy, fold, packing, restore, tab};
+use super::{Trouble, copy, fold, packing, restore, tab, write};
 use crate::site::log::{Record, View, unpack};
 use js_sys::{Array, Reflect, Uint8Array};
 use std::rc::Rc;
@@ -19,8 +19,11 @@ const LETTER_COUNT: usize = 8;
 /// Opens the log; what the page holds says how that went.
 pub async fn open() {
     match load().await {
-        Ok(()) => usage(true).await,
-        Err(trouble) => change(|held| held.stage = Stage::Shut(trouble)),
+        Ok(()) => usage(false).await,
+        Err(trouble) => {
+            change(|held| held.stage = Stage::Shut(trouble));
+            write::run();
+        }
     }
 }
 
@@ -39,18 +42,15 @@ pub async fn load() -> Result<(), Trouble> {
         Some(device) => device,
         None => name(kept.as_ref().map(|kept| kept.device.clone())).await?,
     };
-    let brought_back = match &kept {
-        Some(kept) => restore::restore(kept, &meta.ends).await?,
-        None => false,
+    let mut view = match &meta.mark {
+        Some(mark) if ends_are_there => view(mark, &blocks, &meta.ends),
+        _ => None,
     };
-    if brought_back {
-        meta = Meta { mark: None, ..again().await? };
+    if let Some(kept) = &kept
+        && restore::restore(kept, &meta.ends, view.is_none()).await?
+    {
+        (meta, view) = (again().await?, None);
     }
-    let view = if ends_are_there {
-        meta.mark.as_ref().and_then(|mark| view(mark, &blocks, &meta.ends))
-    } else {
-        None
-    };
     match (view, &meta.mark) {
         (Some(view), Some(mark)) => {
             change(|held| held.view = Rc::new(view));
@@ -64,6 +64,7 @@ pub async fn load() -> Result<(), Trouble> {
     }
     copy::keep_ends(&device, &tab::ends());
     tab::tell(|held| held.stage = Stage::Open);
+    write::run();
     Ok(())
 }
 
@@ -191,7 +192,7 @@ pub fn random() -> Result<[u8; 32], Trouble> {
     Ok(random)
 }
 
-/// Asks how much is used, and for the first time that the browser keeps it.
+/// Asks how much is used; with `ask`, also that the browser keeps it, which some ask the person about.
 pub async fn usage(ask: bool) {
     let storage = gloo::utils::window().navigator().storage();
     let mut kept = match storage.persisted() {

@@ -80,12 +80,14 @@ pub fn let_go(key: u32) {
 
 /// Goes through the acts that wait, once the log is open.
 pub fn run() {
-    let opening = matches!(held().stage, Stage::Opening { .. });
-    if opening || ACTS.with_borrow_mut(|acts| std::mem::replace(&mut acts.running, true)) {
+    if is_opening() || ACTS.with_borrow_mut(|acts| std::mem::replace(&mut acts.running, true)) {
         return;
     }
     yew::platform::spawn_local(async {
-        while let Some(act) = ACTS.with_borrow_mut(|acts| acts.queue.pop_front()) {
+        // Whoever opens it calls this again.
+        while let Some(act) =
+            ACTS.with_borrow_mut(|acts| if is_opening() { None } else { acts.queue.pop_front() })
+        {
             if held().stage != Stage::Open {
                 open::open().await;
             }
@@ -96,6 +98,10 @@ pub fn run() {
         }
         ACTS.with_borrow_mut(|acts| acts.running = false);
     });
+}
+
+fn is_opening() -> bool {
+    matches!(held().stage, Stage::Opening { .. })
 }
 
 /// A record that is on the disk.
@@ -172,12 +178,17 @@ async fn confirm(act: &Act, written: Written) {
     copy::keep_ends(&device, &tab::ends());
     tabs::tell(false);
     packing::after(1);
+    let first = held().last.is_none();
     tab::tell(|held| {
         held.waiting.retain(|one| one.key != act.key);
         held.last = Some(Saved { id, when: act.when.clone(), took });
     });
     if folded.is_err() {
         let _ = open::load().await;
+    }
+    if first {
+        // Now there is something to keep. An answer may take a person's time, and nothing waits for it.
+        yew::platform::spawn_local(open::usage(true));
     }
 }
 
