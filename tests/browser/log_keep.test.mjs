@@ -275,6 +275,8 @@ test("a device that is full refuses aloud, keeps the fill on the screen, and tak
   const session = await page.context().newCDPSession(page);
   await session.send("Storage.overrideQuotaForOrigin", { origin: stage.origin, quotaSize: 1 });
   const before = await kept(page);
+  // The browser goes by what room there was for half a minute before it asks anew.
+  await page.waitForTimeout(35_000);
   await press(page, "level-50");
   await page.locator('[name="record-fill"]').click();
   await page.locator('[name="log-again"]').waitFor();

@@ -24,7 +24,10 @@ export function wrongs(records) {
   const found = [];
   const erased = new Set(records.flatMap((one) => (one.erased ?? []).map((part) => `${one.of} ${part}`)));
   const chains = new Map();
-  for (const one of records) chains.set(one.device, [...(chains.get(one.device) ?? []), one]);
+  for (const one of records) {
+    if (!chains.has(one.device)) chains.set(one.device, []);
+    chains.get(one.device).push(one);
+  }
   for (const [device, chain] of chains) {
     let before;
     for (const [place, record] of chain.sort((one, other) => one.number - other.number).entries()) {
