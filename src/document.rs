@@ -16,8 +16,13 @@ pub const MOST_BYTES: usize = 5_000_000;
 /// assert_eq!(brimline::document::checksum("a"), "af63dc4c8601ec8c"); // the document's test vector
 /// ```
 pub fn checksum(text: &str) -> String {
-    let step = |hash: u64, byte: u8| (hash ^ u64::from(byte)).wrapping_mul(0x0000_0100_0000_01b3);
-    format!("{:016x}", text.bytes().fold(0xcbf2_9ce4_8422_2325, step))
+    format!("{:016x}", fnv(text.as_bytes()))
+}
+
+/// The same of bytes, as a number.
+pub fn fnv(bytes: &[u8]) -> u64 {
+    let step = |hash: u64, byte: &u8| (hash ^ u64::from(*byte)).wrapping_mul(0x0000_0100_0000_01b3);
+    bytes.iter().fold(0xcbf2_9ce4_8422_2325, step)
 }
 
 /// Declares a part of a document, one row a field: `name: Type`, or `name: Type = blank` where the
@@ -87,7 +92,7 @@ macro_rules! fields {
         }
 
         fn clear(&mut self) {
-            *self = Self::blank();
+            *self = <Self as $crate::document::Part>::blank();
         }
     };
 }

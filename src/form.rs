@@ -6,6 +6,7 @@ pub mod cautions;
 pub mod field;
 pub mod fill;
 pub mod flow;
+pub mod log;
 pub mod names;
 pub mod outcome;
 pub mod rules;

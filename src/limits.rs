@@ -240,6 +240,8 @@ limits! {
     WATER_PRICE: VolumePrice, "water-price", 0.0, 1_000_000.0, "for nothing to a million a cubic metre";
     /// Days from ordering to delivery.
     LEAD: Duration, "lead", 0.0, 365.0 * 86_400.0, "the same day to a year";
+    /// Containers on a shelf.
+    SHELF: Plain, "shelf", 0.0, 10_000.0, "none to a warehouse";
     /// How far a day's use may differ, one standard deviation of its mean.
     SPREAD: VolumeFraction, "spread", 0.0, 3.0, "always the same to three times its mean";
 }

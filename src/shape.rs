@@ -2,6 +2,7 @@
 //! of it is blank.
 
 use serde_json::{Map, Value};
+use std::sync::Arc;
 
 /// What stands at one place of a document.
 #[derive(Debug)]
@@ -65,7 +66,7 @@ macro_rules! shapes {
 }
 
 shapes! {
-    Text: String, char;
+    Text: String, Arc<str>, char;
     Flag: bool;
     Number: u8, u16, u32, u64, usize, i32, i64, f64;
     Any: Value, Map<String, Value>;

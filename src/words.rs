@@ -44,8 +44,13 @@ impl Words {
     }
 
     /// The English resource files. Who names this has all of them in its part of the page.
-    pub fn resources() -> [&'static str; 3] {
-        [FILL, include_str!("words/en/rest.ftl"), include_str!("words/en/site.ftl")]
+    pub fn resources() -> [&'static str; 4] {
+        [
+            FILL,
+            include_str!("words/en/rest.ftl"),
+            include_str!("words/en/site.ftl"),
+            include_str!("words/en/log.ftl"),
+        ]
     }
 
     /// Reads a resource file.

@@ -12,6 +12,8 @@ mod database;
 mod erasure;
 #[path = "common/faults.rs"]
 mod faults;
+#[path = "log/form.rs"]
+mod form;
 #[path = "log/fuzz.rs"]
 mod fuzz;
 #[path = "log/golden.rs"]
@@ -24,6 +26,8 @@ mod made;
 mod merging;
 #[path = "log/numbers.rs"]
 mod numbers;
+#[path = "log/packed.rs"]
+mod packed;
 #[path = "log/questions.rs"]
 mod questions;
 #[path = "log/refused.rs"]

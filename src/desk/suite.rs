@@ -69,7 +69,7 @@ impl Part {
 pub fn run(words: &[&str]) -> Result<ExitCode, Fault> {
     let parts = understand(words)?;
     let places = Places::find()?;
-    if parts.contains(&Part::Browser) {
+    if parts.contains(&Part::Browser) || parts.contains(&Part::Bench) {
         browser::keep_desk(&places)?;
     }
     let mut sum = Tally::default();

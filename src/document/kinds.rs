@@ -2,6 +2,8 @@
 
 use super::part::{Part, Seen};
 use serde_json::{Map, Value};
+use std::ops::Deref;
+use std::sync::Arc;
 
 macro_rules! leaves {
     ($($kind:ty: $seen:ident, $blank:expr, $shown:expr, $taken:expr;)*) => {$(
@@ -28,12 +30,35 @@ macro_rules! leaves {
 
 leaves! {
     String: Text, Self::new(), Self::as_str, |text: &str| Some(text.to_owned());
+    Arc<str>: Text, Self::default(), Self::deref, |text: &str| Some(text.into());
     bool: Flag, false, Self::clone, Some;
     u32: Number, 0, |number: &Self| u64::from(*number), |number| Self::try_from(number).ok();
     u64: Number, 0, Self::clone, Some;
     Value: Json, Self::Null, Self::to_string, |text: String| serde_json::from_str(&text).ok();
     Map<String, Value>: Json, Self::new(), |map: &Self| serde_json::to_string(map).unwrap_or_default(),
         |text: String| serde_json::from_str(&text).ok();
+}
+
+impl Part for i64 {
+    fn blank() -> Self {
+        0
+    }
+
+    fn seen(&self) -> Seen<'_> {
+        u64::try_from(*self).map_or(Seen::Below(*self), Seen::Number)
+    }
+
+    fn take(&mut self, value: Seen) -> bool {
+        let number = match value {
+            Seen::Number(number) => Self::try_from(number).ok(),
+            Seen::Below(number) => Some(number),
+            _ => None,
+        };
+        number.is_some_and(|number| {
+            *self = number;
+            true
+        })
+    }
 }
 
 /// Written as a text of one character.

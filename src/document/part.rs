@@ -19,6 +19,8 @@ pub enum Seen<'a> {
     Flag(bool),
     /// A whole number.
     Number(u64),
+    /// One below zero.
+    Below(i64),
     /// Any number.
     Fraction(f64),
     /// Nothing, where something may be unknown.
@@ -119,6 +121,7 @@ impl Serialize for Written<'_> {
             Seen::Letter(letter) => serializer.serialize_char(letter),
             Seen::Flag(flag) => serializer.serialize_bool(flag),
             Seen::Number(number) => serializer.serialize_u64(number),
+            Seen::Below(number) => serializer.serialize_i64(number),
             Seen::Fraction(number) => serializer.serialize_f64(number),
             Seen::Unknown => serializer.serialize_unit(),
             Seen::List(length) => {
@@ -172,7 +175,7 @@ impl<'de> Visitor<'de> for Reader<'_> {
             Seen::Text(_) => "a text or one of the codes that stand here",
             Seen::Letter(_) => "one character",
             Seen::Flag(_) => "true or false",
-            Seen::Number(_) => "a whole number",
+            Seen::Number(_) | Seen::Below(_) => "a whole number",
             Seen::Fraction(_) | Seen::Unknown => "a number or null",
             Seen::List(_) => "a list",
             Seen::Fields(_) => "fields by name",
@@ -190,6 +193,10 @@ impl<'de> Visitor<'de> for Reader<'_> {
 
     fn visit_u64<E: Error>(self, number: u64) -> Result<(), E> {
         self.take(Seen::Number(number), Unexpected::Unsigned(number))
+    }
+
+    fn visit_i64<E: Error>(self, number: i64) -> Result<(), E> {
+        self.take(Seen::Below(number), Unexpected::Signed(number))
     }
 
     fn visit_f64<E: Error>(self, number: f64) -> Result<(), E> {

@@ -231,4 +231,26 @@ names! {
     FINISH_READY = "finish.ready";
     /// The patch of a trial that its records point to, from 1.
     TRIAL_SUGGESTED = "finish.suggested";
+    /// Concentrate used by the log, m³.
+    LOG_USED = "log.used";
+    /// Concentrate as planned, of the fills that were measured, m³.
+    LOG_PLANNED = "log.planned";
+    /// Concentrate as measured, of the same fills, m³.
+    LOG_MEASURED = "log.measured";
+    /// The mean of measured of planned.
+    LOG_CENTRE = "log.centre";
+    /// The lower limit of a dose, a share of its plan.
+    LOG_LOWER = "log.lower";
+    /// The upper limit.
+    LOG_UPPER = "log.upper";
+    /// The mean of the moving ranges.
+    LOG_RANGE = "log.range";
+    /// The upper limit of a range.
+    LOG_RANGE_UPPER = "log.range_upper";
+    /// What the fills of the log cost.
+    LOG_COST = "log.cost";
+    /// Their concentrate.
+    LOG_COST_CONCENTRATE = "log.cost_concentrate";
+    /// Their water.
+    LOG_COST_WATER = "log.cost_water";
 }

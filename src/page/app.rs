@@ -5,7 +5,7 @@ use super::components::{Text, open_saved, pick, text_field};
 use super::keep::store::{self, Found};
 use super::keep::{download, lock, today, update};
 use super::place::{self, Place, use_place};
-use super::rest::{Loaded, use_rest, use_rest_soon};
+use super::rest::{Loaded, use_rest};
 use super::shared::Shared;
 use super::views::fill_view;
 use super::{focus, state};
@@ -33,7 +33,6 @@ pub fn App() -> Html {
         Loaded::Here(rest) => (rest.words)(),
         Loaded::Waiting | Loaded::Failed => Words::of_fill(),
     });
-    use_rest_soon();
     let newer = update::use_waiting();
     let today = today::use_today();
     let dispatcher = state.now.dispatcher();
@@ -67,16 +66,17 @@ pub fn App() -> Html {
             </div>
             <main id="main" tabindex="-1">
                 { match rest {
-                    Loaded::Here(_) if locked && shared.typed.site.floors.is_empty() && place != Place::Site => {
+                    Loaded::Here(_) if locked && shared.typed.site.floors.is_empty() && !matches!(place, Place::Site | Place::Log) => {
                         html! { <p role="status">{ shared.say("locked-empty") }</p> }
                     }
-                    _ if fill && !locked => fill_view(&shared),
+                    _ if fill && !locked => fill_view(&shared, recorder(&shared, rest)),
                     Loaded::Here(rest) => match place {
-                        Place::Fill if fill => fill_view(&shared),
+                        Place::Fill if fill => fill_view(&shared, recorder(&shared, Loaded::Here(rest))),
                         Place::Fill => (rest.station)(&shared),
                         Place::Flow => (rest.flow)(&shared),
                         Place::Shift => (rest.shift)(&shared),
                         Place::Cautions => (rest.cautions)(&shared),
+                        Place::Log => (rest.log)(&shared),
                         Place::Site => (rest.site)(&shared),
                     },
                     Loaded::Waiting => html! { <p role="status">{ shared.say("view-loading") }</p> },
@@ -96,6 +96,14 @@ pub fn App() -> Html {
                 </div>
             </footer>
         </>
+    }
+}
+
+/// What writes the fill down, once it is loaded.
+fn recorder(shared: &Shared, rest: Loaded) -> Html {
+    match rest {
+        Loaded::Here(rest) => (rest.record)(shared),
+        Loaded::Waiting | Loaded::Failed => Html::default(),
     }
 }
 

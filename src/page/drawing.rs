@@ -1,7 +1,10 @@
 //! Drawings to scale, from the numbers: every line means something.
 
+mod bars;
 pub mod calibration;
+mod control_chart;
 mod cost_bars;
+mod drift_line;
 mod jug;
 mod ph_curve;
 mod qr;
@@ -10,7 +13,10 @@ mod tank_level;
 mod timeline;
 mod windows;
 
+pub use bars::{Bar, bars};
+pub use control_chart::control_chart;
 pub use cost_bars::cost_bars;
+pub use drift_line::drift_line;
 pub use jug::{JugAndTank, jug_and_tank};
 pub use ph_curve::ph_curve;
 pub use qr::qr;

@@ -14,13 +14,15 @@ pub enum Place {
     Shift,
     /// What the product does.
     Cautions,
+    /// What was filled.
+    Log,
     /// What the site keeps and goes by.
     Site,
 }
 
 impl Place {
     /// All, in the order shown.
-    pub const ALL: [Self; 5] = [Self::Fill, Self::Flow, Self::Shift, Self::Cautions, Self::Site];
+    pub const ALL: [Self; 6] = [Self::Fill, Self::Flow, Self::Shift, Self::Cautions, Self::Log, Self::Site];
 
     /// The fragment.
     pub fn code(self) -> &'static str {
@@ -29,6 +31,7 @@ impl Place {
             Self::Flow => "flow",
             Self::Shift => "shift",
             Self::Cautions => "cautions",
+            Self::Log => "log",
             Self::Site => "site",
         }
     }

@@ -28,6 +28,10 @@ pub struct Rest {
     pub shift: View,
     /// Cautions.
     pub cautions: View,
+    /// Log.
+    pub log: View,
+    /// What stands below Fill's answer: the fill written down.
+    pub record: View,
     /// Site.
     pub site: View,
     /// The station's other jobs.
@@ -65,6 +69,8 @@ fn entries() -> Result<Rest, NotLoaded> {
         flow: views::flow_view,
         shift: views::shift_view,
         cautions: views::cautions_view,
+        log: views::log_view,
+        record: views::record_part,
         site: views::site_view,
         station: views::station_view,
         words: Words::english,
@@ -100,18 +106,18 @@ pub async fn load() -> Result<Rest, NotLoaded> {
     entries()
 }
 
-/// Loads the chunk once the first answer stands, so that nobody waits for it later.
+/// Whether the first answer stands for a while: the chunk is loaded then, so that nobody waits for it later.
 #[hook]
-pub fn use_rest_soon() {
-    use_effect_with((), |()| {
-        let soon = Timeout::new(SOON, || {
-            yew::platform::spawn_local(async {
-                // Whoever opens what is missing is told; nobody is told of what was not asked for.
-                let _ = load().await;
-            });
+fn use_soon() -> bool {
+    let soon = use_state_eq(|| false);
+    {
+        let soon = soon.clone();
+        use_effect_with((), move |()| {
+            let timer = Timeout::new(SOON, move || soon.set(true));
+            || drop(timer)
         });
-        || drop(soon)
-    });
+    }
+    *soon
 }
 
 /// What is known of the chunk.
@@ -125,14 +131,16 @@ pub enum Loaded {
     Failed,
 }
 
-/// The chunk, which is loaded as soon as it is `wanted`.
+/// The chunk, which is loaded as soon as it is `wanted`, and after a while in any case.
 #[hook]
 pub fn use_rest(wanted: bool) -> Loaded {
     let loaded = use_state(|| Loaded::Waiting);
+    let soon = use_soon();
     {
         let loaded = loaded.clone();
-        use_effect_with(wanted, move |wanted| {
-            if *wanted && !matches!(*loaded, Loaded::Here(_)) {
+        // Whoever opens what is missing has it tried again.
+        use_effect_with((wanted, soon), move |(wanted, soon)| {
+            if (*wanted || *soon) && !matches!(*loaded, Loaded::Here(_)) {
                 loaded.set(Loaded::Waiting);
                 yew::platform::spawn_local(async move {
                     loaded.set(load().await.map_or(Loaded::Failed, Loaded::Here));

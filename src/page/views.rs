@@ -3,6 +3,7 @@
 mod cautions;
 pub mod fill;
 mod flow;
+mod log;
 mod shift;
 mod site;
 mod station;
@@ -10,6 +11,7 @@ mod station;
 pub use cautions::cautions_view;
 pub use fill::fill_view;
 pub use flow::flow_view;
+pub use log::{log_view, record_part};
 pub use shift::shift_view;
 pub use site::{open_link, site_view};
 pub use station::station_view;

@@ -4,9 +4,11 @@
 //! |---|---|
 //! | [`Record`], [`Fill`], [`Words`] | what is written down of a fill, a correction, a removal of personal words |
 //! | [`Log`] | adds a record; merges what several devices wrote; shows where two say different things |
-//! | [`digest()`], [`verify()`] | the chain of hashes: the first record that was altered, left out, doubled or moved |
+//! | [`Draft`] | the next record of a chain from its end alone, for whoever keeps the log outside memory |
+//! | [`digest()`], [`verify()`], [`Verifier`] | the chain of hashes: the first record that was altered, left out, doubled or moved |
 //! | [`write()`], [`read()`] | one record a line (NDJSON), for other devices and for ordinary databases |
-//! | [`current()`] | every fill as it stands after its corrections |
+//! | [`current()`], [`Folding`] | every fill as it stands after its corrections |
+//! | [`pack()`], [`unpack()`] | the same as few bytes that are read fast |
 //! | [`questions`] | use, doses, cost, stock, drift and tasks left undone, of the fills that a filter lets through |
 //! | [`csv()`] | a table for people |
 //!
@@ -40,22 +42,28 @@ mod hold;
 mod id;
 mod lines;
 mod merge;
+mod next;
+mod packed;
 pub mod questions;
 mod record;
 mod si;
+mod verifier;
 mod when;
 mod words;
 
-pub use add::{Log, Stamp};
+pub use add::Log;
 pub use chain::{Broken, Head, Why, digest, verify, verify_to};
 pub use csv::{COLUMNS, Column, csv};
-pub use current::{Current, View, current};
+pub use current::{Current, Folding, View, current};
 pub use fill::{Amount, Checklist, Deviation, Fill, Named, Reading, Scale, Task, changed};
 pub use flaw::Flaw;
 pub use id::Id;
-pub use lines::{LineFlaw, MOST_BYTES, MOST_FLAWS, MOST_LINE, Opened, SCHEMA, line, read, write};
+pub use lines::{LineFlaw, Lines, MOST_BYTES, MOST_FLAWS, MOST_LINE, Opened, SCHEMA, line, read, write};
 pub use merge::{Conflict, Merged};
+pub use next::{Draft, Stamp};
+pub use packed::{pack, unpack};
 pub use record::{Kind, Record};
 pub use si::Si;
+pub use verifier::Verifier;
 pub use when::When;
 pub use words::{Part, Seals, State, Text, Words};

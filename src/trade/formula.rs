@@ -20,6 +20,9 @@ const LEAST_SQUARES: Source = Source::unverified(
 /// The same as of [`crate::chemistry::drying`], which computes it.
 const EVAPORATION: Source = Source::published("ASHRAE Transactions 104, part 1A (1998), abstract 4146");
 
+/// The constants are those of [`crate::trade::control::CONSTANTS`].
+const CONTROL: Source = crate::trade::control::SOURCE;
+
 formulas! {
     PLUS_WATER: "formula-plus-water", "r" = "1 / (1 + n)", CUSTOM;
     OF_TOTAL: "formula-of-total", "r" = "1 / n", BY_DEFINITION;
@@ -91,5 +94,12 @@ formulas! {
     COAT_WATER: "formula-coat-water", "m" = "(1 − s) / c", BY_DEFINITION;
     COAT_START: "formula-coat-start", "t" = "(n − 1) × d", BY_DEFINITION;
     FIRST_SCRUB: "formula-first-scrub", "t" = "n × d + u", BY_DEFINITION;
+    LOG_SHARE: "formula-log-share", "q" = "M / P", BY_DEFINITION;
+    LOG_COST: "formula-log-cost", "k" = "k₁ + k₂", BY_DEFINITION;
+    LOG_SUPPLY: "formula-log-supply", "t" = "S / d", BY_DEFINITION;
+    LOG_DRIFT: "formula-log-drift", "b" = "Σ(x − x̄)(y − ȳ) / Σ(x − x̄)²", LEAST_SQUARES;
+    CONTROL_UPPER: "formula-control-upper", "UCL" = "x̄ + 3 × MR̄ / 1.128", CONTROL;
+    CONTROL_LOWER: "formula-control-lower", "LCL" = "x̄ − 3 × MR̄ / 1.128", CONTROL;
+    CONTROL_RANGE: "formula-control-range", "UCL(MR)" = "3.267 × MR̄", CONTROL;
     MIXED_ERROR: "formula-mixed-error", "s" = "√((w × s₁)² + (c × s₂)²) / (c + w)²", BY_DEFINITION;
 }

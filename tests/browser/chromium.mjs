@@ -3,6 +3,9 @@
 // The service worker's own requests belong in the record too; read when the library is loaded.
 process.env.PW_EXPERIMENTAL_SERVICE_WORKER_NETWORK_EVENTS = "1";
 const { chromium } = await import("playwright-core");
+import { spawn } from "node:child_process";
+import { once } from "node:events";
+import { createInterface } from "node:readline";
 
 const ARGUMENTS = [
   "--no-sandbox",
@@ -23,3 +26,41 @@ export function required(name) {
 
 /** Starts the browser. */
 export const launch = () => chromium.launch({ executablePath: required("BRIMLINE_CHROMIUM"), args: ARGUMENTS });
+
+/**
+ * Starts the browser on a profile of its own, as a person's browser keeps one: what the page kept is there the next
+ * time. `kill` ends it as a power switch ends a program: by its process id, in the middle of whatever it does.
+ */
+export async function launchOn(profile) {
+  const own = ["--headless", "--remote-debugging-port=0", `--user-data-dir=${profile}`, "about:blank"];
+  const child = spawn(required("BRIMLINE_CHROMIUM"), [...ARGUMENTS, ...own], { stdio: ["ignore", "ignore", "pipe"] });
+  const exited = once(child, "exit");
+  const orphaned = () => child.kill("SIGKILL");
+  process.on("exit", orphaned);
+  let address;
+  for await (const line of createInterface({ input: child.stderr })) {
+    address = line.match(/DevTools listening on (ws:\S+)/)?.[1];
+    if (address) break;
+  }
+  child.stderr.resume();
+  if (!address) throw new Error("The browser did not start.");
+  const browser = await chromium.connectOverCDP(address);
+  const gone = async () => {
+    await exited;
+    process.off("exit", orphaned);
+  };
+  return {
+    browser,
+    context: browser.contexts()[0],
+    pid: child.pid,
+    async kill() {
+      process.kill(child.pid, "SIGKILL");
+      await gone();
+    },
+    async close() {
+      const session = await browser.newBrowserCDPSession();
+      await session.send("Browser.close").catch(() => {});
+      await gone();
+    },
+  };
+}

@@ -25,7 +25,7 @@ export const DESK = required("BRIMLINE_DESK");
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 /** Serves `folder`; port 0 takes any free one. */
-async function startServer(folder, port) {
+export async function startServer(folder = PAGE, port = 0) {
   const child = spawn(DESK, ["serve", String(port), "--page", folder], { stdio: ["ignore", "pipe", "pipe"] });
   const exited = once(child, "exit");
   const orphaned = () => child.kill();

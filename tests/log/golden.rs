@@ -13,10 +13,10 @@ fn schema_1_opens_and_holds() {
     assert_eq!(view.fills.len(), 2);
     let fill = &view.fills[0];
     assert_eq!(fill.fill.measured.si.value(), Some(0.000_58));
-    assert_eq!((fill.who.as_str(), fill.fill.struck, fill.fill.version), ("EF", false, 2));
+    assert_eq!((&*fill.who, fill.fill.struck, fill.fill.version), ("EF", false, 2));
     assert_eq!(fill.corrections[0].to_string(), "station-1/3");
     assert_eq!(opened.records[3].erased, [Part::Who, Part::Notes]);
-    assert_eq!(view.fills[1].who, "");
+    assert_eq!(view.fills[1].who.to_string(), "");
 }
 
 /// As long as this version is written, it is written to the byte.

@@ -24,7 +24,7 @@ fn name() -> impl Strategy<Value = String> {
 }
 
 fn named() -> impl Strategy<Value = Named> {
-    ("[a-d]?", name()).prop_map(|(id, name)| Named { id, name })
+    ("[a-d]?", name()).prop_map(|(id, name)| Named::new(id, name))
 }
 
 fn amount() -> impl Strategy<Value = Amount> {

@@ -127,7 +127,7 @@ fn corrections_of_two_devices_add_up() {
     correct(&mut ours, "d1", "2026-03-01T08:30:00Z", Fill { version: 7, ..was.clone() });
     let view = current(&ours.merge(&theirs).log);
     let fill = &view.fills[0];
-    assert_eq!((fill.fill.water.text.as_str(), fill.fill.struck, fill.fill.version), ("late", true, 7));
+    assert_eq!((&*fill.fill.water.text, fill.fill.struck, fill.fill.version), ("late", true, 7));
     let order: Vec<String> = fill.corrections.iter().map(ToString::to_string).collect();
     // The second of d1 has an earlier time than the first, which its chain overrules.
     assert_eq!(order, ["d1/2", "d1/3", "d2/1"]);

@@ -147,7 +147,7 @@ fn how_long_a_stock_lasts() {
 }
 
 fn reading(day: i64, si: f64) -> (String, Fill) {
-    let reading = Reading { scale: Scale::Active, si: Amount::new(si, "").si, text: String::new() };
+    let reading = Reading { scale: Scale::Active, si: Amount::new(si, "").si, text: "".into() };
     let when = format!("{}T08:00:00Z", Date::from_days(20_500 + day).expect("a day"));
     (when, Fill { reading, ..dose("p", 1.0, None) })
 }
@@ -192,7 +192,7 @@ fn what_was_left_undone() {
         found.iter().map(|one| one.tasks.clone()).collect::<Vec<_>>(),
         [vec!["squeegee"], vec!["rinse", "squeegee"]]
     );
-    assert_eq!((found[0].who.as_str(), found[0].when.as_str()), ("AB", "2026-03-01T08:00:00Z"));
+    assert_eq!((&*found[0].who, &*found[0].when), ("AB", "2026-03-01T08:00:00Z"));
     let counts = tasks(Filter::default().of(&fills));
     assert_eq!((counts[1].task, counts[1].done, counts[1].not_done, counts[1].not_asked), ("rinse", 2, 1, 0));
     assert_eq!((counts[0].task, counts[0].not_asked), ("drain", 3));

@@ -2,7 +2,7 @@
 
 use brimline::site::log::questions::{By, Filter, dosing, usage};
 use brimline::site::log::{
-    Amount, Fill, Kind, Log, Named, Part, Record, Stamp, Words, current, read, verify, write,
+    Amount, Fill, Kind, Log, Named, Part, Record, Stamp, Words, current, pack, read, unpack, verify, write,
 };
 use brimline::trade::calendar::Date;
 use std::time::{Duration, Instant};
@@ -82,6 +82,12 @@ fn timed<T>(name: &str, work: impl FnOnce() -> T) -> (T, Duration) {
 fn a_hundred_thousand_fills() {
     let log = unhashed(100_000);
     let (view, _) = timed("100,000 fills as they stand", || current(&log));
+    let (block, _) = timed("packed", || pack(&view.fills));
+    println!("{} bytes a fill", block.len() / 100_000);
+    let (unpacked, _) = timed("unpacked", || unpack(&block));
+    assert_eq!(unpacked.as_ref(), Some(&view.fills));
+    let (copy, _) = timed("copied", || view.clone());
+    assert_eq!(copy.fills.len(), 100_000);
     let filter = Filter { product: "product-3".into(), month: "2025-06".into(), ..Filter::default() };
     let (count, filtered) = timed("filtered", || filter.of(&view.fills).count());
     let (uses, narrow) =

@@ -43,7 +43,7 @@ fn literals(sources: &str) -> BTreeSet<&str> {
 fn composed() -> Vec<String> {
     let mut out: Vec<String> = brimline::chemistry::word_keys().collect();
     let mut all = |start: &str, ends: &[&str]| out.extend(ends.iter().map(|end| format!("{start}{end}")));
-    let views = ["fill", "flow", "shift", "cautions", "site"];
+    let views = ["fill", "flow", "shift", "cautions", "log", "site"];
     all("view-", &views);
     all("view-", &["top_up", "rescue", "reading"]);
     all("site-", &Part::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
@@ -70,6 +70,7 @@ fn composed() -> Vec<String> {
     for own in ["area-machine", "area-product"] {
         all(own, &["", "-asked", "-none"]);
     }
+    log(&mut all);
     all("csv-column-", &area_list::COLUMNS.iter().map(|one| one.code).collect::<Vec<_>>());
     all(
         "told-",
@@ -113,6 +114,29 @@ fn composed() -> Vec<String> {
     out.extend(formula::ALL.iter().map(|formula: &&Formula| formula.code.to_owned()));
     out.extend(Field::SINGLE.iter().map(|field| field.key().to_owned()));
     out
+}
+
+/// The choices of the log, the codes of its core, and what is put together in its view.
+fn log(all: &mut impl FnMut(&str, &[&str])) {
+    use brimline::site::log::questions::By;
+    use brimline::site::log::{Checklist, Deviation, Kind, Part, Scale, Task};
+    use brimline::trade::control::Rule;
+    let dashed = |codes: Vec<&str>| codes.iter().map(|code| code.replace('_', "-")).collect::<Vec<_>>();
+    let mut of = |start: &str, codes: Vec<&str>| {
+        let codes = dashed(codes);
+        all(start, &codes.iter().map(String::as_str).collect::<Vec<_>>());
+    };
+    of("log-", brimline::form::log::Part::ALL.iter().map(|one| one.code()).collect());
+    of("log-by-", By::ALL.iter().map(|one| one.code()).collect());
+    of("log-kind-", Kind::ALL.iter().map(|one| one.code()).collect());
+    of("log-scale-", Scale::ALL.iter().map(|one| one.code()).collect());
+    of("log-deviation-", Deviation::ALL.iter().map(|one| one.code()).collect());
+    of("log-state-", Task::ALL.iter().map(|one| one.code()).collect());
+    of("log-part-", Part::ALL.iter().map(|one| one.code()).collect());
+    of("log-task-", Checklist::default().tasks().iter().map(|(code, _)| *code).collect());
+    of("log-busy-", vec!["opening", "reading", "comparing", "writing", "saving"]);
+    of("", Rule::ALL.iter().map(|one| one.code()).collect());
+    of("ask-", vec!["use", "doses", "cost", "stock", "drift", "undone"]);
 }
 
 #[test]

@@ -1,18 +1,21 @@
 //! `tests/bench`: how long the shift plan takes in the browser, compiled as the page is, and how long the
-//! pH of a use solution takes beside the libraries that reckon it too.
+//! pH of a use solution takes beside the libraries that reckon it too; and the page with a large log.
 
 use super::tally::Tally;
-use super::{apt, node, python};
-use crate::desk::child;
+use super::{apt, browser, node, python};
 use crate::desk::fault::Fault;
 use crate::desk::places::Places;
 use crate::desk::split::OPTIMIZE;
 use crate::desk::tools::Tools;
+use crate::desk::{build, child};
 use std::fs;
 use std::process::Command;
 
 /// The example of Cargo.toml, and the script of `tests/browser` that measures it.
 const NAME: &str = "bench";
+
+/// The script that measures the page with a large log.
+const LOG: &str = "bench-log.mjs";
 
 /// The benchmark of Cargo.toml that needs no browser.
 const NATIVE: &str = "acid_base";
@@ -24,6 +27,7 @@ const NATIVE: &str = "acid_base";
 pub fn run(places: &Places) -> Result<Tally, Fault> {
     let mut sum = native(places)?;
     sum += shift(places)?;
+    sum += log(places)?;
     Ok(sum)
 }
 
@@ -40,14 +44,23 @@ fn native(places: &Places) -> Result<Tally, Fault> {
 fn shift(places: &Places) -> Result<Tally, Fault> {
     let browser = apt::browser()?;
     node::recent()?;
-    build(places)?;
+    build_shift(places)?;
     node::scripts(places)?;
     let mut runner = node::runner(places, &browser);
     Tally::of(runner.arg(format!("{NAME}.mjs")).env("BRIMLINE_BENCH", places.bench()))
 }
 
+/// The finished page with a large log.
+fn log(places: &Places) -> Result<Tally, Fault> {
+    let found = apt::browser()?;
+    node::recent()?;
+    build::page(places)?;
+    node::scripts(places)?;
+    Tally::of(browser::page(places, &found).arg(LOG))
+}
+
 /// As the page is built, but in one piece.
-fn build(places: &Places) -> Result<(), Fault> {
+fn build_shift(places: &Places) -> Result<(), Fault> {
     let tools = Tools::of(places)?;
     tools.install()?;
     let mut cargo = Command::new("cargo");

@@ -5,7 +5,8 @@ use super::{apt, node};
 use crate::desk::build;
 use crate::desk::fault::Fault;
 use crate::desk::places::Places;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
+use std::process::Command;
 use std::{env, fs, io};
 
 /// Builds the page and runs every `*.test.mjs`.
@@ -18,15 +19,18 @@ pub fn run(places: &Places) -> Result<Tally, Fault> {
     node::recent()?;
     build::page(places)?;
     let tests = node::scripts(places)?.into_iter().filter(|name| name.ends_with(".test.mjs"));
-    let mut runner = node::runner(places, &browser);
+    Tally::of(page(places, &browser).env("BRIMLINE_FIREFOX", second).args(tests))
+}
+
+/// Node's test runner for what opens the finished page; the files to run are for the caller to add.
+pub fn page(places: &Places, browser: &Path) -> Command {
+    let mut runner = node::runner(places, browser);
     runner
-        .args(tests)
         .env("BRIMLINE_ROOT", places.root())
         .env("BRIMLINE_PAGE", places.page())
         .env("BRIMLINE_ONE_FILE", places.one_file())
-        .env("BRIMLINE_FIREFOX", second)
         .env("BRIMLINE_DESK", desk(places));
-    Tally::of(&mut runner)
+    runner
 }
 
 /// Keeps a copy of this program for the tests: other parts of the suite may compile it anew, and

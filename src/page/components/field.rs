@@ -103,29 +103,39 @@ pub fn loose_field(
     html! { <Typing {id} {label} {mistake} {value} {oninput} /> }
 }
 
+/// What a field to type into needs.
 #[derive(Properties, PartialEq)]
-struct TypingProps {
+pub struct TypingProps {
     /// Its id and its stable name.
-    id: AttrValue,
-    label: String,
+    pub id: AttrValue,
+    /// Its label.
+    pub label: String,
+    /// What stands under it.
     #[prop_or_default]
-    hint: Option<String>,
-    mistake: Option<String>,
-    value: String,
-    oninput: Callback<String>,
+    pub hint: Option<String>,
+    /// What is wrong with it.
+    pub mistake: Option<String>,
+    /// What it holds.
+    pub value: String,
+    /// Is told what it holds now.
+    pub oninput: Callback<String>,
+    /// Whether it may not be changed.
     #[prop_or_default]
-    readonly: bool,
+    pub readonly: bool,
+    /// Whether it takes a number.
     #[prop_or_default]
-    number: bool,
+    pub number: bool,
+    /// Whether it takes several lines.
     #[prop_or_default]
-    tall: bool,
+    pub tall: bool,
+    /// Its unit.
     #[prop_or_default]
-    beside: Html,
+    pub beside: Html,
 }
 
 /// Where a person types. A mistake shows when the field is left, not while a number is half typed.
 #[component]
-fn Typing(props: &TypingProps) -> Html {
+pub fn Typing(props: &TypingProps) -> Html {
     let typing = use_state(|| false);
     let id = &props.id;
     let mistake = props.mistake.as_ref().filter(|_| !*typing);

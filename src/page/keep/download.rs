@@ -9,11 +9,16 @@ pub const JSON: &str = "application/json";
 
 /// Lets the user save `text`, of a media type, under `name`.
 pub fn offer(name: &str, kind: &str, text: &str) {
+    offer_blob(name, Blob::new_with_options(text, Some(kind)));
+}
+
+/// Lets the user save what the browser holds, under `name`.
+pub fn offer_blob(name: &str, blob: Blob) {
     let document = gloo::utils::document();
     let Ok(link) = document.create_element("a").map(JsCast::unchecked_into::<HtmlAnchorElement>) else {
         return;
     };
-    let address = ObjectUrl::from(Blob::new_with_options(text, Some(kind)));
+    let address = ObjectUrl::from(blob);
     link.set_href(&address);
     link.set_download(name);
     link.click();

@@ -25,11 +25,11 @@ use crate::site::Dispenser;
 use crate::trade::label::Rule;
 use yew::prelude::*;
 
-/// The view.
-pub fn fill_view(shared: &Shared) -> Html {
+/// The view; `record` writes the fill down, once that is loaded.
+pub fn fill_view(shared: &Shared, record: Html) -> Html {
     let fill = work(&shared.typed, shared.marks());
     let question = html! { <>{ jobs(shared) }{ question(shared, &fill) }</> };
-    frame(shared, "fill", question, answer(shared, &fill))
+    frame(shared, "fill", question, answer(shared, &fill, record))
 }
 
 /// The four jobs at the fill station.
@@ -132,10 +132,10 @@ pub fn aim(shared: &Shared) -> Html {
     pick(shared, "fill-aim", "aim", shared.typed.ask.aim, Action::Aim)
 }
 
-fn answer(shared: &Shared, fill: &Fill) -> Html {
+fn answer(shared: &Shared, fill: &Fill, record: Html) -> Html {
     let answer = &fill.outcome.answer;
     if answer.stopped() {
-        return html! { <>{ stop(shared, &answer.remarks) }{ caution_strip(shared) }</> };
+        return html! { <>{ stop(shared, &answer.remarks) }{ record }{ caution_strip(shared) }</> };
     }
     let Some(main) = amount::main(shared, fill) else { return troubles(shared, &fill.outcome) };
     html! {
@@ -143,6 +143,7 @@ fn answer(shared: &Shared, fill: &Fill) -> Html {
             { troubles_beside(shared, &fill.outcome) }
             { main }
             { warnings(shared, &answer.remarks) }
+            { record }
             { by_standard(shared) }
             { pictures::drawing(shared, fill) }
             if !banned(&answer.remarks) { { paper::steps(shared, fill) } }

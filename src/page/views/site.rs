@@ -10,6 +10,8 @@ mod records;
 mod standards;
 
 pub use link::open_link;
+pub use paper::sheet;
+pub use passing::refusal;
 
 use super::frame;
 use crate::form::Action;

@@ -1,7 +1,6 @@
 //! The log itself, and what is added to it.
 
-use super::hold::{hold, normal};
-use super::{Fill, Flaw, Head, Id, Kind, Part, Record, Words, digest, line};
+use super::{Draft, Fill, Flaw, Head, Id, Part, Record, Stamp, Words};
 use serde_json::{Map, Value};
 
 /// Records of one device or of several, each once, by device and number. Records that say different things under
@@ -9,17 +8,6 @@ use serde_json::{Map, Value};
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Log {
     pub(super) records: Vec<Record>,
-}
-
-/// Who writes, when, and what chance gives.
-#[derive(Clone, Debug)]
-pub struct Stamp<'a> {
-    /// The id of this device; [`Id::is_device`] tells what it may be.
-    pub device: &'a str,
-    /// Now, as [`super::When::read`] takes it.
-    pub when: &'a str,
-    /// 32 bytes from the system's source of randomness, other ones for each record, and kept nowhere.
-    pub random: [u8; 32],
 }
 
 impl Log {
@@ -36,9 +24,7 @@ impl Log {
     /// The last record of every chain: kept elsewhere, it finds what goes missing at the end.
     pub fn heads(&self) -> Vec<Head> {
         let ends = self.records.chunk_by(|one, next| one.device == next.device);
-        let head =
-            |one: &Record| Head { device: one.device.clone(), number: one.number, own: one.own.clone() };
-        ends.filter_map(<[Record]>::last).map(head).collect()
+        ends.filter_map(<[Record]>::last).map(Record::head).collect()
     }
 
     /// Writes a fill down.
@@ -54,7 +40,7 @@ impl Log {
     /// assert_eq!(id.to_string(), "station-1/1");
     /// ```
     pub fn fill(&mut self, stamp: &Stamp, fill: Fill, words: Words) -> Result<Id, Flaw> {
-        self.add(stamp, words, Record { kind: Kind::Fill, fill, ..Record::default() })
+        self.add(stamp, words, Draft::fill(fill))
     }
 
     /// Corrects a fill: nothing of it changes, and what it now says stands in a record of its own. In `words`, `who`,
@@ -72,15 +58,8 @@ impl Log {
         words: Words,
     ) -> Result<Id, Flaw> {
         let fill = self.record(of).ok_or_else(|| Flaw::Unknown(of.clone()))?;
-        if fill.kind != Kind::Fill {
-            return Err(Flaw::NotAFill(of.clone()));
-        }
-        let changes = normal(changes)?;
-        self.add(
-            stamp,
-            words,
-            Record { kind: Kind::Correction, of: of.to_string(), changes, ..Record::default() },
-        )
+        let draft = Draft::correction(fill, changes)?;
+        self.add(stamp, words, draft)
     }
 
     /// Blanks texts of a record, and writes down which and that it was asked for. Nothing brings them back.
@@ -99,19 +78,8 @@ impl Log {
     /// ```
     pub fn erase(&mut self, stamp: &Stamp, of: &Id, parts: &[Part], words: Words) -> Result<Id, Flaw> {
         let record = self.record(of).ok_or_else(|| Flaw::Unknown(of.clone()))?;
-        let erased: Vec<Part> = Part::ALL
-            .iter()
-            .copied()
-            .filter(|part| parts.contains(part) && !record.seals.get(*part).is_empty())
-            .collect();
-        if erased.is_empty() {
-            return Err(Flaw::NothingToErase(of.clone()));
-        }
-        let id = self.add(
-            stamp,
-            words,
-            Record { kind: Kind::Erasure, of: of.to_string(), erased, ..Record::default() },
-        )?;
+        let draft = Draft::erasure(record, parts)?;
+        let id = self.add(stamp, words, draft)?;
         self.blank();
         Ok(id)
     }
@@ -140,23 +108,10 @@ impl Log {
     }
 
     /// Puts a record at the end of its device's chain.
-    fn add(&mut self, stamp: &Stamp, mut words: Words, record: Record) -> Result<Id, Flaw> {
-        let seals = words.seal(&stamp.random);
+    fn add(&mut self, stamp: &Stamp, words: Words, draft: Draft) -> Result<Id, Flaw> {
         let end = self.place(stamp.device, u64::MAX);
         let last = self.records[..end].last().filter(|last| last.device == stamp.device);
-        let mut record = Record {
-            device: stamp.device.to_owned(),
-            number: last.map_or(1, |last| last.number + 1),
-            when: stamp.when.to_owned(),
-            before: last.map(|last| last.own.clone()).unwrap_or_default(),
-            seals,
-            words,
-            ..record
-        };
-        record.own = digest(&record);
-        hold(&mut record)?;
-        // What a reader would refuse is not written.
-        super::lines::record(line(&record).as_bytes())?;
+        let record = draft.after(last.map(Record::head).as_ref(), stamp, words)?;
         let id = record.id();
         self.records.insert(end, record);
         Ok(id)

@@ -1,10 +1,10 @@
 //! The chain of hashes, and the first record that breaks it.
 
 use super::lines::{canonical_of, stripped};
-use super::words::{State, hashed};
-use super::{Id, Kind, Part, Record};
+use super::words::hashed;
+use super::{Id, Kind, Part, Record, Verifier};
 use crate::document::shaped as document;
-use std::collections::{HashMap, HashSet};
+use std::collections::HashSet;
 
 /// What stands before everything that is hashed as a record: no other hash of the same bytes can pass as one.
 const PURPOSE: &str = "brimline log record 1";
@@ -109,46 +109,7 @@ pub struct Broken {
 /// assert_eq!((broken.place, broken.id.to_string().as_str(), broken.why), (1, "station-1/2", Why::Missing));
 /// ```
 pub fn verify(records: &[Record]) -> Result<(), Broken> {
-    let erased = erased(records);
-    // What comes where, so that a record out of its place is told from one that is missing.
-    let mut places: HashMap<(&str, u64), usize> = HashMap::new();
-    for (place, record) in records.iter().enumerate() {
-        places.entry((&record.device, record.number)).or_insert(place);
-    }
-    let mut last: HashMap<&str, &Record> = HashMap::new();
-    for (place, record) in records.iter().enumerate() {
-        let broken = |id, why| Err(Broken { place, id, why });
-        let before = last.get(record.device.as_str()).copied();
-        let expected = before.map_or(1, |before| before.number.saturating_add(1));
-        let first = places.get(&(record.device.as_str(), record.number)).map(|first| &records[*first]);
-        if record.number < expected {
-            return broken(record.id(), if first == Some(record) { Why::Doubled } else { Why::Forked });
-        }
-        if record.number > expected {
-            let comes_later = places.contains_key(&(record.device.as_str(), expected));
-            return if comes_later {
-                broken(record.id(), Why::Moved)
-            } else {
-                broken(Id::new(record.device.clone(), expected), Why::Missing)
-            };
-        }
-        if digest(record) != record.own {
-            return broken(record.id(), Why::Altered);
-        }
-        if record.before != before.map_or("", |before| before.own.as_str()) {
-            return broken(record.id(), Why::Unlinked);
-        }
-        for part in Part::ALL {
-            let asked = || erased.contains(&(record.id().to_string(), *part));
-            match record.words.state(*part, &record.seals) {
-                State::Altered => return broken(record.id(), Why::WordsAltered(*part)),
-                State::Blanked if !asked() => return broken(record.id(), Why::WordsGone(*part)),
-                _ => {}
-            }
-        }
-        last.insert(&record.device, record);
-    }
-    Ok(())
+    verify_to(records, &[])
 }
 
 /// The texts that records say were blanked: of which record, and which.
@@ -163,25 +124,9 @@ pub(super) fn erased(records: &[Record]) -> HashSet<(String, Part)> {
 /// # Errors
 /// [`Broken`]: as [`verify`]; then the first head that is missing or another one.
 pub fn verify_to(records: &[Record], heads: &[Head]) -> Result<(), Broken> {
-    verify(records)?;
-    let owns: HashMap<(&str, u64), (usize, &str)> = records
-        .iter()
-        .enumerate()
-        .map(|(place, record)| ((record.device.as_str(), record.number), (place, record.own.as_str())))
-        .collect();
-    for head in heads {
-        let id = Id::new(head.device.clone(), head.number);
-        match owns.get(&(head.device.as_str(), head.number)) {
-            Some((_, own)) if *own == head.own => {}
-            Some((place, _)) => return Err(Broken { place: *place, id, why: Why::Replaced }),
-            None => {
-                // The first of those that are missing.
-                let there =
-                    records.iter().filter(|record| record.device == head.device).map(|one| one.number);
-                let id = Id::new(head.device.clone(), there.max().unwrap_or(0) + 1);
-                return Err(Broken { place: records.len(), id, why: Why::Missing });
-            }
-        }
+    let mut verifier = Verifier::to(heads);
+    for record in records {
+        verifier.next(record);
     }
-    Ok(())
+    verifier.finish()
 }

@@ -46,36 +46,36 @@ const fn column(header: &'static str, cell: Cell) -> Column {
 pub const COLUMNS: &[Column] = &[
     text("id", |one| one.id.to_string()),
     text("date", |one| one.when.date.to_string()),
-    text("when", |one| one.said.clone()),
-    text("who", |one| one.who.clone()),
-    text("machine", |one| one.fill.machine.name.clone()),
+    text("when", |one| one.said.to_string()),
+    text("who", |one| one.who.to_string()),
+    text("machine", |one| one.fill.machine.name.to_string()),
     text("areas", |one| names(&one.fill.areas)),
-    text("product", |one| one.fill.product.name.clone()),
-    text("floor", |one| one.fill.floor.name.clone()),
-    text("standard", |one| one.fill.standard.name.clone()),
+    text("product", |one| one.fill.product.name.to_string()),
+    text("floor", |one| one.fill.floor.name.to_string()),
+    text("standard", |one| one.fill.standard.name.to_string()),
     text("version", |one| if one.fill.version == 0 { String::new() } else { one.fill.version.to_string() }),
     column("concentrate planned", Cell::Dose(|one| &one.fill.concentrate)),
     column("concentrate measured", Cell::Dose(|one| &one.fill.measured)),
-    text("measured as shown", |one| one.fill.measured.text.clone()),
+    text("measured as shown", |one| one.fill.measured.text.to_string()),
     column("water planned", Cell::Tank(|one| &one.fill.water)),
     column("tank level", Cell::Tank(|one| &one.fill.level)),
     column("reading", Cell::Reading(Scale::Active, "mg_per_l")),
     column("reading", Cell::Reading(Scale::Ratio, "percent")),
-    text("reading as shown", |one| one.fill.reading.text.clone()),
+    text("reading as shown", |one| one.fill.reading.text.to_string()),
     text("deviation", |one| one.fill.deviation.code().to_owned()),
-    text("reason", |one| one.reason.clone()),
+    text("reason", |one| one.reason.to_string()),
     text("drain", |one| one.fill.checklist.drain.code().to_owned()),
     text("rinse", |one| one.fill.checklist.rinse.code().to_owned()),
     text("filters", |one| one.fill.checklist.filters.code().to_owned()),
     text("bag or brush", |one| one.fill.checklist.brush.code().to_owned()),
     text("squeegee", |one| one.fill.checklist.squeegee.code().to_owned()),
-    text("notes", |one| one.notes.clone()),
+    text("notes", |one| one.notes.to_string()),
     text("corrections", |one| one.corrections.iter().map(ToString::to_string).collect::<Vec<_>>().join("; ")),
     text("struck", |one| if one.fill.struck { "yes" } else { "no" }.to_owned()),
 ];
 
 fn names(all: &[Named]) -> String {
-    all.iter().map(|one| one.name.as_str()).collect::<Vec<_>>().join("; ")
+    all.iter().map(|one| &*one.name).collect::<Vec<_>>().join("; ")
 }
 
 /// Fills as CSV, RFC 4180, a row each, as they stand after their corrections.

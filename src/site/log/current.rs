@@ -4,7 +4,9 @@ use super::fill::{self, Fill};
 use super::merge::same;
 use super::{Id, Kind, Log, Part, Record, When};
 use serde_json::{Map, Value};
+use std::cmp::Ordering;
 use std::collections::HashMap;
+use std::sync::Arc;
 
 /// A fill as it stands.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -14,15 +16,15 @@ pub struct Current {
     /// When it was written down.
     pub when: When,
     /// The same, as it was given.
-    pub said: String,
+    pub said: Arc<str>,
     /// What it says now.
     pub fill: Fill,
     /// Initials of who did it; empty for nobody named, or erased.
-    pub who: String,
+    pub who: Arc<str>,
     /// Why it was done otherwise.
-    pub reason: String,
+    pub reason: Arc<str>,
     /// Notes.
-    pub notes: String,
+    pub notes: Arc<str>,
     /// Its corrections, in the order in which they count.
     pub corrections: Vec<Id>,
     /// Whether another record has the same device and number.
@@ -56,34 +58,62 @@ pub struct View {
 /// assert_eq!(log.records()[0].fill, Fill::default());
 /// ```
 pub fn current(log: &Log) -> View {
-    let mut view = View::default();
-    let mut corrections: Vec<(i64, &Record)> = Vec::new();
-    for chain in log.records().chunk_by(|one, next| one.device == next.device) {
-        let mut latest = i64::MIN;
-        for group in chain.chunk_by(same) {
-            // Where there are two, the log has one whose hash is right in front.
-            let record = &group[0];
-            let Some(when) = When::read(&record.when) else { continue };
-            latest = latest.max(when.instant());
-            match record.kind {
-                Kind::Fill => view.fills.push(first(record, when, group.len() > 1)),
-                Kind::Correction => corrections.push((latest, record)),
-                Kind::Erasure | Kind::Unsaid => {}
+    let mut folding = Folding::default();
+    for group in log.records().chunk_by(same) {
+        folding.take(group);
+    }
+    folding.view()
+}
+
+/// [`current()`] of records that come one by one: no log has to be in memory.
+#[derive(Clone, Debug, Default)]
+pub struct Folding {
+    fills: Vec<Current>,
+    corrections: Vec<(i64, Record)>,
+    latest: HashMap<String, i64>,
+}
+
+impl Folding {
+    /// Takes the records of one device and number: one, or where there are several all of them, in the order in
+    /// which [`Log::of`] puts them. Those of one device come in the order of their numbers.
+    pub fn take(&mut self, group: &[Record]) {
+        let Some(record) = group.first() else { return };
+        let Some(when) = When::read(&record.when) else { return };
+        let latest = match self.latest.get_mut(&record.device) {
+            Some(latest) => latest,
+            None => self.latest.entry(record.device.clone()).or_insert(i64::MIN),
+        };
+        *latest = when.instant().max(*latest);
+        match record.kind {
+            Kind::Fill => self.fills.push(first(record, when, group.len() > 1)),
+            Kind::Correction => self.corrections.push((*latest, record.clone())),
+            Kind::Erasure | Kind::Unsaid => {}
+        }
+    }
+
+    /// The instant that the last correction of a device counts by, none of whose records counts as earlier than
+    /// one before it: seconds since 1970.
+    pub fn latest(&self, device: &str) -> Option<i64> {
+        self.latest.get(device).copied()
+    }
+
+    /// The fills as they stand.
+    pub fn view(self) -> View {
+        let Self { mut fills, mut corrections, .. } = self;
+        fills.sort_by(Current::by_time);
+        let places: HashMap<String, usize> =
+            if corrections.is_empty() { HashMap::new() } else { places(&fills) };
+        // Stable: those of one device at one time stay in the order of its chain.
+        corrections.sort_by_key(|(when, _)| *when);
+        let mut astray = Vec::new();
+        for (_, record) in corrections {
+            let fill = places.get(&record.of).and_then(|place| fills.get_mut(*place));
+            if !fill.is_some_and(|fill| fill.correct(&record)) {
+                astray.push(record.id());
             }
         }
+        View { fills, astray }
     }
-    view.fills.sort_by(|a, b| (a.when.instant(), &a.id).cmp(&(b.when.instant(), &b.id)));
-    let places: HashMap<String, usize> =
-        if corrections.is_empty() { HashMap::new() } else { places(&view.fills) };
-    // Stable: those of one device at one time stay in the order of its chain.
-    corrections.sort_by_key(|(when, _)| *when);
-    for (_, record) in corrections {
-        let fill = places.get(&record.of).and_then(|place| view.fills.get_mut(*place));
-        if !fill.is_some_and(|fill| fill.correct(record)) {
-            view.astray.push(record.id());
-        }
-    }
-    view
 }
 
 fn places(fills: &[Current]) -> HashMap<String, usize> {
@@ -94,19 +124,32 @@ fn first(record: &Record, when: When, contested: bool) -> Current {
     Current {
         id: record.id(),
         when,
-        said: record.when.clone(),
+        said: record.when.as_str().into(),
         fill: record.fill.clone(),
-        who: record.words.who.text.clone(),
-        reason: record.words.reason.text.clone(),
-        notes: record.words.notes.text.clone(),
+        who: record.words.who.text.as_str().into(),
+        reason: record.words.reason.text.as_str().into(),
+        notes: record.words.notes.text.as_str().into(),
         corrections: Vec::new(),
         contested,
     }
 }
 
 impl Current {
+    /// The order of a view: by time, then by id.
+    pub fn by_time(&self, other: &Self) -> Ordering {
+        (self.when.instant(), &self.id).cmp(&(other.when.instant(), &other.id))
+    }
+
+    /// The fill of a record before its corrections; none where it is no fill.
+    ///
+    /// * `contested`: whether another record has the same device and number.
+    pub fn of(record: &Record, contested: bool) -> Option<Self> {
+        let when = When::read(&record.when)?;
+        (record.kind == Kind::Fill).then(|| first(record, when, contested))
+    }
+
     /// Puts the values of a correction in; whether they could be read.
-    fn correct(&mut self, record: &Record) -> bool {
+    pub fn correct(&mut self, record: &Record) -> bool {
         let mut fields: Map<String, Value> = fill::value(&self.fill);
         fields.extend(record.changes.clone());
         let Ok(fill) = fill::of_value(&fields) else { return false };
@@ -115,7 +158,7 @@ impl Current {
             [(&mut self.who, Part::Who), (&mut self.reason, Part::Reason), (&mut self.notes, Part::Notes)];
         // One that was erased is no longer what was there before, either.
         for (text, part) in texts.into_iter().filter(|(_, part)| !record.seals.get(*part).is_empty()) {
-            text.clone_from(&record.words.get(part).text);
+            *text = record.words.get(part).text.as_str().into();
         }
         self.corrections.push(record.id());
         true

@@ -4,14 +4,15 @@ use super::Si;
 use crate::coded::coded;
 use crate::document::shaped as document;
 use serde_json::{Map, Value};
+use std::sync::Arc;
 
 document! {
     /// A record of the site as it was then: what it is called may change, and it may be gone.
     Named {
         /// Its id.
-        id: String,
+        id: Arc<str>,
         /// Its name at that time.
-        name: String,
+        name: Arc<str>,
     }
 }
 
@@ -21,7 +22,7 @@ document! {
         /// In SI units, or unknown.
         si: Si,
         /// As it was shown, with its unit.
-        text: String,
+        text: Arc<str>,
     }
 }
 
@@ -47,7 +48,7 @@ document! {
         /// In SI units, or unknown.
         si: Si,
         /// As it was shown, with its unit.
-        text: String,
+        text: Arc<str>,
     }
 }
 
@@ -160,14 +161,14 @@ impl Amount {
     /// assert_eq!(Amount::new(0.001, "1 L").si.value(), Some(0.001));
     /// assert_eq!(Amount::new(f64::NAN, "–").si.value(), None);
     /// ```
-    pub fn new(si: f64, text: impl Into<String>) -> Self {
+    pub fn new(si: f64, text: impl Into<Arc<str>>) -> Self {
         Self { si: Si::new(si).unwrap_or_default(), text: text.into() }
     }
 }
 
 impl Named {
     /// A record by its id and its name.
-    pub fn new(id: impl Into<String>, name: impl Into<String>) -> Self {
+    pub fn new(id: impl Into<Arc<str>>, name: impl Into<Arc<str>>) -> Self {
         Self { id: id.into(), name: name.into() }
     }
 }

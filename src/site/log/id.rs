@@ -1,19 +1,20 @@
 //! Which record of which device.
 
 use std::fmt;
+use std::sync::Arc;
 
 /// A device and the place of the record in its chain, from 1: no two records that were ever made share it.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Id {
     /// The device, as [`Id::is_device`] has it.
-    pub device: String,
+    pub device: Arc<str>,
     /// From 1, without gaps.
     pub number: u64,
 }
 
 impl Id {
     /// The record of a device with a number.
-    pub fn new(device: impl Into<String>, number: u64) -> Self {
+    pub fn new(device: impl Into<Arc<str>>, number: u64) -> Self {
         Self { device: device.into(), number }
     }
 
@@ -28,7 +29,7 @@ impl Id {
     /// ```
     /// use brimline::site::log::Id;
     /// let id = Id::read("station-1/12").unwrap();
-    /// assert_eq!((id.device.as_str(), id.number, id.to_string().as_str()), ("station-1", 12, "station-1/12"));
+    /// assert_eq!((&*id.device, id.number, id.to_string().as_str()), ("station-1", 12, "station-1/12"));
     /// assert_eq!(Id::read("station-1/012"), None);
     /// ```
     pub fn read(text: &str) -> Option<Self> {

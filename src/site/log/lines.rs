@@ -131,33 +131,87 @@ impl Opened {
 /// assert_eq!((cut.flaws[0].line, cut.flaws[0].flaw.code()), (2, "log-cut-off"));
 /// ```
 pub fn read(file: impl AsRef<[u8]>) -> Result<Opened, Refusal> {
-    let file = file.as_ref();
-    if file.len() > MOST_BYTES {
-        return Err(Refusal { place: Place::Bytes(file.len()), reason: Reason::TooLarge(MOST_BYTES) });
+    let mut lines = Lines::of(file.as_ref())?;
+    let mut records = Vec::new();
+    while let Some(read) = lines.next() {
+        records.extend(read.map(|(record, _)| record));
     }
-    let mut lines = file.split(|byte| *byte == b'\n').enumerate().peekable();
-    let (_, first) = lines.next().unwrap_or_default();
-    let mut envelope = Envelope::open(first, KIND, SCHEMA, &["heads"])?;
-    let heads = document(&envelope.take("heads")?, "heads")?;
-    let mut opened =
-        Opened { schema: envelope.schema, heads, records: Vec::new(), flaws: Vec::new(), more: 0 };
-    while let Some((index, bytes)) = lines.next() {
-        if bytes.trim_ascii().is_empty() {
-            continue;
+    let Lines { schema, heads, flaws, more, .. } = lines;
+    Ok(Opened { schema, heads, records, flaws, more })
+}
+
+/// [`read()`] line by line, for whoever has other things to do in between.
+#[derive(Clone, Debug)]
+pub struct Lines<'a> {
+    /// The version that the file states.
+    pub schema: u32,
+    /// Where it says that each chain ends.
+    pub heads: Vec<Head>,
+    /// The first [`MOST_FLAWS`] lines that are not taken.
+    pub flaws: Vec<LineFlaw>,
+    /// How many more there are.
+    pub more: usize,
+    file: &'a [u8],
+    at: usize,
+    line: usize,
+}
+
+impl<'a> Lines<'a> {
+    /// Reads the first line.
+    ///
+    /// # Errors
+    /// As [`read()`].
+    pub fn of(file: &'a [u8]) -> Result<Self, Refusal> {
+        if file.len() > MOST_BYTES {
+            return Err(Refusal { place: Place::Bytes(file.len()), reason: Reason::TooLarge(MOST_BYTES) });
+        }
+        let mut lines =
+            Self { schema: 0, heads: Vec::new(), flaws: Vec::new(), more: 0, file, at: 0, line: 0 };
+        let first = lines.bytes().unwrap_or_default();
+        let mut envelope = Envelope::open(first, KIND, SCHEMA, &["heads"])?;
+        lines.heads = document(&envelope.take("heads")?, "heads")?;
+        lines.schema = envelope.schema;
+        Ok(lines)
+    }
+
+    /// The bytes that are read.
+    pub fn at(&self) -> usize {
+        self.at.min(self.file.len())
+    }
+
+    /// The next line without its end; none at the end of the file.
+    fn bytes(&mut self) -> Option<&'a [u8]> {
+        let left = self.file.get(self.at..)?;
+        let length = left.iter().position(|byte| *byte == b'\n').unwrap_or(left.len());
+        // Past the end once the last line is read, whether it had an end of its own or not.
+        self.at += length + 1;
+        self.line += 1;
+        left.get(..length)
+    }
+}
+
+impl<'a> Iterator for Lines<'a> {
+    /// The record of a line and its bytes; none for a line that is blank, or has a flaw.
+    type Item = Option<(Record, &'a [u8])>;
+
+    fn next(&mut self) -> Option<Self::Item> {
+        let bytes = self.bytes()?.trim_ascii();
+        if bytes.is_empty() {
+            return Some(None);
         }
         match record(bytes) {
-            Ok(record) => opened.records.push(record),
-            Err(_) if opened.flaws.len() == MOST_FLAWS => opened.more += 1,
+            Ok(record) => return Some(Some((record, bytes))),
+            Err(_) if self.flaws.len() == MOST_FLAWS => self.more += 1,
             Err(flaw) => {
                 // The last line has an end of its own unless the file was cut off, in a character perhaps.
                 let is_part =
                     matches!(&flaw, Flaw::Json(Refusal { reason: Reason::CutOff | Reason::NotText, .. }));
-                let flaw = if is_part && lines.peek().is_none() { Flaw::CutOff } else { flaw };
-                opened.flaws.push(LineFlaw { line: index + 1, flaw: at_line(flaw, index + 1) });
+                let flaw = if is_part && self.at > self.file.len() { Flaw::CutOff } else { flaw };
+                self.flaws.push(LineFlaw { line: self.line, flaw: at_line(flaw, self.line) });
             }
         }
+        Some(None)
     }
-    Ok(opened)
 }
 
 pub(super) fn record(bytes: &[u8]) -> Result<Record, Flaw> {

@@ -88,9 +88,9 @@ impl Log {
         }
         for record in &mut self.records {
             let id = record.id().to_string();
-            for part in Part::ALL.iter().filter(|part| gone.contains(&(id.clone(), **part))) {
-                *record.words.get_mut(*part) = super::Text::default();
-            }
+            let parts: Vec<Part> =
+                Part::ALL.iter().copied().filter(|part| gone.contains(&(id.clone(), *part))).collect();
+            record.blank(&parts);
         }
     }
 }

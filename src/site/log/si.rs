@@ -37,6 +37,11 @@ impl Si {
         (0.0..MOST).contains(&value).then(|| Self(Some(rounded(value))))
     }
 
+    /// A value that is rounded already, as [`Si::value`] gave it.
+    pub(super) fn kept(value: f64) -> Option<Self> {
+        (0.0..MOST).contains(&value).then_some(Self(Some(value)))
+    }
+
     /// The value, where it is known.
     pub fn value(self) -> Option<f64> {
         self.0

@@ -9,6 +9,7 @@ view-fill = Fill
 view-flow = Flow
 view-shift = Shift
 view-cautions = Cautions
+view-log = Log
 view-site = Site
 skip = Skip to the question
 units = Units

@@ -9,6 +9,8 @@ mod sheet;
 mod standard;
 mod trial;
 
+pub use sheet::sheet;
+
 use crate::form::Action;
 use crate::form::action::{Line, Shelf};
 use crate::page::components::{Choice, Text, choice, named, print_part, text_field};

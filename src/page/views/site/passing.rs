@@ -6,6 +6,7 @@ mod told;
 
 pub use changes::Taking;
 pub use keys::Keys;
+pub use told::refusal;
 
 use crate::page::keep::{download, keys as kept};
 use crate::page::shared::Shared;

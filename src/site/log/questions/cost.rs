@@ -68,9 +68,9 @@ pub fn cost<'a>(fills: impl IntoIterator<Item = &'a Current>, prices: &Prices) -
         if let Some((price, water)) = prices.water.zip(volume(one.fill.water.si)) {
             sum.water += price * water;
         }
-        let price = of.get(one.fill.product.id.as_str());
+        let price = of.get(&*one.fill.product.id);
         if price.is_none() {
-            unpriced.insert(one.fill.product.id.as_str());
+            unpriced.insert(&*one.fill.product.id);
         }
         match (price, used(one)) {
             (Some(price), Some((volume, was_measured))) => {

@@ -74,7 +74,7 @@ pub fn drift<'a>(fills: impl IntoIterator<Item = &'a Current>, scale: Scale) -> 
     for one in fills {
         let reading = Some(&one.fill.reading).filter(|reading| reading.scale == scale);
         let Some(y) = reading.and_then(|reading| reading.si.value()) else { continue };
-        let own = (one.fill.product.id.as_str(), one.fill.standard.id.as_str(), one.fill.version);
+        let own = (&*one.fill.product.id, &*one.fill.standard.id, one.fill.version);
         if *recipe.get_or_insert(own) != own {
             return Err(DriftMistake::Mixed);
         }

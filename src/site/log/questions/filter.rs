@@ -33,18 +33,18 @@ pub struct Filter {
 impl Filter {
     /// The fills that have it, in their order.
     pub fn of<'a>(&'a self, fills: &'a [Current]) -> impl Iterator<Item = &'a Current> + Clone {
-        fills.iter().filter(|one| self.lets(one))
+        fills.iter().filter(|one| !one.fill.struck && self.fits(one))
     }
 
-    fn lets(&self, one: &Current) -> bool {
+    /// Whether a fill has it, written down by mistake or not.
+    pub fn fits(&self, one: &Current) -> bool {
         let is = |wanted: &str, found: &str| wanted.is_empty() || wanted == found;
-        !one.fill.struck
-            && is(&self.product, &one.fill.product.id)
+        is(&self.product, &one.fill.product.id)
             && is(&self.machine, &one.fill.machine.id)
             && is(&self.standard, &one.fill.standard.id)
             // A time that was read begins with its month as it stands.
             && (self.month.is_empty() || one.said.get(..7) == Some(self.month.as_str()))
             && (self.who.is_empty() || one.who.trim().to_lowercase() == self.who.trim().to_lowercase())
-            && (self.area.is_empty() || one.fill.areas.iter().any(|area| area.id == self.area))
+            && (self.area.is_empty() || one.fill.areas.iter().any(|area| *area.id == *self.area))
     }
 }

@@ -1,6 +1,7 @@
 //! What was left undone at the end of a shift.
 
 use crate::site::log::{Checklist, Current, Id, Task};
+use std::sync::Arc;
 
 /// A shift whose machine was left with something undone.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -8,11 +9,11 @@ pub struct Missed {
     /// The fill.
     pub id: Id,
     /// When, as it was given.
-    pub when: String,
+    pub when: Arc<str>,
     /// The machine's name.
-    pub machine: String,
+    pub machine: Arc<str>,
     /// Who, where it is known.
-    pub who: String,
+    pub who: Arc<str>,
     /// The codes of the tasks.
     pub tasks: Vec<&'static str>,
 }

@@ -74,7 +74,7 @@ pub fn supply<'a>(
     let (mut sum, mut assumed, mut unknown) = (Volume::ZERO, 0, 0);
     let (mut first, mut product): (Option<Date>, Option<&str>) = (None, None);
     for one in fills.into_iter().filter(|one| one.when.date <= until) {
-        let id = one.fill.product.id.as_str();
+        let id = &*one.fill.product.id;
         if *product.get_or_insert(id) != id {
             return Err(SupplyMistake::Products);
         }

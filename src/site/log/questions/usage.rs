@@ -104,13 +104,13 @@ pub fn usage<'a>(fills: impl IntoIterator<Item = &'a Current>, by: By) -> Vec<Us
         }
     };
     for one in fills {
-        let named = |named: &'a Named| (named.id.as_str(), named.name.as_str());
+        let named = |named: &'a Named| (&*named.id, &*named.name);
         let (key, name) = match by {
             By::Product => named(&one.fill.product),
             By::Machine => named(&one.fill.machine),
             By::Standard => named(&one.fill.standard),
             By::Month => (one.said.get(..7).unwrap_or_default(), one.said.get(..7).unwrap_or_default()),
-            By::Who => (one.who.as_str(), one.who.as_str()),
+            By::Who => (&*one.who, &*one.who),
             By::Area if one.fill.areas.is_empty() => ("", ""),
             By::Area => {
                 // An area that a fill names twice has it once.

@@ -1,0 +1,18 @@
+//! The log: the fill to write down out of what Fill shows, what a person adds or corrects, and what the log is asked.
+//!
+//! Pure: the fills as they stand and today's date are the caller's.
+
+pub mod asked;
+mod draft;
+mod entered;
+mod plan;
+mod reminder;
+mod sought;
+mod today;
+
+pub use draft::{Counted, Draft, Part};
+pub use entered::{Base, DOSES, Entered, Lack, TANKS, filled, scale_unit, words};
+pub use plan::{Shown, measured_remark, plan, reading};
+pub use reminder::{LATE_DAYS, LATE_RECORDS, reminder};
+pub use sought::{Choices, Sought, choices};
+pub use today::{Day, end_of_shift, left_undone};

@@ -1,0 +1,47 @@
+//! What was left undone at the end of a shift.
+
+use super::{Told, count};
+use crate::answer::{Fact, Remark, Weight};
+use crate::site::log::questions::{Missed, TaskCount, missed, tasks};
+use crate::site::log::{Current, Task};
+
+/// So many shifts are listed one by one.
+const LISTED: usize = 100;
+
+/// What was left undone.
+#[derive(Clone, Debug, Default)]
+pub struct Undone {
+    /// The answer.
+    pub told: Told,
+    /// How often each task was done.
+    pub tasks: Vec<TaskCount>,
+    /// The latest shifts with something undone, the newest first.
+    pub shifts: Vec<Missed>,
+    /// How many shifts there are.
+    pub all: usize,
+}
+
+/// What was left undone at the ends of shifts. A fill that nobody ticked off tells nothing, and is not counted.
+pub fn undone<'a>(fills: impl IntoIterator<Item = &'a Current> + Clone) -> Undone {
+    let asked = |one: &&Current| one.fill.checklist.tasks().iter().any(|(_, task)| *task != Task::NotAsked);
+    let fills_asked = fills.clone().into_iter().filter(asked).count();
+    let all = fills.clone().into_iter().count();
+    let tasks = tasks(fills.clone()).to_vec();
+    let mut shifts = missed(fills);
+    shifts.reverse();
+    let most = tasks.iter().max_by_key(|task| task.not_done).filter(|task| task.not_done > 0);
+    let mut told = Told { fills: all, uncounted: all - fills_asked, ..Told::default() };
+    let said = match most {
+        _ if fills_asked == 0 => Remark::new("remark-log-undone-unasked", Weight::Assumed),
+        None => Remark::new("remark-log-undone-none", Weight::Assumed).value("n", count(fills_asked)),
+        Some(most) => Remark::new("remark-log-undone", Weight::Assumed)
+            .value("n", count(fills_asked))
+            .value("missed", count(shifts.len()))
+            .with("task", Fact::Key(format!("log-task-{}", most.task)))
+            .value("times", count(most.not_done)),
+    };
+    told.answer.remark(said);
+    let listed = shifts.len();
+    shifts.truncate(LISTED);
+    Undone { told, tasks, shifts, all: listed }
+}

@@ -1,0 +1,81 @@
+//! What is typed about the log on this device and not yet written down.
+//!
+//! It holds initials and notes, so it stays on the device: no saved answer and no passed-on site carries it.
+
+use super::{Entered, Sought};
+use crate::coded::coded;
+use crate::document::document;
+use crate::site::Entry;
+use crate::site::log::questions::By;
+
+coded! {
+    /// What is done on Log.
+    #[derive(Default)]
+    Part {
+        /// Looks at the fills.
+        #[default]
+        Fills = "fills",
+        /// Ticks off the end of the shift.
+        Shift = "shift",
+        /// Asks.
+        Questions = "questions",
+        /// Saves, opens, checks and erases.
+        Keep = "keep",
+    }
+}
+
+document! {
+    /// What was counted on the shelf.
+    Counted {
+        /// The id of the product.
+        product: String,
+        /// Containers, parts of one among them.
+        containers: Entry = Entry::new("", "one"),
+        /// The day, year-month-day.
+        day: String,
+    }
+}
+
+document! {
+    /// All of it.
+    Draft {
+        /// Initials of who works at this device.
+        by: String,
+        /// What is being done.
+        part: Part,
+        /// What a person adds to the fill that Fill shows.
+        fill: Entered,
+        /// A fill that is written down by hand.
+        hand: Entered,
+        /// Whether it is being written.
+        by_hand: bool,
+        /// The record that is being corrected, `device/number`; empty for none.
+        of: String,
+        /// It as it shall be.
+        correction: Entered,
+        /// Which fills are looked at.
+        sought: Sought,
+        /// What use is counted by.
+        by_what: By = By::Product,
+        /// What stands on the shelf.
+        stock: Vec<Counted>,
+        /// Initials that are to be erased.
+        erase: String,
+    }
+}
+
+impl Draft {
+    /// What was counted of a product; blank where nobody has.
+    pub fn counted(&self, product: &str) -> Counted {
+        let found = self.stock.iter().find(|one| one.product == product).cloned();
+        found.unwrap_or_else(|| Counted { product: product.to_owned(), ..Counted::default() })
+    }
+
+    /// The same with another count.
+    #[must_use]
+    pub fn with_count(mut self, counted: Counted) -> Self {
+        self.stock.retain(|one| one.product != counted.product);
+        self.stock.push(counted);
+        self
+    }
+}

@@ -1,0 +1,321 @@
+//! What a person types into a record: beside Fill's answer, by hand, or to correct one.
+
+use crate::document::document;
+use crate::error::Mistake;
+use crate::limits::{self, Limit};
+use crate::number::{Marks, plain};
+use crate::site::log::{Amount, Current, Deviation, Fill, Named, Part, Reading, Scale, Si, Words};
+use crate::site::{Entry, Record, Site, Standing};
+use crate::units::{Kind, System, unit};
+
+/// The units of a dose on the log.
+pub const DOSES: &[&str] = &["floz_us", "ml", "l", "gal_us", "floz_imp", "gal_imp"];
+/// The units of what a tank takes.
+pub const TANKS: &[&str] = &["gal_us", "l", "gal_imp"];
+
+/// Digits of an amount in a field. One that nobody touches keeps all that it has.
+const SHOWN: i32 = 5;
+
+document! {
+    /// The fields of a record as they were typed.
+    Entered {
+        /// The id of the machine; empty for none.
+        machine: String,
+        /// The id of the product.
+        product: String,
+        /// The id of the floor.
+        floor: String,
+        /// The ids of the areas.
+        areas: Vec<String>,
+        /// Concentrate as planned.
+        concentrate: Entry = Entry::new("", "floz_us"),
+        /// Water as planned.
+        water: Entry = Entry::new("", "gal_us"),
+        /// How far the tank was filled.
+        level: Entry = Entry::new("", "gal_us"),
+        /// Concentrate as it was measured out.
+        measured: Entry = Entry::new("", "floz_us"),
+        /// What the reading tells.
+        scale: Scale,
+        /// The reading.
+        reading: Entry = Entry::new("", "one"),
+        /// What was done otherwise.
+        deviation: Deviation,
+        /// Initials of who did it.
+        who: String,
+        /// Why it was done otherwise.
+        reason: String,
+        /// Notes.
+        notes: String,
+        /// Why it is corrected.
+        why: String,
+    }
+}
+
+/// What keeps a record from being written, each with its word key.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Lack {
+    /// A number, at the input of this name.
+    Number(&'static str, Mistake),
+    /// It was done otherwise, and nobody says why.
+    Reason,
+    /// A correction, and nobody says why.
+    Why,
+    /// A fill of nothing.
+    Product,
+    /// A reading that does not say of what.
+    Scale,
+}
+
+impl Lack {
+    /// The input that it is about.
+    pub const fn at(&self) -> &'static str {
+        match self {
+            Self::Number(name, _) => name,
+            Self::Reason => "log-reason",
+            Self::Why => "log-why",
+            Self::Product => "log-product",
+            Self::Scale => "log-scale",
+        }
+    }
+}
+
+/// What a record is before a person changes it, and how that reads in the fields.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Base {
+    /// The record.
+    pub fill: Fill,
+    /// Its fields.
+    pub entered: Entered,
+}
+
+impl Base {
+    /// A record as it stands, in the reader's units.
+    pub fn of(one: &Current, system: System, marks: Marks) -> Self {
+        let fill = &one.fill;
+        let ids = |all: &[Named]| all.iter().map(|area| area.id.to_string()).collect();
+        let amount = |amount: &Amount, kind: Kind| {
+            let shown = kind.unit(system);
+            let code = shown.map_or("", |unit| unit.code);
+            let text = amount.si.value().zip(shown);
+            Entry::new(
+                text.map_or(String::new(), |(si, unit)| plain(unit.from_si(si), SHOWN, marks.decimal)),
+                code,
+            )
+        };
+        let scale = fill.reading.scale;
+        let read = fill.reading.si.value().zip(unit(scale_unit(scale)));
+        let read = read.map_or(String::new(), |(si, unit)| plain(unit.from_si(si), SHOWN, marks.decimal));
+        let entered = Entered {
+            machine: fill.machine.id.to_string(),
+            product: fill.product.id.to_string(),
+            floor: fill.floor.id.to_string(),
+            areas: ids(&fill.areas),
+            concentrate: amount(&fill.concentrate, Kind::Dose),
+            water: amount(&fill.water, Kind::Fill),
+            level: amount(&fill.level, Kind::Fill),
+            measured: amount(&fill.measured, Kind::Dose),
+            scale,
+            reading: Entry::new(read, scale_unit(scale)),
+            deviation: fill.deviation,
+            who: one.who.to_string(),
+            reason: one.reason.to_string(),
+            notes: one.notes.to_string(),
+            why: String::new(),
+        };
+        Self { fill: fill.clone(), entered }
+    }
+}
+
+/// The unit in which a scale is typed.
+pub const fn scale_unit(scale: Scale) -> &'static str {
+    match scale {
+        Scale::None => "one",
+        Scale::Active => "mg_per_l",
+        Scale::Ratio => "percent",
+    }
+}
+
+/// The record that the fields say. What nobody changed stays as it was shown.
+///
+/// * `base`: the record before, and its fields.
+/// * `write`: an entry with its unit, as people read it.
+///
+/// # Errors
+/// [`Lack`]: all that is in the way, in the order of the fields. An amount left empty is unknown.
+///
+/// ```
+/// use brimline::form::log::{Base, Entered, filled};
+/// use brimline::{number::Marks, site::{Entry, Site}};
+/// let site = Site::default();
+/// let entered = Entered { product: "p".into(), measured: Entry::new("600", "ml"), ..Entered::default() };
+/// let fill = filled(&Base::default(), &entered, &site, Marks::POINT, &|entry| entry.text.clone()).unwrap();
+/// assert_eq!(fill.measured.si.value(), Some(0.0006));
+/// ```
+pub fn filled(
+    base: &Base,
+    entered: &Entered,
+    site: &Site,
+    marks: Marks,
+    write: &dyn Fn(&Entry) -> String,
+) -> Result<Fill, Vec<Lack>> {
+    let was = &base.entered;
+    let mut lacks = Vec::new();
+    let mut amount = |name, was: &Entry, now: &Entry, before: &Amount, limit: &'static Limit| {
+        if was == now {
+            return before.clone();
+        }
+        read(now, limit, marks, write)
+            .unwrap_or_else(|mistake| {
+                lacks.push(Lack::Number(name, mistake));
+                None
+            })
+            .unwrap_or_default()
+    };
+    let old = &base.fill;
+    let dose = &limits::MACHINE_DOSE;
+    let concentrate =
+        amount("log-concentrate", &was.concentrate, &entered.concentrate, &old.concentrate, dose);
+    let water = amount("log-water", &was.water, &entered.water, &old.water, &limits::RESIDUE);
+    let level = amount("log-level", &was.level, &entered.level, &old.level, &limits::RESIDUE);
+    // Nothing measured out is an amount, too.
+    let measured = amount("log-measured", &was.measured, &entered.measured, &old.measured, &limits::RESIDUE);
+    let reading = if (was.scale, &was.reading) == (entered.scale, &entered.reading) {
+        old.reading.clone()
+    } else {
+        reading(entered, marks, write, &mut lacks)
+    };
+    let machine = named(&site.machines, &was.machine, &entered.machine, &old.machine);
+    let product = named(&site.products, &was.product, &entered.product, &old.product);
+    let floor = named(&site.floors, &was.floor, &entered.floor, &old.floor);
+    let areas = if was.areas == entered.areas {
+        old.areas.clone()
+    } else {
+        let area = |id: &String| {
+            let known = old.areas.iter().find(|one| *one.id == **id).cloned();
+            known.unwrap_or_else(|| named(&site.areas, "", id, &Named::default()))
+        };
+        entered.areas.iter().map(area).collect()
+    };
+    let (standard, version) = if (&was.product, &was.floor) == (&entered.product, &entered.floor) {
+        (old.standard.clone(), old.version)
+    } else {
+        standard(site, &entered.product, &entered.floor)
+    };
+    if product.id.is_empty() {
+        lacks.push(Lack::Product);
+    }
+    if entered.deviation != Deviation::None && entered.reason.trim().is_empty() {
+        lacks.push(Lack::Reason);
+    }
+    if !lacks.is_empty() {
+        return Err(lacks);
+    }
+    Ok(Fill {
+        machine,
+        areas,
+        product,
+        floor,
+        standard,
+        version,
+        concentrate,
+        water,
+        level,
+        measured,
+        reading,
+        deviation: entered.deviation,
+        ..old.clone()
+    })
+}
+
+/// What was typed as an amount; none where nothing was.
+fn read(
+    entry: &Entry,
+    limit: &'static Limit,
+    marks: Marks,
+    write: &dyn Fn(&Entry) -> String,
+) -> Result<Option<Amount>, Mistake> {
+    let volume = entry.read_optional::<crate::units::Volume>(limit, marks)?;
+    Ok(volume.map(|volume| Amount::new(crate::units::Quantity::si(volume), write(entry))))
+}
+
+fn reading(
+    entered: &Entered,
+    marks: Marks,
+    write: &dyn Fn(&Entry) -> String,
+    lacks: &mut Vec<Lack>,
+) -> Reading {
+    use crate::units::{MassConcentration, Quantity, VolumeFraction};
+    let entry = Entry::new(entered.reading.text.clone(), scale_unit(entered.scale));
+    if entry.text.trim().is_empty() {
+        return Reading::default();
+    }
+    let si = match entered.scale {
+        Scale::None => {
+            lacks.push(Lack::Scale);
+            return Reading::default();
+        }
+        Scale::Active => entry.read::<MassConcentration>(&limits::ACTIVE, marks).map(Quantity::si),
+        Scale::Ratio => entry.read::<VolumeFraction>(&limits::READ_STRENGTH, marks).map(Quantity::si),
+    };
+    match si {
+        Ok(si) => {
+            Reading { scale: entered.scale, si: Si::new(si).unwrap_or_default(), text: write(&entry).into() }
+        }
+        Err(mistake) => {
+            lacks.push(Lack::Number("log-reading", mistake));
+            Reading::default()
+        }
+    }
+}
+
+/// A record of the site by its id, with the name that it has now.
+fn named<T: Record>(all: &[T], was: &str, id: &str, old: &Named) -> Named {
+    if was == id {
+        return old.clone();
+    }
+    if id.is_empty() {
+        return Named::default();
+    }
+    Named::new(id, all.iter().find(|one| one.id() == id).map_or(id, Record::name))
+}
+
+/// The standard in force for a product on a floor, and its version.
+pub(super) fn standard(site: &Site, product: &str, floor: &str) -> (Named, u32) {
+    let found = site
+        .standards
+        .iter()
+        .find(|one| one.standing == Standing::InForce && one.floor == floor && one.product == product);
+    found.map_or_else(Default::default, |one| (Named::new(one.id.clone(), one.name.clone()), one.version))
+}
+
+/// The texts of a record: those that differ from what stands, since an empty one in a correction leaves it as it was.
+///
+/// * `by`: initials of who writes it down.
+///
+/// ```
+/// use brimline::form::log::{Entered, words};
+/// let was = Entered { who: "AB".into(), notes: "cold".into(), ..Entered::default() };
+/// let is = Entered { who: "CD".into(), ..was.clone() };
+/// let words = words(&was, &is, "EF");
+/// assert_eq!((words.by.text.as_str(), words.who.text.as_str(), words.notes.text.as_str()), ("EF", "CD", ""));
+/// ```
+pub fn words(was: &Entered, is: &Entered, by: &str) -> Words {
+    let mut words = Words::default();
+    let by = by.trim();
+    if by != is.who.trim() {
+        words = words.with(Part::By, by);
+    }
+    let parts = [
+        (Part::Who, &was.who, &is.who),
+        (Part::Reason, &was.reason, &is.reason),
+        (Part::Notes, &was.notes, &is.notes),
+        (Part::Why, &was.why, &is.why),
+    ];
+    for (part, was, is) in parts {
+        if was.trim() != is.trim() {
+            words = words.with(part, is.trim());
+        }
+    }
+    words
+}

@@ -1,0 +1,108 @@
+//! The fill as Fill plans it, and how far what was measured out lies from that.
+
+use super::entered::{scale_unit, standard};
+use crate::answer::{Remark, Value, Weight};
+use crate::form::fill::{COARSE, Fill as Asked};
+use crate::form::station::reading::work;
+use crate::form::{Field, Typed, names};
+use crate::number::{Marks, plain};
+use crate::site::Entry;
+use crate::site::log::{Amount, Fill, Named, Scale};
+use crate::units::{Kind, Quantity, Volume, unit};
+
+/// The amounts as Fill shows them.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Shown {
+    /// The dose, in the measure on the wall.
+    pub dose: String,
+    /// The water.
+    pub water: String,
+    /// How far the tank is filled.
+    pub level: String,
+}
+
+/// The record of the fill that Fill shows; none while it shows no amount, or something stands in its way.
+///
+/// What is poured is planned: rounded to the measure where it is counted. A powder, or packets of one, has no volume;
+/// its text tells it, and no question can count it.
+///
+/// ```
+/// use brimline::form::{Typed, fill::work, log::{Shown, plan}};
+/// use brimline::number::Marks;
+/// let typed = Typed::default();
+/// let fill = plan(&typed, &work(&typed, Marks::POINT), &Shown::default()).unwrap();
+/// assert_eq!(fill.machine.id, typed.ask.machine);
+/// assert!(fill.concentrate.si.value().unwrap() > 0.0005);
+/// ```
+pub fn plan(typed: &Typed, fill: &Asked, shown: &Shown) -> Option<Fill> {
+    let answer = &fill.outcome.answer;
+    if answer.stopped() {
+        return None;
+    }
+    fill.headline()?;
+    let (machine, product, floor) = (typed.machine()?, typed.product()?, typed.floor());
+    let floor = floor.map(|floor| Named::new(&*floor.id, &*floor.name)).unwrap_or_default();
+    let (standard, version) = standard(&typed.site, &product.id, &floor.id);
+    let si = |all: &[&str]| {
+        let found = all.iter().find_map(|name| answer.get(name));
+        found.filter(|value| matches!(value.kind, Kind::Dose | Kind::Fill)).map_or(f64::NAN, |value| value.si)
+    };
+    Some(Fill {
+        machine: Named::new(&*machine.id, &*machine.name),
+        product: Named::new(&*product.id, &*product.name),
+        floor,
+        standard,
+        version,
+        concentrate: Amount::new(si(&[names::FILL_ROUNDED, names::FILL_DOSE]), &*shown.dose),
+        water: Amount::new(si(&[names::FILL_WATER]), &*shown.water),
+        level: Amount::new(si(&[names::FILL_TOTAL]), &*shown.level),
+        ..Fill::default()
+    })
+}
+
+/// That what was measured out is not what was planned: by more than half a graduation, or outside the label.
+///
+/// * `measured`: m³.
+pub fn measured_remark(typed: &Typed, fill: &Asked, measured: Volume, marks: Marks) -> Option<Remark> {
+    let answer = &fill.outcome.answer;
+    let value = |name| answer.get(name).map(|value| value.si);
+    let planned = value(names::FILL_ROUNDED).or_else(|| value(names::FILL_DOSE))?;
+    let label = value(names::LABEL_LOW).zip(value(names::LABEL_HIGH));
+    let off = measured.si() - planned;
+    let slack = 1e-9 * planned;
+    let remark = |code| {
+        Remark::new(code, Weight::Warn)
+            .value("measured", Value::new(measured, Kind::Dose))
+            .value("planned", Value::new(Volume::new(planned), Kind::Dose))
+    };
+    let entry = Field::MeasureStep.entry(typed);
+    let step = entry.and_then(|entry| entry.read::<Volume>(Field::MeasureStep.limit(), marks).ok());
+    let half = step.map_or(0.0, |step| step.si() / 2.0);
+    if off.abs() <= half + slack {
+        return None;
+    }
+    // A label of one number leaves as much room as Fill leaves a coarse measure.
+    let room = |low: f64, high: f64| if high > low * (1.0 + 1e-9) { 0.0 } else { COARSE };
+    if let Some((low, high)) = label
+        && (measured.si() < low * (1.0 - room(low, high)) - slack
+            || measured.si() > high * (1.0 + room(low, high)) + slack)
+    {
+        let told = remark("remark-log-outside-label");
+        return Some(told.window("label", Volume::new(low), Volume::new(high), Kind::Dose));
+    }
+    Some(remark(if off > 0.0 { "remark-log-more" } else { "remark-log-less" }))
+}
+
+/// What the job of reading the strength has worked out, as a reading of a record; none where it has not.
+pub fn reading(typed: &Typed, marks: Marks) -> Option<(Scale, Entry)> {
+    let done = work(typed, marks);
+    let value = |name| done.outcome.answer.get(name);
+    let (scale, value) = match (value(names::STATION_ACTIVE), value(names::STATION_STRENGTH)) {
+        (Some(active), _) => (Scale::Active, active),
+        (None, Some(strength)) => (Scale::Ratio, strength),
+        (None, None) => return None,
+    };
+    let unit = unit(scale_unit(scale))?;
+    // More digits than an instrument has say nothing.
+    Some((scale, Entry::new(plain(unit.from_si(value.si), 4, marks.decimal), unit.code)))
+}

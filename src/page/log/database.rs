@@ -1,0 +1,147 @@
+//! The database that the browser keeps: opened, brought up to date, and its transactions.
+//!
+//! | store | key | value |
+//! |---|---|---|
+//! | `records` | device, number, own hash | the record as its line: canonical JSON that any program reads |
+//! | `meta` | text | JSON: this device, the end of each chain, the last backup, what the blocks stand for |
+//! | `about` | device and number of a record, then device, number and hash of one that names it | JSON: what that one does |
+//! | `packed` | from 0 | a block of fills as they stand |
+//!
+//! Only `records` and the ends of chains in `meta` are more than a copy; the rest is made anew where it is missing.
+
+mod steps;
+mod transaction;
+
+pub use transaction::{Store, Transaction, after, key, range, read};
+
+use super::Trouble;
+use gloo::events::EventListener;
+use js_sys::{Array, Function, JsString, Object, Promise, Reflect};
+use std::cell::Cell;
+use std::rc::Rc;
+use wasm_bindgen::{JsCast, JsValue};
+use wasm_bindgen_futures::JsFuture;
+use web_sys::{IdbDatabase, IdbOpenDbRequest, IdbRequest, IdbTransaction};
+
+/// The name of the database.
+const NAME: &str = "brimline-log";
+
+/// Every record, line by line.
+pub const RECORDS: &str = "records";
+/// What is known of the whole.
+pub const META: &str = "meta";
+/// Which records name which.
+pub const ABOUT: &str = "about";
+/// Fills as they stand.
+pub const PACKED: &str = "packed";
+
+/// What a transaction may do.
+#[derive(Clone, Copy, PartialEq)]
+pub enum Mode {
+    /// Only read.
+    Read,
+    /// Write what can be made anew.
+    Derive,
+    /// Write what nobody else has: done when it is on the disk.
+    Keep,
+}
+
+/// The open database.
+pub struct Database {
+    base: IdbDatabase,
+    closed: Rc<Cell<bool>>,
+    _listeners: [EventListener; 2],
+}
+
+impl Database {
+    /// Opens it, and brings one of an earlier version up to date.
+    ///
+    /// * `held_up`: called where a tab with an older version of the page has to be closed first.
+    ///
+    /// # Errors
+    /// [`Trouble::Denied`], [`Trouble::Newer`], and what else the browser says.
+    pub async fn open(held_up: impl Fn() + 'static) -> Result<Self, Trouble> {
+        // Where storage is blocked, asking for it is an error already.
+        let factory = gloo::utils::window().indexed_db().ok().flatten().ok_or(Trouble::Denied)?;
+        let request = factory.open_with_u32(NAME, steps::VERSION).map_err(opening)?;
+        let upgrade = EventListener::once(&request, "upgradeneeded", {
+            let request = request.clone();
+            move |event| {
+                let from = Reflect::get(event, &"oldVersion".into()).ok().and_then(|old| old.as_f64());
+                if steps::take(&request, from.unwrap_or_default()).is_err() {
+                    // Half a step is none: the database stays as it was.
+                    let _ = request.transaction().map(|whole| whole.abort());
+                }
+            }
+        });
+        let blocked = EventListener::once(&request, "blocked", move |_| held_up());
+        let opened = answer(&request).await;
+        drop((upgrade, blocked));
+        let base: IdbDatabase = opened.map_err(opening)?.unchecked_into();
+        let closed = Rc::new(Cell::new(false));
+        let listen = |event: &'static str, base: IdbDatabase| {
+            let closed = closed.clone();
+            EventListener::new(&base.clone(), event, move |_| {
+                // A later version of the page waits for it, or the browser took it away.
+                closed.set(true);
+                base.close();
+            })
+        };
+        let listeners = [listen("versionchange", base.clone()), listen("close", base.clone())];
+        Ok(Self { base, closed, _listeners: listeners })
+    }
+
+    /// Whether it was taken away: it has to be opened again.
+    pub fn is_closed(&self) -> bool {
+        self.closed.get()
+    }
+
+    /// Begins a transaction over these stores.
+    ///
+    /// # Errors
+    /// What the browser says.
+    pub fn begin(&self, stores: &[&str], mode: Mode) -> Result<Transaction, Trouble> {
+        let options = Object::new();
+        let durability = if mode == Mode::Keep { "strict" } else { "relaxed" };
+        Reflect::set(&options, &"durability".into(), &durability.into())?;
+        let names: Array = stores.iter().map(|name| JsString::from(*name)).collect();
+        let access = if mode == Mode::Read { "readonly" } else { "readwrite" };
+        // The bindings have no options for it yet.
+        let begin: Function = Reflect::get(&self.base, &"transaction".into())?.unchecked_into();
+        let begun = begin.call3(&self.base, &names, &access.into(), &options)?;
+        Ok(Transaction::of(begun.unchecked_into::<IdbTransaction>()))
+    }
+}
+
+/// Waits for a request; its answer.
+async fn answer(request: &IdbRequest) -> Result<JsValue, JsValue> {
+    let promise = Promise::new(&mut |resolve, reject| {
+        request.set_onsuccess(Some(&resolve));
+        request.set_onerror(Some(&reject));
+    });
+    match JsFuture::from(promise).await {
+        Ok(_) => request.result(),
+        Err(_) => Err(request.error().ok().flatten().map_or(JsValue::UNDEFINED, Into::into)),
+    }
+}
+
+/// Why it does not open.
+fn opening(error: JsValue) -> Trouble {
+    match Trouble::from(error) {
+        // Private windows of some browsers say it so.
+        Trouble::Failed(words) if words.starts_with("InvalidStateError") => Trouble::Denied,
+        other => other,
+    }
+}
+
+/// The names of stores as [`IdbOpenDbRequest`] has them.
+fn has_store(base: &IdbDatabase, name: &str) -> bool {
+    let names = Reflect::get(base, &"objectStoreNames".into()).unwrap_or_default();
+    let contains = Reflect::get(&names, &"contains".into()).map(Function::from);
+    contains.and_then(|asks| asks.call1(&names, &name.into())).is_ok_and(|is| is.is_truthy())
+}
+
+/// The database of a request that is being brought up to date.
+fn of(request: &IdbOpenDbRequest) -> Result<IdbDatabase, JsValue> {
+    request.result().map(JsCast::unchecked_into)
+}

@@ -1,0 +1,104 @@
+//! Erasing what names a person, on request.
+
+use super::super::fields::{press, text_at};
+use super::super::{Seen, told};
+use super::KeepProps;
+use crate::page::log::{self, history};
+use crate::site::log::{Id, Part, Words};
+use crate::words::Argument;
+use yew::prelude::*;
+
+/// What was found for some initials.
+#[derive(Clone, Default, PartialEq)]
+enum Found {
+    #[default]
+    Nothing,
+    Looking,
+    Texts(String, Vec<(Id, Vec<Part>)>),
+    Done(usize),
+}
+
+/// Asks for initials, shows how much names them, erases it.
+#[component]
+pub fn Erase(props: &KeepProps) -> Html {
+    let seen = &props.seen;
+    let shared = &seen.shared;
+    let found = use_state(Found::default);
+    let initials = seen.draft.erase.trim().to_owned();
+    let look = {
+        let (found, seen, initials) = (found.clone(), seen.clone(), initials.clone());
+        move || {
+            if initials.is_empty() {
+                return;
+            }
+            found.set(Found::Looking);
+            let (found, seen, initials) = (found.clone(), seen.clone(), initials.clone());
+            yew::platform::spawn_local(async move {
+                let texts = naming(&seen, &initials).await;
+                found.set(Found::Texts(initials, texts));
+            });
+        }
+    };
+    let shown = match &*found {
+        Found::Nothing => Html::default(),
+        Found::Looking => html! { <p>{ shared.say("log-erase-looking") }</p> },
+        Found::Done(n) => {
+            html! { <p>{ shared.tell("log-erase-done", &[("n", told::count(shared, *n))]) }</p> }
+        }
+        Found::Texts(of, _) if *of != initials => Html::default(),
+        Found::Texts(of, texts) if texts.is_empty() => {
+            html! { <p>{ shared.tell("log-erase-none", &[("who", Argument::text(of.clone()))]) }</p> }
+        }
+        Found::Texts(of, texts) => {
+            let told = [("n", told::count(shared, texts.len())), ("who", Argument::text(of.clone()))];
+            let does = {
+                let (texts, found) = (texts.clone(), found.clone());
+                move || {
+                    let n = texts.len();
+                    for (id, parts) in &texts {
+                        log::erase(id.clone(), parts.clone(), Words::default());
+                    }
+                    found.set(Found::Done(n));
+                }
+            };
+            let leave = {
+                let found = found.clone();
+                move || found.set(Found::Nothing)
+            };
+            html! {
+                <div class="remark" data-remark="log-erase">
+                    <p>{ shared.tell("log-erase-found", &told) }</p>
+                    <p>{ shared.say("log-erase-warning") }</p>
+                    <div class="buttons">{ press(shared, "log-erase-do", does) }{ press(shared, "log-erase-leave", leave) }</div>
+                </div>
+            }
+        }
+    };
+    html! {
+        <section aria-labelledby="log-erasing">
+            <h2 id="log-erasing">{ shared.say("log-erasing") }</h2>
+            <p>{ shared.say("log-erasing-hint") }</p>
+            { text_at(shared, "log-erase", &seen.draft.erase, false, None, |draft| &mut draft.erase) }
+            <div class="buttons">{ press(shared, "log-erase-look", look) }</div>
+            <div role="status">{ shown }</div>
+        </section>
+    }
+}
+
+/// The texts in which these initials stand by themselves, in fills and in what was written about them.
+async fn naming(seen: &Seen, initials: &str) -> Vec<(Id, Vec<Part>)> {
+    let wanted = initials.to_lowercase();
+    let view = seen.held.view.clone();
+    let is = |text: &str| text.trim().to_lowercase() == wanted;
+    let mut all = Vec::new();
+    for one in view.fills.iter().filter(|one| is(&one.who) || !one.corrections.is_empty()) {
+        for record in history(&one.id).await {
+            let parts: Vec<Part> =
+                [Part::By, Part::Who].into_iter().filter(|part| is(&record.words.get(*part).text)).collect();
+            if !parts.is_empty() {
+                all.push((record.id(), parts));
+            }
+        }
+    }
+    all
+}

@@ -1,0 +1,111 @@
+//! The log of a month on paper, with its totals.
+
+use super::{Seen, told};
+use crate::answer::Value;
+use crate::form::log::Sought;
+use crate::page::components::print_part;
+use crate::page::shared::Shared;
+use crate::page::views::site::sheet;
+use crate::site::log::Current;
+use crate::site::log::questions::{By, Use, usage};
+use crate::units::Kind;
+use crate::words::Argument;
+use yew::prelude::*;
+
+/// The sheet of the month that is looked at, which unfolds on demand; nothing while no month is chosen.
+pub fn month(seen: &Seen) -> Html {
+    let (shared, sought) = (&seen.shared, &seen.draft.sought);
+    if sought.month.is_empty() {
+        return html! { <p class="hint">{ shared.say("log-print-hint") }</p> };
+    }
+    html! {
+        <details class="more" id="log-paper">
+            <summary>{ shared.say("log-paper") }</summary>
+            <div class="buttons">{ print_part(shared, "log-print", "log") }</div>
+            <div data-part="log">{ paper(shared, sought, &seen.held.view.fills) }</div>
+        </details>
+    }
+}
+
+fn paper(shared: &Shared, sought: &Sought, fills: &[Current]) -> Html {
+    let filter = sought.filter();
+    let counted: Vec<&Current> = filter.of(fills).collect();
+    let shown: Vec<&Current> = fills.iter().filter(|one| filter.fits(one)).collect();
+    let month = ("month", Argument::text(&*sought.month));
+    let named = [
+        (
+            "seek-product",
+            shown.first().map(|one| &one.fill.product.name).filter(|_| !sought.product.is_empty()),
+        ),
+        (
+            "seek-machine",
+            shown.first().map(|one| &one.fill.machine.name).filter(|_| !sought.machine.is_empty()),
+        ),
+    ];
+    let only: Vec<String> = named
+        .into_iter()
+        .filter_map(|(key, name)| Some(format!("{}: {}", shared.say(key), name?)))
+        .chain((!sought.who.is_empty()).then(|| format!("{}: {}", shared.say("seek-who"), sought.who)))
+        .collect();
+    let is_part = Sought { month: sought.month.clone(), ..Sought::default() } != *sought;
+    let columns = [
+        "log-column-when",
+        "log-column-product",
+        "log-column-planned",
+        "log-column-measured",
+        "log-column-machine",
+        "log-column-who",
+    ];
+    let content = html! {
+        <>
+            <h2>{ shared.tell("log-paper-title", std::slice::from_ref(&month)) }</h2>
+            if is_part { <p>{ shared.say("log-paper-part") }{ " " }{ only.join("; ") }</p> }
+            { totals(shared, &counted) }
+            { crate::page::views::table(shared, "log-paper-table", &columns, shown.iter().map(|one| row(shared, one)).collect()) }
+        </>
+    };
+    html! { <div class="flowing">{ sheet(shared, shared.tell("log-paper-title", &[month]), content) }</div> }
+}
+
+fn totals(shared: &Shared, fills: &[&Current]) -> Html {
+    let columns = [
+        "log-column-product",
+        "log-column-fills",
+        "log-column-used",
+        "log-column-water",
+        "log-column-uncounted",
+    ];
+    let show = |volume| shared.show(Value::new(volume, Kind::Fill));
+    let row = |one: &Use| {
+        html! {
+            <tr>
+                <th scope="row">{ &one.name }</th>
+                <td>{ one.fills }</td>
+                <td>{ show(one.used) }</td>
+                <td>{ show(one.water) }</td>
+                <td>{ one.unknown }</td>
+            </tr>
+        }
+    };
+    let all = usage(fills.iter().copied(), By::Product);
+    html! {
+        <>
+            { crate::page::views::table(shared, "log-paper-totals", &columns, all.iter().map(row).collect()) }
+            <p>{ shared.tell("log-assumed-in", &[("n", told::count(shared, all.iter().map(|one| one.assumed).sum()))]) }</p>
+        </>
+    }
+}
+
+fn row(shared: &Shared, one: &Current) -> Html {
+    let fill = &one.fill;
+    html! {
+        <tr class={fill.struck.then_some("struck")}>
+            <th scope="row">{ told::moment(&one.said) }if fill.struck { { " " }{ shared.say("log-struck") } }</th>
+            <td>{ &*fill.product.name }</td>
+            <td>{ &*fill.concentrate.text }</td>
+            <td>{ &*fill.measured.text }</td>
+            <td>{ &*fill.machine.name }</td>
+            <td>{ &*one.who }</td>
+        </tr>
+    }
+}

@@ -1,0 +1,191 @@
+//! Below Fill's answer: the fill written down by one tap, and what a person may add to it.
+
+use super::fields::{press, text_at};
+use super::form::{self, Form, written};
+use super::{Props, day, told, waiting};
+use crate::answer::Value;
+use crate::form::fill::{Fill as Asked, work};
+use crate::form::log::{
+    Base, Entered, Lack, Shown, filled, left_undone, measured_remark, plan, reading, words,
+};
+use crate::form::names;
+use crate::page::components::warnings;
+use crate::page::focus;
+use crate::page::keep::log_draft::{change, use_draft};
+use crate::page::log::{self, Held, Stage, use_log};
+use crate::page::shared::Shared;
+use crate::page::views::fill::amount::in_measure;
+use crate::site::log::{Current, Fill};
+use crate::units::{Kind, Volume};
+use crate::words::Argument;
+use gloo::timers::callback::Timeout;
+use yew::prelude::*;
+
+/// So long the button rests after a fill was recorded, unless the answer changes: no second tap records it twice.
+const REST: u32 = 8_000;
+
+/// The part below Fill's answer.
+#[component]
+pub fn Recording(props: &Props) -> Html {
+    let shared = &props.shared;
+    let (held, draft) = (use_log(), use_draft());
+    let rests = use_state(|| None::<Fill>);
+    // Beside the state, which a second tap may come before: it counts once the view is drawn anew.
+    let timer = use_mut_ref(|| None::<(Fill, Timeout)>);
+    let asked = work(&shared.typed, shared.marks());
+    let Some(planned) = plan(&shared.typed, &asked, &shown(shared, &asked)) else {
+        let stopped = asked.outcome.answer.stopped();
+        let told = || {
+            html! {
+                <p class="hint">{ shared.say("log-stopped") }{ " " }<a href="#log">{ shared.say("log-stopped-way") }</a></p>
+            }
+        };
+        return stopped.then(told).unwrap_or_default();
+    };
+    let base = Base { fill: planned.clone(), entered: Entered::default() };
+    let entered = Entered { who: draft.by.clone(), ..draft.fill.clone() };
+    let result = filled(&base, &entered, &shared.typed.site, shared.marks(), &written(shared));
+    let lacks = result.as_ref().err().cloned().unwrap_or_default();
+    let resting = rests.as_ref() == Some(&planned);
+    let measured = result.as_ref().ok().and_then(|fill| fill.measured.si.value()).map(Volume::new);
+    let far = measured.and_then(|volume| measured_remark(&shared.typed, &asked, volume, shared.marks()));
+    let said = words(&base.entered, &entered, &draft.by);
+    let onclick = {
+        let (rests, lacks) = (rests.clone(), lacks.clone());
+        move |_: MouseEvent| {
+            let rests_already = timer.borrow().as_ref().is_some_and(|(fill, _)| *fill == planned);
+            if resting || rests_already {
+                return;
+            }
+            let Ok(fill) = &result else {
+                return focus::on(lacks.first().map_or("log-details", Lack::at));
+            };
+            rests.set(Some(planned.clone()));
+            let (wakes, timed) = (rests.clone(), timer.clone());
+            let wake = Timeout::new(REST, move || {
+                timed.borrow_mut().take();
+                wakes.set(None);
+            });
+            *timer.borrow_mut() = Some((planned.clone(), wake));
+            log::record(fill.clone(), said.clone());
+            change(|draft| draft.fill = Entered::default());
+        }
+    };
+    let form = Form { shared, entered: &draft.fill, lacks: &lacks, of: |draft| &mut draft.fill };
+    let by = text_at(shared, "log-who", &draft.by, false, None, |draft| &mut draft.by);
+    html! {
+        <section class="recording" aria-labelledby="recording">
+            <h2 id="recording" class="unseen">{ shared.say("log-recording") }</h2>
+            { undone(shared, &held) }
+            // It stays where it is when it rests, so that the focus does not go.
+            <button type="button" class="large" name="record-fill" aria-disabled={resting.to_string()} {onclick}>
+                { shared.say(if resting { "record-fill-rests" } else { "record-fill" }) }
+            </button>
+            <p id="log-said" class="said" role="status" tabindex="-1">{ confirmed(shared, &held) }</p>
+            { correct_it(shared, &held) }
+            { waiting::waiting(shared, &held) }
+            { for far.map(|far| warnings(shared, &[far])) }
+            <details class="more" id="log-details" tabindex="-1">
+                <summary>{ shared.say("log-details") }</summary>
+                <p class="hint">{ shared.say("log-details-hint") }</p>
+                <div class="fields">
+                    { by }
+                    if base.fill.concentrate.si.value().is_some() { { form.measured() } } else { <p class="hint">{ shared.say("log-no-volume") }</p> }
+                    { form.reading() }
+                    { form.deviation() }
+                </div>
+                { take_reading(shared) }
+                { form.areas(&[]) }
+                { form.notes() }
+            </details>
+        </section>
+    }
+}
+
+/// The amounts as Fill shows them: in the measure, and what that comes to where it is counted.
+pub fn shown(shared: &Shared, asked: &Asked) -> Shown {
+    let answer = &asked.outcome.answer;
+    let value = |name| answer.get(name);
+    let show = |value: Option<Value>| value.map(|value| shared.show(value)).unwrap_or_default();
+    let dose = asked.headline().map(|(_, value)| {
+        let counted = in_measure(shared, asked, value);
+        let poured = answer.get(names::FILL_ROUNDED).or_else(|| answer.get(names::FILL_DOSE));
+        match poured.map(|poured| shared.show(poured)) {
+            Some(poured) if poured != counted && value.kind != Kind::Mass => format!("{counted} ({poured})"),
+            _ => counted,
+        }
+    });
+    Shown {
+        dose: dose.unwrap_or_default(),
+        water: show(value(names::FILL_WATER)),
+        level: show(value(names::FILL_TOTAL)),
+    }
+}
+
+/// The fill that this tab last had confirmed; none where that was no fill.
+fn last(held: &Held) -> Option<&Current> {
+    let last = held.last.as_ref()?;
+    // It is among the latest unless clocks differ by weeks.
+    held.view.fills.iter().rev().take(2_000).find(|one| one.id == last.id)
+}
+
+/// What the browser has confirmed.
+pub fn confirmed(shared: &Shared, held: &Held) -> String {
+    let Some(last) = &held.last else { return String::new() };
+    let number = last.id.number as f64;
+    let told = [
+        ("time", Argument::text(told::clock(&last.when))),
+        ("number", Argument::number(number, last.id.number.to_string())),
+    ];
+    shared.tell("log-recorded", &told)
+}
+
+fn correct_it(shared: &Shared, held: &Held) -> Html {
+    let Some(one) = last(held).cloned() else { return Html::default() };
+    let own = shared.clone();
+    let open = move || {
+        form::open(&own, &one);
+        // Without an address the form is found on Log all the same.
+        let _ = gloo::utils::window().location().set_hash("log");
+    };
+    html! { <div class="buttons">{ press(shared, "log-correct-it", open) }</div> }
+}
+
+/// What the machine's last day left undone.
+fn undone(shared: &Shared, held: &Held) -> Html {
+    if !matches!(held.stage, Stage::Open) {
+        return Html::default();
+    }
+    let Some(today) = day() else { return Html::default() };
+    let fills = &held.view.fills;
+    let machine = shared.typed.machine().map(|machine| machine.id.as_str()).unwrap_or_default();
+    let days = left_undone(fills, today);
+    let Some(day) = days.iter().find(|day| *fills[day.place].fill.machine.id == *machine) else {
+        return Html::default();
+    };
+    // Tasks that nobody was asked about say nothing where the site does not tick them off at all.
+    let asked = fills[day.place].fill.checklist != crate::site::log::Checklist::default();
+    if !asked {
+        return Html::default();
+    }
+    let one = &fills[day.place];
+    let told = [
+        ("machine", Argument::text(&*one.fill.machine.name)),
+        ("day", Argument::text(one.when.date.to_string())),
+        ("tasks", Argument::text(told::tasks(shared, &day.undone(fills)))),
+    ];
+    html! { <p class="unknown" data-remark="log-left-undone">{ shared.tell("log-left-undone", &told) }</p> }
+}
+
+/// Takes over what the job of reading the strength has worked out.
+fn take_reading(shared: &Shared) -> Html {
+    let Some((scale, entry)) = reading(&shared.typed, shared.marks()) else { return Html::default() };
+    let told = shared.tell("log-reading-take", &[("reading", Argument::text(shared.words.entry(&entry)))]);
+    let onclick = move |_: MouseEvent| {
+        change(|draft| {
+            draft.fill.scale = scale;
+            draft.fill.reading = entry.clone();
+        });
+    };
+    html! { <div class="buttons"><button type="button" name="log-reading-take" {onclick}>{ told }</button></div> }
+}

@@ -1,0 +1,474 @@
+//! The log's side of the page without the page: what is written down, corrected, sought and asked.
+
+use brimline::answer::Remark;
+use brimline::form::action::{Line, Shelf, reduce};
+use brimline::form::fill::work;
+use brimline::form::log::asked::{FEWEST, costs, doses, drifts, shelf, undone, uses};
+use brimline::form::log::{
+    Base, Counted, Draft, Entered, Lack, Shown, Sought, choices, end_of_shift, filled, left_undone,
+    measured_remark, plan, reading, reminder, words,
+};
+use brimline::form::site::Act;
+use brimline::form::station::{Job, Method};
+use brimline::form::{Action, Field, Filling, Typed, names};
+use brimline::number::Marks;
+use brimline::site::log::questions::By;
+use brimline::site::log::{
+    Amount, Checklist, Current, Deviation, Fill, Log, Named, Part, Reading, Scale, Si, Stamp, Task, Words,
+    changed, current,
+};
+use brimline::site::{Entry, Product, Site, Standing};
+use brimline::trade::calendar::Date;
+use brimline::trade::control::Rule;
+use brimline::trade::governing::Aim;
+use brimline::units::{Quantity, System, Volume};
+
+fn after(actions: impl IntoIterator<Item = Action>) -> Typed {
+    actions.into_iter().fold(Typed::default(), reduce)
+}
+
+fn write(entry: &Entry) -> String {
+    format!("{} {}", entry.text, entry.unit)
+}
+
+fn shown() -> Shown {
+    Shown { dose: "20 fl oz".into(), water: "9.84 gal".into(), level: "10 gal".into() }
+}
+
+fn log(fills: &[(&str, Fill, &str)]) -> Vec<Current> {
+    let mut log = Log::default();
+    for (when, fill, who) in fills {
+        let stamp = Stamp { device: "station-1", when, random: [7; 32] };
+        log.fill(&stamp, fill.clone(), Words::default().with(Part::Who, *who)).expect("taken");
+    }
+    current(&log).fills
+}
+
+fn litres(litres: f64) -> Amount {
+    Amount::new(litres / 1000.0, format!("{litres} L"))
+}
+
+fn dose(product: &str, planned: f64, measured: Option<f64>) -> Fill {
+    Fill {
+        product: Named::new(product, product.to_uppercase()),
+        machine: Named::new("m1", "Scrubber"),
+        concentrate: litres(planned),
+        measured: measured.map(litres).unwrap_or_default(),
+        ..Fill::default()
+    }
+}
+
+fn near(a: f64, b: f64) {
+    assert!((a - b).abs() <= 1e-9 * a.abs().max(b.abs()), "{a} is not {b}");
+}
+
+fn codes(remarks: &[Remark]) -> Vec<&str> {
+    remarks.iter().map(|remark| remark.code).collect()
+}
+
+/// Whatever is asked, the record has the figures that Fill shows, to the log's twelve digits.
+#[test]
+fn a_record_is_what_fill_shows() {
+    let start = Typed::default();
+    let mut recorded = 0;
+    for machine in &start.site.machines {
+        for product in &start.site.products {
+            for measure in &start.site.measures {
+                for filling in [Filling::MadeUp, Filling::OnTop] {
+                    let typed = after([
+                        Action::Pick(Shelf::Machine, machine.id.clone()),
+                        Action::Pick(Shelf::Product, product.id.clone()),
+                        Action::Pick(Shelf::Measure, measure.id.clone()),
+                        Action::Filling(filling),
+                        Action::Write(Field::Level, "75".into()),
+                    ]);
+                    let asked = work(&typed, Marks::POINT);
+                    let Some(fill) = plan(&typed, &asked, &shown()) else {
+                        assert!(asked.outcome.answer.stopped() || asked.headline().is_none());
+                        continue;
+                    };
+                    recorded += 1;
+                    let figure = |name| asked.outcome.answer.get(name).map(|value| value.si);
+                    let same = |amount: &Amount, shown: Option<f64>| {
+                        assert_eq!(amount.si, shown.and_then(Si::new).unwrap_or_default());
+                    };
+                    same(&fill.concentrate, figure(names::FILL_ROUNDED).or(figure(names::FILL_DOSE)));
+                    same(&fill.water, figure(names::FILL_WATER));
+                    same(&fill.level, figure(names::FILL_TOTAL));
+                    assert_eq!((&*fill.machine.id, &*fill.product.id), (&*machine.id, &*product.id));
+                    assert_eq!((&*fill.concentrate.text, &*fill.water.text), ("20 fl oz", "9.84 gal"));
+                }
+            }
+        }
+    }
+    assert!(recorded > 40, "only {recorded} were recorded");
+}
+
+#[test]
+fn what_stands_in_the_way_is_not_recorded() {
+    let typed = after([Action::Pick(Shelf::Product, "quat".into())]);
+    let asked = work(&typed, Marks::POINT);
+    assert!(asked.outcome.answer.stopped());
+    assert_eq!(plan(&typed, &asked, &shown()), None);
+    let read = reduce(typed, Action::StopRead);
+    assert!(plan(&read, &work(&read, Marks::POINT), &shown()).is_some());
+}
+
+#[test]
+fn the_standard_in_force_is_named_with_its_version() {
+    let start = Typed::default();
+    let (product, floor) = (start.ask.product.clone(), start.ask.floor.clone());
+    let typed = after([
+        Act::Draft { floor, product, dilution: "1:64".into() }.action(),
+        Act::Publish { date: "2026-03-01".into(), proved: String::new() }.action(),
+    ]);
+    let standard = typed.site.standards.last().expect("it was published").clone();
+    assert_eq!(standard.standing, Standing::InForce);
+    let fill = plan(&typed, &work(&typed, Marks::POINT), &shown()).expect("an amount");
+    assert_eq!((&*fill.standard.id, fill.version), (&*standard.id, standard.version));
+    let other = reduce(typed, Action::Pick(Shelf::Product, "vinegar".into()));
+    let asked = work(&reduce(other.clone(), Action::StopRead), Marks::POINT);
+    let fill = plan(&other, &asked, &shown()).expect("an amount");
+    assert_eq!((&*fill.standard.id, fill.version), ("", 0), "it is for another product");
+}
+
+#[test]
+fn what_a_person_adds_stands_beside_the_plan() {
+    let typed = Typed::default();
+    let planned = plan(&typed, &work(&typed, Marks::POINT), &shown()).expect("an amount");
+    let base = Base { fill: planned.clone(), entered: Entered::default() };
+    let area = typed.site.areas[0].clone();
+    let entered = Entered {
+        areas: vec![area.id.clone()],
+        measured: Entry::new("500", "ml"),
+        scale: Scale::Ratio,
+        reading: Entry::new("1.5", "percent"),
+        deviation: Deviation::Less,
+        reason: "bottle empty".into(),
+        who: " ab ".into(),
+        ..Entered::default()
+    };
+    let fill = filled(&base, &entered, &typed.site, Marks::POINT, &write).expect("nothing is in the way");
+    assert_eq!(fill.areas, [Named::new(area.id, area.name)]);
+    assert_eq!((fill.measured.si.value(), &*fill.measured.text), (Some(0.0005), "500 ml"));
+    assert_eq!((fill.reading.si.value(), fill.reading.scale), (Some(0.015), Scale::Ratio));
+    let bare = Fill { areas: vec![], measured: Amount::default(), reading: Reading::default(), ..fill };
+    assert_eq!(Fill { deviation: Deviation::None, ..bare }, planned, "the plan stays as it was");
+    let said = words(&base.entered, &entered, "ab");
+    assert_eq!(
+        (said.who.text.as_str(), said.reason.text.as_str(), said.by.text.as_str()),
+        ("ab", "bottle empty", "")
+    );
+}
+
+#[test]
+fn what_lacks_is_told_and_nothing_is_guessed() {
+    let site = Site::default();
+    let entered = Entered {
+        measured: Entry::new("half", "ml"),
+        reading: Entry::new("3", "one"),
+        deviation: Deviation::Other,
+        ..Entered::default()
+    };
+    let lacks = filled(&Base::default(), &entered, &site, Marks::POINT, &write).expect_err("all of it");
+    let at: Vec<&str> = lacks.iter().map(Lack::at).collect();
+    assert_eq!(at, ["log-measured", "log-scale", "log-product", "log-reason"]);
+}
+
+/// Opening a form and closing it changes nothing, in whatever units the reader sees it.
+#[test]
+fn a_correction_carries_what_was_changed_alone() {
+    let fill = Fill {
+        reading: Reading {
+            scale: Scale::Active,
+            si: Si::new(0.2).expect("an amount"),
+            text: "200 ppm".into(),
+        },
+        water: litres(37.3),
+        ..dose("p", 0.591, Some(0.6))
+    };
+    let fills = log(&[("2026-03-07T18:30:00Z", fill.clone(), "AB")]);
+    let site = Typed::default().site;
+    for system in [System::Us, System::Metric, System::Imperial] {
+        let base = Base::of(&fills[0], system, Marks::POINT);
+        let same = filled(&base, &base.entered, &site, Marks::POINT, &write).expect("as it was");
+        assert_eq!(same, fill);
+        let entered = Entered { measured: Entry::new("700", "ml"), who: "CD".into(), ..base.entered.clone() };
+        let is = filled(&base, &entered, &site, Marks::POINT, &write).expect("a correction");
+        assert_eq!(changed(&fill, &is).keys().collect::<Vec<_>>(), ["measured"]);
+        let said = words(&base.entered, &entered, "EF");
+        assert_eq!(
+            (said.who.text.as_str(), said.by.text.as_str(), said.notes.text.as_str()),
+            ("CD", "EF", "")
+        );
+    }
+}
+
+/// 10 gal at 1 to 64, measured in steps of 1 fl oz: 20 fl oz are planned, and the label gives 19.7.
+#[test]
+fn measured_far_from_the_plan_is_told() {
+    let typed = Typed::default();
+    let asked = work(&typed, Marks::POINT);
+    let ounce = 29.573_529_562_5e-6;
+    let told = |ounces: f64| {
+        measured_remark(&typed, &asked, Volume::new(ounces * ounce), Marks::POINT).map(|remark| remark.code)
+    };
+    assert_eq!(told(20.0), None);
+    assert_eq!(told(20.4), None, "within half a mark");
+    assert_eq!((told(21.0), told(19.0)), (Some("remark-log-more"), Some("remark-log-less")));
+    assert_eq!(told(25.0), Some("remark-log-outside-label"), "more than a tenth off its one number");
+    let range = [Action::Text(Line::Label, "1-3 oz/gal".into()), Action::Aim(Aim::Middle)];
+    let range = range.into_iter().fold(typed, reduce);
+    let asked = work(&range, Marks::POINT);
+    let planned = asked.outcome.answer.get(names::FILL_ROUNDED).expect("a dose").si;
+    let told = |more: f64| {
+        let measured = Volume::new(planned + more * ounce);
+        measured_remark(&range, &asked, measured, Marks::POINT).map(|remark| remark.code)
+    };
+    assert_eq!((told(2.0), told(-2.0)), (Some("remark-log-more"), Some("remark-log-less")));
+    assert_eq!(
+        (told(11.0), told(-11.0)),
+        (Some("remark-log-outside-label"), Some("remark-log-outside-label"))
+    );
+}
+
+#[test]
+fn a_reading_is_taken_from_the_job_that_works_it_out() {
+    let typed = after([
+        Action::Job(Job::Reading),
+        Action::Method(Method::Refractometer),
+        Action::Write(Field::Brix, "2".into()),
+        Action::Write(Field::PerBrix, "0.8".into()),
+    ]);
+    // 2 °Brix at 0.8 % each.
+    let (scale, entry) = reading(&typed, Marks::POINT).expect("it works out");
+    assert_eq!(scale, Scale::Ratio);
+    near(entry.text.parse().expect("a number"), 1.6);
+    assert_eq!(reading(&reduce(typed, Action::Write(Field::Brix, "?".into())), Marks::POINT), None);
+}
+
+#[test]
+fn the_filter_shows_what_was_struck_and_counts_it_nowhere() {
+    let struck = Fill { struck: true, ..dose("p", 1.0, None) };
+    let fills = log(&[
+        ("2026-03-31T23:30:00-05:00", dose("p", 1.0, None), "AB"),
+        ("2026-04-01T08:00:00-05:00", struck, "ab"),
+        ("2026-04-02T08:00:00-05:00", dose("q", 1.0, None), ""),
+    ]);
+    let april = Sought { month: "2026-04".into(), ..Sought::default() };
+    assert_eq!(april.places(&fills), [2, 1], "the newest first");
+    assert_eq!(april.filter().of(&fills).count(), 1);
+    let found = choices(&fills);
+    assert_eq!(found.months[0].0, "2026-04");
+    assert_eq!(found.who, [("AB".to_owned(), "AB".to_owned())], "however it was written");
+    assert_eq!(found.products, [("p".to_owned(), "P".to_owned()), ("q".to_owned(), "Q".to_owned())]);
+}
+
+/// By hand: 1 L planned and 1.5 measured, 2 L planned and 1.8 measured, 4 L planned and not measured, one unknown.
+#[test]
+fn use_over_and_under() {
+    let fills = log(&[
+        ("2026-03-01T08:00:00Z", dose("p", 1.0, Some(1.5)), ""),
+        ("2026-03-02T08:00:00Z", dose("p", 2.0, Some(1.8)), ""),
+        ("2026-03-03T08:00:00Z", dose("q", 4.0, None), ""),
+        ("2026-03-04T08:00:00Z", Fill { concentrate: Amount::default(), ..dose("q", 0.0, None) }, ""),
+    ]);
+    let found = uses(&fills, By::Product);
+    let get = |name| found.told.answer.get(name).expect("a figure").si;
+    near(get(names::LOG_USED), 0.0073);
+    near(get(names::LOG_PLANNED), 0.003);
+    near(get(names::LOG_MEASURED), 0.0033);
+    near(found.rows[0].off.expect("two have both"), 0.0003);
+    near(found.rows[0].share.expect("two have both"), 0.1);
+    assert_eq!((found.rows[1].off, found.told.uncounted), (None, 1));
+    assert_eq!(codes(&found.told.answer.remarks), ["remark-log-use-over", "remark-log-assumed"]);
+    assert_eq!(codes(&uses(&[], By::Month).told.answer.remarks), ["remark-log-use-none"]);
+}
+
+/// NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2, flow rates of ten batches, taken as hundredths of a
+/// plan of 1 L: mean 50.81, limits 55.8041 and 45.8159. Seen in a table that cites it.
+#[test]
+fn the_chart_has_the_handbooks_limits() {
+    let rates = [49.6, 47.6, 49.9, 51.3, 47.8, 51.2, 52.6, 52.4, 53.6, 52.1];
+    let made = |rates: &[f64]| -> Vec<Current> {
+        let fills: Vec<(String, Fill)> = rates
+            .iter()
+            .enumerate()
+            .map(|(day, rate)| {
+                (format!("2026-03-{:02}T08:00:00Z", day + 1), dose("p", 1.0, Some(rate / 100.0)))
+            })
+            .collect();
+        log(&fills.iter().map(|(when, fill)| (when.as_str(), fill.clone(), "")).collect::<Vec<_>>())
+    };
+    let found = doses(&made(&rates));
+    let percent = |name| found.told.answer.get(name).expect("a figure").si * 100.0;
+    for (name, printed) in [
+        (names::LOG_CENTRE, 50.81),
+        (names::LOG_UPPER, 55.8041),
+        (names::LOG_LOWER, 45.8159),
+        (names::LOG_RANGE, 1.8778),
+    ] {
+        assert!((percent(name) - printed).abs() < 5.001e-5, "{name} {} is not {printed}", percent(name));
+    }
+    // All of them are far below the plan, and steady there.
+    assert_eq!((found.within, found.over, found.under), (0, 0, 10));
+    assert_eq!(
+        codes(&found.told.answer.remarks),
+        ["remark-log-doses", "remark-log-chart-steady", "remark-log-chart-estimate"]
+    );
+    assert!(doses(&made(&rates[..FEWEST - 1])).limits.is_none(), "too few for a chart");
+    let jump = [100.0, 101.0, 100.0, 101.0, 100.0, 101.0, 100.0, 101.0, 100.0, 160.0];
+    let found = doses(&made(&jump));
+    let last = found.points.last().expect("a point");
+    assert!(last.rules.contains(&Rule::Beyond) && last.rules.contains(&Rule::Jump), "{:?}", last.rules);
+    let beyond = found.points.iter().filter(|point| point.rules.contains(&Rule::Beyond));
+    assert_eq!(beyond.count(), 1);
+}
+
+fn priced(price: &str) -> Typed {
+    let mut typed = Typed::default();
+    let product = Product {
+        id: "p".into(),
+        name: "P".into(),
+        container: Entry::new("5", "l"),
+        price: Entry::new(price, "money"),
+        lead: Entry::new("7", "d"),
+        ..Product::default()
+    };
+    typed.site.products = vec![product];
+    typed.ask.water_price = Entry::new("2", "money_per_m3");
+    typed
+}
+
+/// By hand: 3 L at 40 for 5 L are 24; 500 L of water at 2 a cubic metre are 1.
+#[test]
+fn cost_at_the_sites_prices() {
+    let fill = Fill { water: litres(500.0), ..dose("p", 1.0, Some(3.0)) };
+    let fills =
+        log(&[("2026-03-01T08:00:00Z", fill, ""), ("2026-03-02T08:00:00Z", dose("q", 1.0, None), "")]);
+    let found = costs(&fills, &priced("40"), Marks::POINT);
+    let get = |name| found.told.answer.get(name).expect("a figure").si;
+    near(get(names::LOG_COST_CONCENTRATE), 24.0);
+    near(get(names::LOG_COST_WATER), 1.0);
+    near(get(names::LOG_COST), 25.0);
+    assert_eq!(found.told.uncounted, 1);
+    assert!(codes(&found.told.answer.remarks).contains(&"remark-log-unpriced"));
+}
+
+/// By hand: four containers of 5 L were counted on the fifth day, and 2 L were used on that day; 6 L in five days
+/// are 1.2 L a day, so that 18 L last 15 days.
+#[test]
+fn days_of_stock_left() {
+    let fills = log(&[
+        ("2026-03-01T08:00:00Z", dose("p", 4.0, None), ""),
+        ("2026-03-05T08:00:00Z", dose("p", 2.0, None), ""),
+    ]);
+    let today = Date::new(2026, 3, 5).expect("a day");
+    let counted = |containers: &str, day: &str| {
+        let containers = Entry::new(containers, "one");
+        Draft::default().with_count(Counted { product: "p".into(), containers, day: day.into() })
+    };
+    let ask = |draft: &Draft| shelf(&fills, &priced("40"), draft, today, Marks::POINT);
+    let found = ask(&counted("4", "2026-03-05"));
+    let row = &found.rows[0];
+    near(row.left.expect("counted").si(), 0.018);
+    let days = row.supply.expect("known").expect("used").lasts.si() / 86_400.0;
+    near(days, 15.0);
+    assert!(!row.is_late());
+    assert!(ask(&counted("1", "2026-03-05")).rows[0].is_late(), "3 L last 2.5 days, a delivery takes 7");
+    assert!(ask(&counted("4", "2026-03-06")).rows[0].no_day, "tomorrow nobody has counted");
+    assert!(ask(&counted("four", "2026-03-05")).rows[0].mistake.is_some());
+    assert_eq!(codes(&ask(&Draft::default()).told.answer.remarks), ["remark-log-stock-none"]);
+}
+
+/// Readings that fall by 10 ppm a day without any scatter fall by 70 ppm a week.
+#[test]
+fn readings_that_wander() {
+    let read = |product: &str, ppm: f64| Fill {
+        reading: Reading {
+            scale: Scale::Active,
+            si: Si::new(ppm / 1000.0).expect("an amount"),
+            text: "".into(),
+        },
+        ..dose(product, 1.0, None)
+    };
+    let fills = log(&[
+        ("2026-03-01T08:00:00Z", read("p", 200.0), ""),
+        ("2026-03-02T08:00:00Z", read("p", 190.0), ""),
+        ("2026-03-02T09:00:00Z", read("q", 190.0), ""),
+        ("2026-03-03T08:00:00Z", read("p", 180.0), ""),
+        ("2026-03-04T08:00:00Z", read("p", 170.0), ""),
+        ("2026-03-04T09:00:00Z", dose("p", 1.0, None), ""),
+    ]);
+    let found = drifts(&fills);
+    let line = found.rows[0].line.expect("four readings");
+    near(line.slope * 7.0, -0.07);
+    assert_eq!((found.rows.len(), found.rows[1].line, found.told.uncounted), (2, None, 1));
+    assert_eq!(codes(&found.told.answer.remarks), ["remark-log-drift-falls"]);
+    assert_eq!(codes(&drifts(&fills[..2]).told.answer.remarks), ["remark-log-drift-few"]);
+}
+
+#[test]
+fn the_end_of_the_shift() {
+    let ticked = |squeegee: Task| Fill {
+        checklist: Checklist { drain: Task::Done, squeegee, ..Checklist::default() },
+        ..dose("p", 1.0, None)
+    };
+    let whole = Checklist {
+        drain: Task::Done,
+        rinse: Task::Done,
+        filters: Task::Done,
+        brush: Task::Done,
+        squeegee: Task::Done,
+    };
+    let other = Fill { machine: Named::new("m2", "Second"), checklist: whole, ..dose("p", 1.0, None) };
+    let fills = log(&[
+        ("2026-03-05T08:00:00Z", ticked(Task::NotDone), ""),
+        ("2026-03-06T08:00:00Z", dose("p", 1.0, None), ""),
+        ("2026-03-06T18:00:00Z", ticked(Task::NotDone), "AB"),
+        ("2026-03-06T19:00:00Z", other, ""),
+        ("2026-03-07T08:00:00Z", dose("p", 1.0, None), ""),
+    ]);
+    let today = Date::new(2026, 3, 7).expect("a day");
+    let now = end_of_shift(&fills, today);
+    assert_eq!((now.len(), now[0].place, now[0].fills), (1, 4, 1));
+    let left = left_undone(&fills, today);
+    assert_eq!(
+        (left.len(), left[0].place),
+        (1, 2),
+        "the last fill of the last day; the other machine is done"
+    );
+    assert_eq!(left[0].undone(&fills), ["rinse", "filters", "brush", "squeegee"]);
+    let yesterday = end_of_shift(&fills, Date::new(2026, 3, 6).expect("a day"));
+    assert_eq!(yesterday.iter().map(|day| (day.place, day.fills)).collect::<Vec<_>>(), [(2, 2), (3, 1)]);
+    let found = undone(&fills);
+    assert_eq!((found.all, found.told.uncounted), (2, 2));
+    assert_eq!(found.shifts[0].tasks, ["squeegee"], "nobody said of the others that they were not");
+    assert_eq!((found.tasks[4].not_done, found.tasks[4].done), (2, 1));
+}
+
+#[test]
+fn a_backup_is_asked_for_in_time() {
+    let today = Date::new(2026, 3, 15).expect("a day");
+    let code = |last: Option<(i64, i64)>, since| {
+        let last = last.and_then(|(month, day)| Date::new(2026, month, day));
+        reminder(last, since, today).map(|remark| remark.code)
+    };
+    assert_eq!(code(None, 0), None, "nothing would be lost");
+    assert_eq!(code(None, 1), Some("remark-log-backup-none"));
+    assert_eq!((code(Some((3, 8)), 200), code(Some((3, 7)), 1)), (None, Some("remark-log-backup-old")));
+    assert_eq!(code(Some((3, 15)), 201), Some("remark-log-backup-old"));
+    assert_eq!(code(Some((3, 1)), 0), None);
+}
+
+#[test]
+fn a_draft_comes_back_as_it_was() {
+    let draft = Draft {
+        by: "AB".into(),
+        hand: Entered { measured: Entry::new("half", "ml"), notes: "cold".into(), ..Entered::default() },
+        ..Draft::default().with_count(Counted { product: "p".into(), ..Counted::default() })
+    };
+    let text = serde_json::to_string(&draft).expect("JSON");
+    assert_eq!(serde_json::from_str::<Draft>(&text).expect("a draft"), draft);
+    assert_eq!(serde_json::from_str::<Draft>("{}").expect("a draft"), Draft::default());
+}
