@@ -62,7 +62,7 @@ pub fn App() -> Html {
             </div>
             <main id="main" tabindex="-1">
                 { match rest {
-                    _ if locked && shared.typed.site.floors.is_empty() && place != Place::Site => {
+                    _ if locked && shared.typed.site.floors.is_empty() && !matches!(place, Place::Site | Place::Log) => {
                         html! { <p role="status">{ shared.say("locked-empty") }</p> }
                     }
                     _ if fill => fill_view(&shared, match rest {

@@ -3,11 +3,12 @@
 use crate::answer::Value;
 use crate::form::log::asked::{Doses, Point};
 use crate::page::shared::Shared;
+use crate::trade::control::Rule;
 use crate::units::{Kind, VolumeFraction};
 use yew::prelude::*;
 
 const LEFT: f64 = 4.0;
-const WIDTH: f64 = 500.0;
+const WIDTH: f64 = 540.0;
 const HEIGHT: f64 = 150.0;
 const GAP: f64 = 44.0;
 
@@ -46,11 +47,14 @@ pub fn control_chart(shared: &Shared, found: &Doses) -> Html {
         points.iter().enumerate().filter_map(|(at, point)| Some((x(at), y2(point.range?)))).collect();
     let dot = |(at, point): (usize, &Point)| {
         let far = !point.rules.is_empty();
+        // Eight on one side are many: the first of them carries its number, and the table tells of all.
+        let after = at.checked_sub(1).is_some_and(|before| points[before].rules == [Rule::Run]);
+        let told = far && !(after && point.rules == [Rule::Run]);
         let (cx, cy) = (x(at), y(point.ratio));
         html! {
             <>
                 <circle class={classes!("dot", far.then_some("far"))} r={if far { "6" } else { "3" }} cx={format!("{cx:.1}")} cy={format!("{cy:.1}")} />
-                if far { <text x={format!("{cx:.1}")} y={format!("{:.1}", cy - 9.0)} text-anchor="middle">{ at + 1 }</text> }
+                if told { <text x={format!("{cx:.1}")} y={format!("{:.1}", cy - 9.0)} text-anchor="middle">{ at + 1 }</text> }
             </>
         }
     };
@@ -67,7 +71,8 @@ pub fn control_chart(shared: &Shared, found: &Doses) -> Html {
             .join(" ")
     );
     html! {
-        <svg class="drawing wide-drawing" role="img" aria-label={title} viewBox={format!("0 0 600 {}", 2.0 * HEIGHT + GAP)}>
+        <div class="scroll" tabindex="0" role="region" aria-label={shared.say("ask-doses-picture")}>
+        <svg class="drawing wide-drawing" role="img" aria-label={title} viewBox={format!("0 0 640 {}", 2.0 * HEIGHT + GAP)}>
             <text x={LEFT.to_string()} y="14">{ shared.say("ask-doses-values") }</text>
             { line(y(limits.upper), "pointer", percent(limits.upper)) }
             { line(y(limits.centre), "mark", percent(limits.centre)) }
@@ -79,5 +84,6 @@ pub fn control_chart(shared: &Shared, found: &Doses) -> Html {
             { line(y2(limits.range), "mark", percent(limits.range)) }
             <path class="line" d={path(&moving)} />
         </svg>
+        </div>
     }
 }

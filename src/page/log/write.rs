@@ -171,9 +171,16 @@ async fn confirm(act: &Act, written: Written) {
         packing::soon();
     }
     let unsettled = tab::Unsettled::begin();
+    let known = tab::ends().get(&device).map_or(0, |end| end.number);
     // What cannot be folded in now is when the log is opened again: the record is on the disk.
-    let folded = fold::absorb(std::slice::from_ref(&record)).await;
-    tab::know_end(&device, end);
+    let folded = if end.number == known + 1 {
+        let folded = fold::absorb(std::slice::from_ref(&record)).await;
+        tab::know_end(&device, end);
+        folded
+    } else {
+        // Other tabs write to the same chain, and what they wrote comes first.
+        open::catch_up().await
+    };
     drop(unsettled);
     copy::keep_ends(&device, &tab::ends());
     tabs::tell(false);

@@ -182,7 +182,7 @@ log-unstrike = It counts after all
 log-strike-hint = A fill that was written down by mistake stays in the log and is counted nowhere.
 
 ## End of the shift
-log-left = Left undone
+log-left = Left undone, or not ticked off
 log-left-line = { $machine }, { $day }: { $tasks }
 log-shift-today = Today
 log-shift-hint = Tick off each machine in this order. It is saved at once, with the last fill of the day.

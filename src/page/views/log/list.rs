@@ -34,10 +34,18 @@ pub fn List(props: &ListProps) -> Html {
     let fills = &seen.held.view.fills;
     let open = unfolded.as_ref().and_then(|id| places.iter().position(|place| fills[*place].id == *id));
     let height = use_state_eq(|| 0_usize);
+    let wanted = use_mut_ref(|| None::<String>);
     {
-        let (panel, height) = (panel.clone(), height.clone());
-        // After each drawing: what stands in the unfolded row comes later than the row.
+        let (panel, height, wanted) = (panel.clone(), height.clone(), wanted.clone());
+        // After each drawing: what stands in the unfolded row comes later than the row, and so does a row that was
+        // too far away to be drawn.
         use_effect(move || {
+            let is_there = |id: &String| gloo::utils::document().get_element_by_id(id).is_some();
+            if wanted.borrow().as_ref().is_some_and(is_there)
+                && let Some(id) = wanted.take()
+            {
+                focus::on(&id);
+            }
             let tall = panel.cast::<HtmlElement>().map(|panel| panel.offset_height());
             if let Some(tall) = tall {
                 height.set(usize::try_from(tall).unwrap_or_default());
@@ -68,25 +76,26 @@ pub fn List(props: &ListProps) -> Html {
     let to = (*top + *sight + BEYOND).min(count);
     let shows = open.filter(|open| (from..to).contains(open));
     let gap = |rows: usize, extra: usize| {
-        html! { <tr class="gap" aria-hidden="true" style={format!("height:{}px", rows * ROW + extra)}><td colspan="6"></td></tr> }
+        // An attribute, since the page's policy lets no style stand in an element.
+        html! { <tr class="gap" aria-hidden="true"><td colspan="6" height={(rows * ROW + extra).to_string()}></td></tr> }
     };
     let above = open.filter(|open| *open < from).map_or(0, |_| *height);
     let below = open.filter(|open| *open >= to).map_or(0, |_| *height);
     let move_to = {
         let (pane, looks) = (pane.clone(), looks.clone());
         let tall = *height;
-        let ids: Vec<(usize, String)> = (from..to).map(|at| (at, row_id(&fills[places[at]].id))).collect();
+        let (is_drawn, wanted) = (from..to, wanted.clone());
         let (fills, places) = (seen.held.view.clone(), places.clone());
         Callback::from(move |at: usize| {
-            let Some(pane) = pane.cast::<HtmlElement>() else { return };
-            if !ids.iter().any(|(known, _)| *known == at) {
-                let below = open.filter(|open| *open < at).map_or(0, |_| tall);
-                pane.set_scroll_top(i32::try_from(at * ROW + below).unwrap_or(i32::MAX));
-                looks.emit(());
-            }
             let id = row_id(&fills.fills[places[at]].id);
-            // It may have to be drawn first.
-            gloo::timers::callback::Timeout::new(30, move || focus::on(&id)).forget();
+            if is_drawn.contains(&at) {
+                return focus::on(&id);
+            }
+            let Some(pane) = pane.cast::<HtmlElement>() else { return };
+            *wanted.borrow_mut() = Some(id);
+            let below = open.filter(|open| *open < at).map_or(0, |_| tall);
+            pane.set_scroll_top(i32::try_from(at * ROW + below).unwrap_or(i32::MAX));
+            looks.emit(());
         })
     };
     let row = |at: usize| {

@@ -30,7 +30,8 @@ pub fn Recording(props: &Props) -> Html {
     let shared = &props.shared;
     let (held, draft) = (use_log(), use_draft());
     let rests = use_state(|| None::<Fill>);
-    let timer = use_mut_ref(|| None::<Timeout>);
+    // Beside the state, which a second tap may come before: it counts once the view is drawn anew.
+    let timer = use_mut_ref(|| None::<(Fill, Timeout)>);
     let asked = work(&shared.typed, shared.marks());
     let Some(planned) = plan(&shared.typed, &asked, &shown(shared, &asked)) else {
         let stopped = asked.outcome.answer.stopped();
@@ -52,15 +53,20 @@ pub fn Recording(props: &Props) -> Html {
     let onclick = {
         let (rests, lacks) = (rests.clone(), lacks.clone());
         move |_: MouseEvent| {
-            if resting {
+            let rests_already = timer.borrow().as_ref().is_some_and(|(fill, _)| *fill == planned);
+            if resting || rests_already {
                 return;
             }
             let Ok(fill) = &result else {
                 return focus::on(lacks.first().map_or("log-details", Lack::at));
             };
             rests.set(Some(planned.clone()));
-            let wakes = rests.clone();
-            *timer.borrow_mut() = Some(Timeout::new(REST, move || wakes.set(None)));
+            let (wakes, timed) = (rests.clone(), timer.clone());
+            let wake = Timeout::new(REST, move || {
+                timed.borrow_mut().take();
+                wakes.set(None);
+            });
+            *timer.borrow_mut() = Some((planned.clone(), wake));
             log::record(fill.clone(), said.clone());
             change(|draft| draft.fill = Entered::default());
         }

@@ -42,12 +42,16 @@ fn chart(shared: &Shared, found: &Doses) -> Html {
         ];
         shared.tell("ask-constant", &text)
     });
+    let rows = found.points.iter().enumerate().map(|(at, point)| row(shared, at + 1, point)).collect();
     html! {
         <>
             { facts(shared, &found.told.answer, FACTS) }
             { control_chart(shared, found) }
             <p class="legend">{ shared.say("ask-doses-legend") }</p>
-            { table(shared, "ask-doses-table", &columns, found.points.iter().enumerate().map(|(at, point)| row(shared, at + 1, point)).collect()) }
+            <details class="more">
+                <summary>{ shared.say("ask-doses-table") }</summary>
+                { table(shared, "ask-doses-table", &columns, rows) }
+            </details>
             <p class="hint">{ constants.collect::<Vec<_>>().join("; ") }{ " " }{ shared.words.source(CONSTANTS[0].source) }</p>
         </>
     }

@@ -4,7 +4,8 @@ use super::super::fields::pick;
 use super::{Seen, question};
 use crate::answer::Value;
 use crate::form::log::asked::{UseRow, uses as ask};
-use crate::page::components::computed;
+use crate::form::names;
+use crate::page::components::{computed, facts};
 use crate::page::drawing::{Bar, bars};
 use crate::page::keep::log_draft::change;
 use crate::page::shared::Shared;
@@ -15,6 +16,8 @@ use yew::prelude::*;
 
 /// So many bars are drawn; the table has all.
 const DRAWN: usize = 12;
+
+const FACTS: &[&str] = &[names::LOG_USED, names::LOG_PLANNED, names::LOG_MEASURED];
 
 /// The question.
 pub fn uses(seen: &Seen, fills: &[&Current]) -> Html {
@@ -49,7 +52,8 @@ pub fn uses(seen: &Seen, fills: &[&Current]) -> Html {
         &found.told,
         html! {
             <>
-                { pick(shared, "log-by", by, |by| change(|draft| draft.by_what = by)) }
+                { facts(shared, &found.told.answer, FACTS) }
+            { pick(shared, "log-by", by, |by| change(|draft| draft.by_what = by)) }
                 if !drawn.is_empty() {
                     { bars(&shared.say("ask-use-picture"), &drawn) }
                     <p class="legend">{ shared.say("ask-use-legend") }</p>
