@@ -154,11 +154,12 @@ async fn put(act: &Act) -> Result<Written, Trouble> {
 /// The end of a chain after a record.
 fn end(record: &Record, last: End) -> End {
     let instant = When::read(&record.when).map_or(last.latest, When::instant);
-    let mut back = last.back.clone();
-    if fold::is_back(&record.when, &last) {
+    let is_back = fold::is_back(&record.when, &last);
+    let latest = if last.number > 0 { instant.max(last.latest) } else { instant };
+    let mut back = last.back;
+    if is_back {
         back.push(record.number);
     }
-    let latest = if last.number > 0 { instant.max(last.latest) } else { instant };
     End { number: record.number, own: record.own.clone(), latest, back }
 }
 
@@ -223,7 +224,7 @@ async fn as_it_would_be(act: &Act) -> Option<String> {
         (None, device) if device.is_empty() => open::random_name().ok()?,
         (None, device) => device,
     };
-    let head: Option<Head> =
+    let last: Option<Head> =
         before.map(|before| before.head()).or_else(|| tab::ends().get(&device).map(|end| end.head(&device)));
     let named = match act.what.of() {
         Some(of) => {
@@ -233,7 +234,7 @@ async fn as_it_would_be(act: &Act) -> Option<String> {
         None => None,
     };
     let stamp = Stamp { device: &device, when: &act.when, random: act.random? };
-    let record = act.what.draft(named.as_ref()).ok()?.after(head.as_ref(), &stamp, act.words.clone()).ok()?;
+    let record = act.what.draft(named.as_ref()).ok()?.after(last.as_ref(), &stamp, act.words.clone()).ok()?;
     Some(line(&record))
 }
 
