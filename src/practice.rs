@@ -51,5 +51,6 @@ pub fn word_keys() -> impl Iterator<Item = String> {
     let lacks = Lack::ALL.iter().map(|one| format!("practice-lack-{}", one.code()));
     let ways = Way::ALL.iter().map(|one| format!("practice-way-{}", one.code()));
     let harms = Harm::ALL.iter().map(|one| format!("practice-harm-{}", one.code()));
-    topics.chain(levels).chain(lacks).chain(ways).chain(harms)
+    let made = Way::ON_TICKETS.iter().map(|one| format!("practice-made-{}", one.code()));
+    topics.chain(levels).chain(lacks).chain(ways).chain(harms).chain(made)
 }

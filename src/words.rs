@@ -7,9 +7,11 @@
 //! message by message.
 
 mod message;
+mod practice;
 mod speak;
 
 pub use message::{Argument, Flaw, Message};
+pub use practice::Told;
 
 use crate::number::Marks;
 
@@ -42,8 +44,9 @@ impl Words {
     }
 
     /// The English resource files. Who names this has all of them in its part of the page.
-    pub fn resources() -> [&'static str; 3] {
-        [FILL, include_str!("words/en/rest.ftl"), include_str!("words/en/site.ftl")]
+    pub fn resources() -> [&'static str; 4] {
+        let rest = include_str!("words/en/rest.ftl");
+        [FILL, rest, include_str!("words/en/site.ftl"), include_str!("words/en/practice.ftl")]
     }
 
     /// Reads a resource file.

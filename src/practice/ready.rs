@@ -7,7 +7,7 @@ use crate::limits::{self, Limit};
 use crate::number::Marks;
 use crate::site::{self, Entry, Product};
 use crate::trade::label::{self, Basis, Label, Rule, Window};
-use crate::units::{ApplicationRate, Flow, Length, Productivity, Quantity, Speed, System, Volume, VolumeFraction};
+use crate::units::{ApplicationRate, Flow, Length, Quantity, Speed, System, Volume, VolumeFraction};
 
 /// A number as it was typed, and what it says.
 #[derive(Clone, Debug, PartialEq)]
@@ -34,13 +34,6 @@ pub(super) struct Drive {
     /// Path less overlap.
     pub width: Length,
     pub flows: Vec<Written<Flow>>,
-}
-
-impl Drive {
-    /// Floor area passed a time.
-    pub(super) fn passing(&self) -> Productivity {
-        self.speed.value * self.width
-    }
 }
 
 #[derive(Clone, Debug, PartialEq)]
@@ -202,8 +195,8 @@ fn liquid(one: &Product, stock: &Stock) -> Option<Liquid> {
         return None;
     }
     let in_force = stock.standards.iter().find(|standard| standard.product == one.id);
-    let (text, system) = in_force
-        .map_or((&one.standard, stock.system), |standard| (&standard.dilution, standard.system));
+    let (text, system) =
+        in_force.map_or((&one.standard, stock.system), |standard| (&standard.dilution, standard.system));
     let standard = asks_of(text, system).map(|asks| (text.clone(), asks));
     Some(Liquid { name: one.name.clone(), text: one.label.clone(), label, asks, standard })
 }

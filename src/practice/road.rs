@@ -102,6 +102,25 @@ coded! {
     }
 }
 
+impl Way {
+    /// Those that a fill ticket can show.
+    pub const ON_TICKETS: [Self; 13] = [
+        Self::PartsForTotal,
+        Self::TotalForParts,
+        Self::WaterForMix,
+        Self::MixForWater,
+        Self::FullForPart,
+        Self::OuncesForMillilitres,
+        Self::MillilitresForOunces,
+        Self::UsForImperial,
+        Self::ImperialForUs,
+        Self::OtherEnd,
+        Self::MachineIgnored,
+        Self::StandardIgnored,
+        Self::ProductFirst,
+    ];
+}
+
 coded! {
     /// What a wrong answer could do to a person, a floor or a machine.
     Harm {

@@ -83,7 +83,8 @@ impl Session {
                     break;
                 }
                 let another = |_| {
-                    make(topic, self.level, &ready, &mut draw).filter(|new| !out.iter().any(|one| same(one, new)))
+                    make(topic, self.level, &ready, &mut draw)
+                        .filter(|new| !out.iter().any(|one| same(one, new)))
                 };
                 match (0..TRIES).find_map(another) {
                     Some(exercise) => out.push(exercise),

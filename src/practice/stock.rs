@@ -125,9 +125,7 @@ pub(super) fn lack(ready: &Ready, topic: Topic, level: Level) -> Option<Lack> {
     let found = match topic {
         Topic::Units | Topic::Pairs | Topic::Foam => None,
         Topic::Label => need(!ready.labels.is_empty(), Lack::Label),
-        Topic::Dose | Topic::TopUp | Topic::Mistake | Topic::Rescue => {
-            machine().or_else(liquid).or_else(jug)
-        }
+        Topic::Dose | Topic::TopUp | Topic::Mistake | Topic::Rescue => machine().or_else(liquid).or_else(jug),
         Topic::Setting => settings().or_else(floor),
         Topic::Shift => machine().or_else(floor).or_else(liquid),
         Topic::Ppe => need(!ready.guarded.is_empty(), Lack::Hazards),
@@ -178,8 +176,13 @@ fn floor(one: &Floor, marks: Marks) -> Option<Floor> {
 
 fn measure(one: &Measure, marks: Marks) -> Option<Measure> {
     let step = plain(&one.step, marks);
-    let kept =
-        Measure { id: one.id.clone(), name: one.name.clone(), dispenser: one.dispenser, step, ..Measure::default() };
+    let kept = Measure {
+        id: one.id.clone(),
+        name: one.name.clone(),
+        dispenser: one.dispenser,
+        step,
+        ..Measure::default()
+    };
     super::ready::jug(&kept).map(|_| kept)
 }
 

@@ -16,6 +16,7 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     exercise.most = Some(scene.most());
     exercise.amounts(scene.roads());
     exercise.steps = scene.steps();
+    exercise.reasons.extend(scene.rule());
     exercise.reasons.push(water_first());
     Some(exercise)
 }

@@ -7,7 +7,7 @@ use super::{Exercise, Key, Said, mixed};
 use crate::chemistry::foam::{self, Foam, FoamVerdict, shaken, verdict};
 use crate::limits;
 use crate::number::Marks;
-use crate::units::{Length, Quantity, System};
+use crate::units::{Length, System};
 
 /// What is done when a tank foams, in order.
 const STEPS: [&str; 4] = ["foam-tank-stop", "foam-tank-drain", "foam-tank-rinse", "foam-tank-refill"];
@@ -63,8 +63,11 @@ fn by_verdict(level: Level, ready: &Ready, asked: Vec<Said>, found: FoamVerdict)
 
 /// What a shake test says: the class, or on the third level whether it may go in.
 fn shake_test(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exercise> {
-    let (step, unit, most) =
-        if ready.system == System::Metric { (Round::new(1, 0), "mm", 60) } else { (Round::new(25, -2), "in", 10) };
+    let (step, unit, most) = if ready.system == System::Metric {
+        (Round::new(1, 0), "mm", 60)
+    } else {
+        (Round::new(25, -2), "in", 10)
+    };
     let first = draw.below(most + 1);
     let later = draw.below(first + 1);
     let height = |count: u32| step.times(count).entry(unit);
@@ -99,7 +102,9 @@ fn order(ready: &Ready, draw: &mut Draw) -> Exercise {
         Some((name, _)) => Said::new("practice-foam-happens").text("product", name),
         None => Said::new("practice-foam-happens-any"),
     }];
-    asked.extend(draw.pick(&ready.machines).map(|one| Said::new("practice-machine").text("machine", &one.name)));
+    asked.extend(
+        draw.pick(&ready.machines).map(|one| Said::new("practice-machine").text("machine", &one.name)),
+    );
     asked.push(Said::new("practice-ask-foam-order"));
     let roads = pairs_of(right.len()).map(|(first, second)| {
         let led = Led::After(right[first], right[second]);

@@ -30,7 +30,8 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     let apart = |a: f64, b: f64| (a - b).abs() > (step + half_width(a.max(b), step)) * 1.01;
     let mut ways: Vec<(Way, f64)> = Vec::new();
     for (way, si) in scene.roads() {
-        let open = apart(si, scene.dose().si()) && ways.iter().all(|(_, other)| apart(si, *other));
+        let open =
+            apart(si, scene.dose().si()) && ways.iter().all(|(one, other)| *one != way && apart(si, *other));
         if open && si < scene.machine.tank.value.si() / 2.0 {
             ways.push((way, si));
         }
@@ -58,16 +59,25 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     let (options, place) = mixed(draw, options);
     let key = Key::Choice { right: place[fate as usize], options };
     let mut asked = scene.told();
-    asked.push(Said::new(if first { "practice-ticket-product-first" } else { "practice-ticket-water-first" }));
+    asked.push(Said::new(if first {
+        "practice-ticket-product-first"
+    } else {
+        "practice-ticket-water-first"
+    }));
     asked.push(Said::new("practice-ticket-poured").entry("poured", &poured.entry));
     asked.push(Said::new("practice-ask-mistake"));
     let mut exercise = Exercise::new(Topic::Mistake, level, ready, asked, key);
     exercise.roads = roads(&place, fate, poured.volume.si() > scene.most() + step, first);
     exercise.steps = scene.steps();
-    let given = [("c", Value::new(scene.dose(), Kind::Dose)), ("s", Value::new(scene.jug.step.value, Kind::Dose))];
+    let given =
+        [("c", Value::new(scene.dose(), Kind::Dose)), ("s", Value::new(scene.jug.step.value, Kind::Dose))];
     let count = (scene.dose() / scene.jug.step.value).round().max(1.0);
     exercise.steps.push(super::scene::step(&formula::ROUND, &given, Value::plain(count, Kind::Count)));
-    exercise.because(Said::new(["practice-ticket-is-right", "practice-ticket-is-wrong"][usize::from(fate > 0)]), Source::DEFINITION);
+    exercise.because(
+        Said::new(["practice-ticket-is-right", "practice-ticket-is-wrong"][usize::from(fate > 0)]),
+        Source::DEFINITION,
+    );
+    exercise.reasons.extend(scene.rule());
     exercise.reasons.push(water_first());
     Some(exercise)
 }

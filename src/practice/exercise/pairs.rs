@@ -66,7 +66,13 @@ fn of_families() -> Vec<Couple> {
     out
 }
 
-fn one_of(level: Level, ready: &Ready, first: Couple, rest: impl Iterator<Item = Couple>, draw: &mut Draw) -> Exercise {
+fn one_of(
+    level: Level,
+    ready: &Ready,
+    first: Couple,
+    rest: impl Iterator<Item = Couple>,
+    draw: &mut Draw,
+) -> Exercise {
     let hurts = hurts(&first.meeting);
     let told = first.said.clone();
     let options = [first.said].into_iter().chain(rest.map(|one| one.said)).collect();
@@ -103,7 +109,8 @@ fn some_of(ready: &Ready, couples: impl Iterator<Item = Couple>, draw: &mut Draw
     right.sort_unstable();
     ranked.sort_by_key(|(rank, _)| *rank);
     let asked = vec![Said::new("practice-ask-pairs")];
-    let mut exercise = Exercise::new(Topic::Pairs, Level::Third, ready, asked, Key::Several { options, right });
+    let mut exercise =
+        Exercise::new(Topic::Pairs, Level::Third, ready, asked, Key::Several { options, right });
     exercise.roads = ranked.into_iter().map(|(_, road)| road).collect();
     for couple in couples {
         because(&mut exercise, couple.said, &couple.meeting);

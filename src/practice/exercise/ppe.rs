@@ -40,7 +40,8 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
 }
 
 fn asked(level: Level, product: &Guarded) -> Vec<Said> {
-    let mut asked = vec![Said::new("practice-ppe").text("product", &product.name).words("signal", product.signal)];
+    let mut asked =
+        vec![Said::new("practice-ppe").text("product", &product.name).words("signal", product.signal)];
     if level == Level::First {
         let hazards = product.panel.codes.hazards.iter();
         asked.extend(hazards.map(|hazard| Said::new("practice-ppe-says").words("statement", &hazard.key())));

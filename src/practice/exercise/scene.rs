@@ -45,7 +45,13 @@ impl Sum {
 }
 
 /// Product by the label and, where they count, by the standard and the machine.
-fn ruled(machine: &Machine, liquid: &Liquid, sum: Sum, aim: Aim, (by_standard, by_machine): (bool, bool)) -> Volume {
+fn ruled(
+    machine: &Machine,
+    liquid: &Liquid,
+    sum: Sum,
+    aim: Aim,
+    (by_standard, by_machine): (bool, bool),
+) -> Volume {
     let mut bounds = Vec::new();
     if let Some((_, asks)) = liquid.standard.as_ref().filter(|_| by_standard) {
         bounds.push(Bound { by: Governs::Standard, window: sum.with(*asks).window() });
@@ -192,7 +198,9 @@ impl<'a> Scene<'a> {
         out.push((Way::OtherEnd, other.within(sum.window()).si()));
         out.extend(measure_roads(right, self.jug));
         let share = matches!(self.liquid.label.basis, Basis::PlusWater | Basis::OfTotal | Basis::Percent);
-        out.extend(gallon_road(&self.fill.entry.unit).filter(|_| share).map(|(way, by)| (way, right.si() * by)));
+        out.extend(
+            gallon_road(&self.fill.entry.unit).filter(|_| share).map(|(way, by)| (way, right.si() * by)),
+        );
         out
     }
 
@@ -217,6 +225,14 @@ impl<'a> Scene<'a> {
         out
     }
 
+    /// That the site's rule decides, where it does.
+    pub(super) fn rule(&self) -> Option<Reason> {
+        let without = self.by(self.sum(), false, true);
+        let decides = (self.dose() / without - 1.0).abs() > 1e-9;
+        let said = || Said::new("practice-because-standard");
+        decides.then(|| Reason { said: said(), source: Source::COMMON_PRACTICE })
+    }
+
     /// The workings.
     pub(super) fn steps(&self) -> Vec<Step> {
         let mut out = Vec::new();
@@ -239,8 +255,10 @@ impl<'a> Scene<'a> {
                 out.push(step(&formula::PER_TANK, &given, dose(label)));
             }
         }
-        if (right / label - 1.0).abs() > 1e-9 {
-            out.push(step(&formula::GOVERN, &[("label", dose(label)), ("machine", dose(right))], dose(right)));
+        let by_machine = (self.by(self.sum(), true, false) / right - 1.0).abs() > 1e-9;
+        if by_machine {
+            let given = [("label", dose(label)), ("machine", dose(right))];
+            out.push(step(&formula::GOVERN, &given, dose(right)));
         }
         out
     }
@@ -288,8 +306,7 @@ pub(super) fn means(basis: Basis) -> &'static str {
 
 /// A label: on the first level with its convention, and in any case with the gallon that it means.
 pub(super) fn label_told(level: Level, liquid: &Liquid, aim: Aim) -> Vec<Said> {
-    let mut out =
-        vec![Said::new("practice-label").text("product", &liquid.name).text("label", &liquid.text)];
+    let mut out = vec![Said::new("practice-label").text("product", &liquid.name).text("label", &liquid.text)];
     if level == Level::First {
         out.push(Said::new(means(liquid.label.basis)));
     }

@@ -24,7 +24,11 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     let machine = draw.pick(&ready.machines)?;
     let drive = machine.drive.as_ref()?;
     let ground = draw.pick(&ready.grounds)?;
-    let (speed, value) = if level == Level::Third { other_speed(drive, draw)? } else { (drive.speed.entry.clone(), drive.speed.value) };
+    let (speed, value) = if level == Level::Third {
+        other_speed(drive, draw)?
+    } else {
+        (drive.speed.entry.clone(), drive.speed.value)
+    };
     let passing = value * drive.width;
     let target = Window { low: ground.low.value, high: ground.high.value };
     let flows: Vec<Flow> = drive.flows.iter().map(|one| one.value).collect();
@@ -38,7 +42,8 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     let right = if choice.fit == Fit::Meets { choice.index } else { none };
     let own = unit(&ground.low.entry.unit)?;
     let option = |index: usize| {
-        let said = Said::new(if level == Level::First { "practice-setting-rate" } else { "practice-setting-flow" });
+        let said =
+            Said::new(if level == Level::First { "practice-setting-rate" } else { "practice-setting-flow" });
         let said = said.count("n", u32::try_from(index + 1).unwrap_or(u32::MAX));
         if level == Level::First {
             let shown = number::plain(own.from_si(rates[index].si()), 3, '.');
@@ -56,8 +61,10 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
         Some(Fit::Meets) => Way::MoreThanNeeded,
         None => Way::NoneThought,
     };
-    exercise.roads =
-        (0..=none).filter(|index| *index != right).map(|index| Road::new(way(index), Led::Choice(index))).collect();
+    exercise.roads = (0..=none)
+        .filter(|index| *index != right)
+        .map(|index| Road::new(way(index), Led::Choice(index)))
+        .collect();
     let shown = choice.index;
     let p = Value::new(passing, Kind::Productivity);
     let width = [("v", Value::new(value, Kind::Speed)), ("w − o", Value::new(drive.width, Kind::Width))];

@@ -83,7 +83,11 @@ fn solution(ready: &Ready, job: &Job) -> Exercise {
     let asked = vec![job.told(), Said::new("practice-ask-solution")];
     let mut exercise = Exercise::new(Topic::Shift, Level::First, ready, asked, key);
     // A rate for 1,000 ft² taken for one of 1 ft², or mL taken for L.
-    exercise.amounts([(Way::Thousand, si * 1_000.0), (Way::DecimalSlip, si * 10.0), (Way::DecimalSlip, si / 10.0)]);
+    exercise.amounts([
+        (Way::Thousand, si * 1_000.0),
+        (Way::DecimalSlip, si * 10.0),
+        (Way::DecimalSlip, si / 10.0),
+    ]);
     exercise.steps.push(solution_step(&[job], 1.0));
     exercise
 }
@@ -100,7 +104,8 @@ fn fills(ready: &Ready, job: &Job, machine: &Machine) -> Option<Exercise> {
     let mut exercise = Exercise::new(Topic::Shift, Level::Second, ready, asked, key);
     exercise.amounts([(Way::RoundedDown, tanks.floor()), (Way::NotWhole, tanks)]);
     exercise.steps.push(solution_step(&[job], 1.0));
-    let given = [("S", Value::new(job.solution(), Kind::Fill)), ("T", Value::new(machine.tank.value, Kind::Fill))];
+    let given =
+        [("S", Value::new(job.solution(), Kind::Fill)), ("T", Value::new(machine.tank.value, Kind::Fill))];
     exercise.steps.push(step(&formula::FILLS, &given, Value::plain(si, Kind::Count)));
     Some(exercise)
 }

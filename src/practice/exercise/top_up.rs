@@ -3,7 +3,10 @@
 use super::super::ready::{Asks, Written};
 use super::super::road::Way;
 use super::super::{Draw, Level, Ready, Topic};
-use super::scene::{Scene, asked_in, gallon_road, jug_told, label_told, measure_roads, part, step, strength_step, tank_told, turned, water_first};
+use super::scene::{
+    Scene, asked_in, gallon_road, jug_told, label_told, measure_roads, part, step, strength_step, tank_told,
+    turned, water_first,
+};
 use super::{Amount, Exercise, Key, Said, half_width};
 use crate::answer::Value;
 use crate::form::Filling;
@@ -40,7 +43,12 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     let percent = |share| Value::new(share, Kind::Percent);
     let fill = |volume| Value::new(volume, Kind::Fill);
     exercise.steps.extend(strength_step(scene.liquid.label.basis, strength));
-    let given = [("r", percent(strength)), ("V", fill(scene.fill.value)), ("r₀", percent(rest)), ("V₀", fill(left.value))];
+    let given = [
+        ("r", percent(strength)),
+        ("V", fill(scene.fill.value)),
+        ("r₀", percent(rest)),
+        ("V₀", fill(left.value)),
+    ];
     exercise.steps.push(step(&formula::TOP_UP, &given, Value::new(dose, Kind::Dose)));
     exercise.reasons.push(water_first());
     Some(exercise)
@@ -70,7 +78,8 @@ fn roads(scene: &Scene, left: Content, strength: VolumeFraction, right: Volume) 
         vec![(Way::FullForRest, (strength * level).si()), (Way::RestIgnored, (strength * missing).si())];
     if let Some((way, Asks::Strength(window))) = turned(scene.liquid.label.basis, scene.liquid.asks) {
         let strength = scene.aim.within(window);
-        let rest = if left.strength == scene.label_dose().fraction_of(level) { strength } else { left.strength };
+        let rest =
+            if left.strength == scene.label_dose().fraction_of(level) { strength } else { left.strength };
         out.push((way, (strength * level).si() - (rest * left.volume).si()));
     }
     out.extend(measure_roads(right, scene.jug));
