@@ -28,3 +28,5 @@ mod sessions;
 mod stocks;
 #[path = "practice/tickets.rs"]
 mod tickets;
+#[path = "practice/told.rs"]
+mod told;

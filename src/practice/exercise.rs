@@ -185,7 +185,10 @@ fn half_width(si: f64, graduation: f64) -> f64 {
 }
 
 /// How often numbers are drawn anew before a topic is given up.
-const TRIES: usize = 400;
+const TRIES: usize = 2_000;
+
+/// How often they may be where a topic is said to be offered: far less, so that what is offered can be made.
+pub(super) const TRIES_TO_OFFER: usize = 100;
 
 /// Makes an exercise.
 ///
@@ -203,6 +206,17 @@ const TRIES: usize = 400;
 /// assert!(matches!(exercise.key, Key::Amount(amount) if amount.si > 0.0));
 /// ```
 pub fn make(topic: Topic, level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exercise> {
+    make_within(TRIES, topic, level, ready, draw)
+}
+
+/// The same with another number of tries.
+pub(super) fn make_within(
+    tries: usize,
+    topic: Topic,
+    level: Level,
+    ready: &Ready,
+    draw: &mut Draw,
+) -> Option<Exercise> {
     let once = match topic {
         Topic::Label => label::once,
         Topic::Units => units::once,
@@ -216,7 +230,7 @@ pub fn make(topic: Topic, level: Level, ready: &Ready, draw: &mut Draw) -> Optio
         Topic::Pairs => pairs::once,
         Topic::Foam => foam::once,
     };
-    (0..TRIES).find_map(|_| once(level, ready, draw))
+    (0..tries).find_map(|_| once(level, ready, draw))
 }
 
 /// The factor of a unit that the table has.
@@ -225,7 +239,7 @@ fn factor(code: &str) -> f64 {
 }
 
 /// Mixes the choices of an exercise; what pointed to one of them still does.
-fn mixed(draw: &mut Draw, options: Vec<Said>) -> (Vec<Said>, Vec<usize>) {
+fn mixed(draw: &mut Draw, options: &[Said]) -> (Vec<Said>, Vec<usize>) {
     let mut order: Vec<usize> = (0..options.len()).collect();
     draw.shuffle(&mut order);
     let mut place = vec![0; order.len()];

@@ -54,6 +54,7 @@ pub(super) struct Liquid {
     pub text: String,
     pub label: Label,
     pub asks: Asks,
+    pub foam: Foam,
     /// The site's own rule for it: the text, and what it asks.
     pub standard: Option<(String, Asks)>,
 }
@@ -198,7 +199,7 @@ fn liquid(one: &Product, stock: &Stock) -> Option<Liquid> {
     let (text, system) =
         in_force.map_or((&one.standard, stock.system), |standard| (&standard.dilution, standard.system));
     let standard = asks_of(text, system).map(|asks| (text.clone(), asks));
-    Some(Liquid { name: one.name.clone(), text: one.label.clone(), label, asks, standard })
+    Some(Liquid { name: one.name.clone(), text: one.label.clone(), label, asks, foam: one.foam, standard })
 }
 
 fn guarded(one: &Product) -> Guarded {

@@ -71,8 +71,8 @@ const VERSION: u8 = 1;
 const PREFIX: &str = "brim";
 /// 2000-01-01, in days since 1970.
 const FIRST_DAY: i64 = 10_957;
-/// The most bytes of initials: four letters of any alphabet that needs two.
-const MOST_INITIALS: usize = 8;
+/// The most letters of initials, and the most bytes: four of any alphabet whose letters need two.
+const MOST_INITIALS: (usize, usize) = (4, 8);
 /// How many ways there are, and none.
 const WAYS: usize = Way::ALL.len() + 1;
 const _: () = assert!(WAYS * Tries::ALL.len() <= 256, "a mark is one byte");
@@ -127,7 +127,8 @@ impl Attempt {
         let check = u32::from_str_radix(&self.session, 16).ok().filter(|_| self.session.len() == 8);
         let check = check.ok_or(CodeMistake::Session)?;
         let initials = self.initials.trim();
-        if initials.is_empty() || initials.len() > MOST_INITIALS {
+        let (letters, bytes) = (initials.chars().count(), initials.len());
+        if letters == 0 || letters > MOST_INITIALS.0 || bytes > MOST_INITIALS.1 {
             return Err(CodeMistake::Initials);
         }
         let day = Date::read(&self.date).and_then(|date| u16::try_from(date.days() - FIRST_DAY).ok());

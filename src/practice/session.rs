@@ -135,7 +135,7 @@ impl Session {
     /// The session with as much of its stock as a link of so many characters has room for, and that link's
     /// fragment. Its exercises are those of the smaller stock, on the trainer's device too.
     ///
-    /// * `most`: characters. A QR code of version 27 at level M holds 1,125 bytes (ISO/IEC 18004, table 7).
+    /// * `most`: characters, less those of the address before it. A QR code of version 27 at level M holds 1,125 bytes (ISO/IEC 18004, table 7).
     ///
     /// # Errors
     /// [`SessionMistake`], where it cannot be held at all or not even the smallest stock fits.

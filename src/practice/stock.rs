@@ -1,8 +1,9 @@
 //! What exercises are made of: a site's records, as far as they can be used.
 
+use super::Draw;
+use super::exercise::{TRIES_TO_OFFER, make_within};
 use super::ready::{Ready, asks_of};
 use super::topic::{Lack, Level, Topic};
-use super::{Draw, make};
 use crate::document::shaped as document;
 use crate::form::cautions::panel;
 use crate::limits;
@@ -130,8 +131,9 @@ pub(super) fn lack(ready: &Ready, topic: Topic, level: Level) -> Option<Lack> {
         Topic::Shift => machine().or_else(floor).or_else(liquid),
         Topic::Ppe => need(!ready.guarded.is_empty(), Lack::Hazards),
     };
-    // Whether the numbers go together is found by trying: always the same seed, so always the same answer.
-    found.or_else(|| need(make(topic, level, ready, &mut Draw::new(0)).is_some(), Lack::NothingFits))
+    // Whether the numbers go together is found by trying: always the same seeds, so always the same answer.
+    let fits = |seed| make_within(TRIES_TO_OFFER, topic, level, ready, &mut Draw::new(seed)).is_some();
+    found.or_else(|| need((0..3).all(fits), Lack::NothingFits))
 }
 
 /// The same number in a way that reads alike with any decimal mark. A fraction such as 1/2 stays as it is.

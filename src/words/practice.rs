@@ -5,6 +5,7 @@ use crate::form::What;
 use crate::number::{self, Marks};
 use crate::practice::{Amount, Exercise, Fact, Key, Reply, Said, Verdict};
 use crate::site::Entry;
+use crate::source::Source;
 use crate::units::unit;
 
 /// A line of the workings and where it comes from.
@@ -125,7 +126,17 @@ impl Words {
             Told { text: self.tell("practice-step", &facts), source: self.source(step.formula.source) }
         });
         let reasons = exercise.reasons.iter();
+        // In the unit that was asked for, whatever the workings are shown in.
+        let so = match exercise.key {
+            Key::Amount(_) if !exercise.steps.is_empty() => {
+                let text =
+                    self.tell("practice-so", &[("answer", Argument::text(self.right_answer(exercise)))]);
+                Some(Told { text, source: self.source(Source::DEFINITION) })
+            }
+            _ => None,
+        };
         steps
+            .chain(so)
             .chain(reasons.map(|one| Told { text: self.said(&one.said), source: self.source(one.source) }))
             .collect()
     }

@@ -6,7 +6,7 @@ use brimline::practice::{Attempt, Class, ClassMistake, CodeMistake, Draw, Mark, 
 const LETTERS: &str = "qpzry9x8gf2tvdw0s3jn54khce6mua7l1bio";
 
 fn attempt(draw: &mut Draw) -> Attempt {
-    let initials = ["A", "bc", "ÅÖ", "Ж", "D.E", "xyz"];
+    let initials = ["A", "bc", "ÅÖ", "Ж", "D.E", "xyz", "ÅÖЖÜ"];
     let mark = |draw: &mut Draw| {
         let way = if draw.one_in(2) { draw.pick(Way::ALL).copied() } else { None };
         Mark { tries: *draw.pick(Tries::ALL).expect("a try"), way: way.into_iter().collect() }
@@ -15,7 +15,7 @@ fn attempt(draw: &mut Draw) -> Attempt {
         session: format!("{:08x}", draw.bits()),
         initials: (*draw.pick(&initials).expect("initials")).to_owned(),
         date: format!("20{:02}-{:02}-{:02}", draw.below(100), 1 + draw.below(12), 1 + draw.below(28)),
-        marks: (0..1 + draw.below(30)).map(|_| mark(draw)).collect(),
+        marks: (0..=draw.below(30)).map(|_| mark(draw)).collect(),
     }
 }
 
@@ -114,6 +114,7 @@ fn a_result_that_is_not_whole_has_no_code() {
     };
     assert_eq!(with(|one| one.initials.clear()), CodeMistake::Initials);
     assert_eq!(with(|one| one.initials = "Somebody’s name".into()), CodeMistake::Initials);
+    assert_eq!(with(|one| one.initials = "Anna".repeat(2)), CodeMistake::Initials);
     assert_eq!(with(|one| one.date = "yesterday".into()), CodeMistake::Day);
     assert_eq!(with(|one| one.date = "1999-12-31".into()), CodeMistake::Day);
     assert_eq!(with(|one| one.session.clear()), CodeMistake::Session);

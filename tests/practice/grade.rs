@@ -55,7 +55,7 @@ fn count(text: &str) -> Count {
             out.syllables += if word.chars().any(|one| one.is_ascii_digit()) { 1.0 } else { syllables(word) };
         }
         let bare = word.trim_end_matches(['”', '"', ')']);
-        out.sentences += f64::from(u8::from(bare.ends_with(['.', '?', ':'])));
+        out.sentences += f64::from(u8::from(bare.ends_with(['.', '?'])));
     }
     out.sentences = out.sentences.max(1.0);
     out

@@ -81,7 +81,14 @@ fn several(exercise: &Exercise, count: usize, right: &[usize]) {
         let verdict = judge(exercise, Reply::Chosen(&chosen), Marks::POINT);
         assert_eq!(verdict, Verdict::Wrong { way: Some(road.way), harm: road.harm }, "{:?}", exercise.asked);
     }
-    assert_eq!(exercise.roads.len(), count, "whatever is wrong is a road");
+    // Whatever else is chosen is wrong, and there is something to tell of it.
+    let all: Vec<usize> = (0..count).collect();
+    let singles = all.chunks(1).map(<[usize]>::to_vec);
+    let but_one = all.iter().map(|left| all.iter().copied().filter(|one| one != left).collect());
+    for chosen in singles.chain(but_one).chain([all.clone()]).filter(|chosen: &Vec<usize>| *chosen != right) {
+        let verdict = judge(exercise, Reply::Chosen(&chosen), Marks::POINT);
+        assert!(matches!(verdict, Verdict::Wrong { way: Some(_), .. }), "{chosen:?} of {:?}", exercise.asked);
+    }
 }
 
 fn order(exercise: &Exercise, count: usize, right: &[usize]) {

@@ -1,10 +1,11 @@
 //! The key of an exercise, worked out from what it tells and from nothing else, in exact fractions.
 
 use super::exact::{Q, ceiling, entry, fact, is, number, positive, q, said, size, text, typed};
-use super::labels::{Asks, Form, read};
+use super::labels::{Asks, read};
 use super::rules::{never, wear};
 use super::tickets::Ticket;
 use brimline::chemistry::family::Family;
+use brimline::chemistry::foam::Foam;
 use brimline::practice::{Exercise, Fact, Key, Led, Said, Stock, Topic, Way};
 use brimline::units::System;
 use num_traits::One;
@@ -13,6 +14,7 @@ use std::collections::BTreeSet;
 /// Holds the key against the second computation.
 pub fn check(exercise: &Exercise, stock: &Stock) {
     let system = stock.system;
+    no_foam(exercise, stock);
     match exercise.topic {
         Topic::Label => label(exercise, system),
         Topic::Units => {
@@ -24,9 +26,7 @@ pub fn check(exercise: &Exercise, stock: &Stock) {
             amount(exercise, &ticket.dose());
             for road in &exercise.roads {
                 let Led::To(si) = road.led else { panic!("a dose leads to an amount") };
-                // A share of the water may be the share of a mark as well: either is that road.
-                let turned = road.way == Way::WaterForMix && ticket.on_top && ticket.form == Form::PerWater;
-                assert!(is(si, &ticket.by(road.way)) || turned, "{:?} {:?}", road, exercise.asked);
+                assert!(is(si, &ticket.by(road.way)), "{:?} {:?}", road, exercise.asked);
             }
         }
         Topic::TopUp => top_up(exercise, system),
@@ -38,6 +38,21 @@ pub fn check(exercise: &Exercise, stock: &Stock) {
         Topic::Pairs => pairs(exercise, stock),
         Topic::Foam => foam(exercise, stock),
     }
+}
+
+/// No exercise puts a product that foams into a machine with a vacuum, and of an untested one it says that it was
+/// tested.
+fn no_foam(exercise: &Exercise, stock: &Stock) {
+    let (Some(tank), Some(label)) = (said(exercise, "practice-tank"), said(exercise, "practice-label"))
+    else {
+        return;
+    };
+    let names = (text(tank, "machine"), text(label, "product"));
+    let machine = stock.machines.iter().find(|one| one.name == names.0).expect("a machine");
+    let product = stock.products.iter().find(|one| one.name == names.1).expect("a product");
+    let foams = if machine.vacuum { product.foam } else { Foam::NonFoaming };
+    assert!(foams != Foam::Foaming, "{:?}", exercise.asked);
+    assert_eq!(said(exercise, "practice-tested").is_some(), foams == Foam::Unknown);
 }
 
 #[track_caller]
@@ -139,7 +154,7 @@ fn areas(exercise: &Exercise) -> impl Iterator<Item = Q> {
     exercise
         .asked
         .iter()
-        .filter(|said| said.key == "practice-area")
+        .filter(|said| said.key.starts_with("practice-area"))
         .map(|said| fact(said, "area") * fact(said, "rate"))
 }
 
@@ -209,18 +224,17 @@ fn ppe(exercise: &Exercise, stock: &Stock) {
     let nothing = BTreeSet::from(["practice-ppe-nothing"]);
     assert_eq!(found, if wanted.is_empty() { nothing } else { wanted }, "{}", product.codes);
     // What the exercise tells is all of it.
-    match said(exercise, "practice-ppe-codes") {
-        Some(told) => assert_eq!(text(told, "codes"), product.codes),
-        None => {
-            let told: BTreeSet<String> = exercise
-                .asked
-                .iter()
-                .filter(|said| said.key == "practice-ppe-says")
-                .map(|said| text(said, "statement").to_owned())
-                .collect();
-            let codes = product.codes.split_whitespace().filter(|code| code.starts_with('H'));
-            assert_eq!(told.len(), codes.count(), "{told:?}");
-        }
+    if let Some(told) = said(exercise, "practice-ppe-codes") {
+        assert_eq!(text(told, "codes"), product.codes);
+    } else {
+        let told: BTreeSet<String> = exercise
+            .asked
+            .iter()
+            .filter(|said| said.key == "practice-ppe-says")
+            .map(|said| text(said, "statement").to_owned())
+            .collect();
+        let codes = product.codes.split_whitespace().filter(|code| code.starts_with('H'));
+        assert_eq!(told.len(), codes.count(), "{told:?}");
     }
 }
 
@@ -254,24 +268,21 @@ fn foam(exercise: &Exercise, stock: &Stock) {
         assert_eq!(keys, ["foam-tank-stop", "foam-tank-drain", "foam-tank-rinse", "foam-tank-refill"]);
         return;
     }
-    let class = match said(exercise, "practice-foam-shaken") {
-        Some(shaken) => {
-            // Half an inch and none after a minute; half an inch and a third after a minute. Common practice.
-            let (first, later) = (fact(shaken, "first"), fact(shaken, "later"));
-            let half = number("0.5") * size("in");
-            if first <= half && later <= q(2, 1_000) {
-                "non-foaming"
-            } else if later <= half && later <= first * q(1, 3) {
-                "low"
-            } else {
-                "foaming"
-            }
+    let class = if let Some(shaken) = said(exercise, "practice-foam-shaken") {
+        // Half an inch and none after a minute; half an inch and a third after a minute. Common practice.
+        let (first, later) = (fact(shaken, "first"), fact(shaken, "later"));
+        let half = number("0.5") * size("in");
+        if first <= half && later <= q(2, 1_000) {
+            "non-foaming"
+        } else if later <= half && later <= first * q(1, 3) {
+            "low"
+        } else {
+            "foaming"
         }
-        None => {
-            let told = said(exercise, "practice-foam-product")
-                .or_else(|| said(exercise, "practice-foam-any-product"));
-            text(told.expect("how it foams"), "class").strip_prefix("foam-class-").expect("a class")
-        }
+    } else {
+        let told =
+            said(exercise, "practice-foam-product").or_else(|| said(exercise, "practice-foam-any-product"));
+        text(told.expect("how it foams"), "class").strip_prefix("foam-class-").expect("a class")
     };
     let (options, right) = chosen(exercise);
     if said(exercise, "practice-ask-foam-class").is_some() {

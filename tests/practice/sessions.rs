@@ -54,6 +54,8 @@ fn a_link_brings_the_same_exercises() {
         let session = Session { seed: 9, topics, count: 6, stock, ..Session::default() };
         let (held, link) = session.fitting(1_125).expect("a small stock fits");
         assert!(link.len() <= 1_125, "{} characters", link.len());
+        let kept = (held.stock.machines.len(), held.stock.products.len(), held.stock.floors.len());
+        println!("{}: {} characters with machines, products, floors {kept:?}", held.stock.name, link.len());
         let there: Session = unpack(&link).expect("it opens");
         assert_eq!((there.check(), &there), (held.check(), &held));
         let all = |session: &Session| session.exercises().iter().map(told).collect::<String>();

@@ -25,10 +25,10 @@ fn made_up(seed: u32) -> Stock {
     let system = pick(draw, System::ALL);
     let site = Site {
         name: format!("Made up {seed} (invented)"),
-        machines: (0..1 + draw.below(4)).map(|n| machine(n, system, draw)).collect(),
+        machines: (0..=draw.below(4)).map(|n| machine(n, system, draw)).collect(),
         products: (0..4 + draw.below(6)).map(|n| product(n, system, draw)).collect(),
         floors: (0..2 + draw.below(3)).map(|n| floor(n, system, draw)).collect(),
-        measures: (0..1 + draw.below(4)).map(|n| measure(n, system, draw)).collect(),
+        measures: (0..=draw.below(4)).map(|n| measure(n, system, draw)).collect(),
         ..Site::default()
     };
     Stock::of(&site, system, Marks::POINT)

@@ -1,7 +1,7 @@
 //! Doses by every way, right and wrong, in exact fractions.
 
 use super::exact::{Q, fact, q, said, size, text, typed};
-use super::labels::{Asks, Form, read};
+use super::labels::{Asks, read};
 use brimline::practice::{Exercise, Way};
 use brimline::units::System;
 use num_traits::One;
@@ -9,7 +9,6 @@ use num_traits::One;
 /// A fill as an exercise tells it.
 #[derive(Clone)]
 pub struct Ticket {
-    pub form: Form,
     pub asks: Asks,
     pub standard: Option<Asks>,
     pub tank: Q,
@@ -18,7 +17,6 @@ pub struct Ticket {
     pub high: bool,
     pub least: Option<Q>,
     pub most: Option<Q>,
-    pub tank_unit: String,
     pub step: Q,
     pub step_unit: String,
 }
@@ -27,7 +25,7 @@ impl Ticket {
     /// From what is told.
     pub fn of(exercise: &Exercise, system: System) -> Self {
         let label = said(exercise, "practice-label").expect("a label");
-        let (form, asks) = read(text(label, "label"), system);
+        let (_, asks) = read(text(label, "label"), system);
         let tank = said(exercise, "practice-tank").expect("a tank");
         let part = said(exercise, "practice-fill-part");
         let on_top = said(exercise, "practice-fill-on-top");
@@ -35,7 +33,6 @@ impl Ticket {
         let jug = said(exercise, "practice-jug").expect("a measure");
         let amount = |key| said(exercise, key).map(|said| fact(said, "amount"));
         Self {
-            form,
             asks: asks.expect("a liquid"),
             standard: said(exercise, "practice-standard").and_then(|said| read(text(said, "rule"), system).1),
             tank: fact(tank, "tank"),
@@ -44,12 +41,6 @@ impl Ticket {
             high: said(exercise, "practice-aim-high").is_some(),
             least: amount("practice-machine-least"),
             most: amount("practice-machine-most"),
-            tank_unit: typed(
-                part.or(on_top).unwrap_or(tank),
-                if part.or(on_top).is_some() { "fill" } else { "tank" },
-            )
-            .unit
-            .clone(),
             step: fact(jug, "step"),
             step_unit: typed(jug, "step").unit.clone(),
         }
@@ -125,7 +116,7 @@ impl Ticket {
         }
     }
 
-    /// Twice the half step, the half and the whole.
+    /// What the measure cannot tell apart.
     pub fn half_step(&self) -> Q {
         &self.step * q(1, 2)
     }

@@ -71,8 +71,8 @@ fn shake_test(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exercise> 
     let first = draw.below(most + 1);
     let later = draw.below(first + 1);
     let height = |count: u32| step.times(count).entry(unit);
-    let read = |count: u32| height(count).read::<Length>(&limits::FOAM, Marks::POINT).ok();
-    let class = shaken(read(first)?, read(later)?);
+    let length = |count: u32| height(count).read::<Length>(&limits::FOAM, Marks::POINT).ok();
+    let class = shaken(length(first)?, length(later)?);
     let mut asked =
         vec![Said::new("practice-foam-shaken").entry("first", &height(first)).entry("later", &height(later))];
     if level == Level::Third {
@@ -97,7 +97,7 @@ fn shake_test(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exercise> 
 
 /// The order of work when a tank foams.
 fn order(ready: &Ready, draw: &mut Draw) -> Exercise {
-    let (options, right) = mixed(draw, STEPS.iter().map(|key| Said::new(*key)).collect());
+    let (options, right) = mixed(draw, &STEPS.map(Said::new));
     let mut asked = vec![match draw.pick(&ready.foams) {
         Some((name, _)) => Said::new("practice-foam-happens").text("product", name),
         None => Said::new("practice-foam-happens-any"),

@@ -46,7 +46,7 @@ fn convention(ready: &Ready, draw: &mut Draw) -> Option<Exercise> {
     let mut rest: Vec<Basis> = ALL.into_iter().filter(|one| *one != basis && *one != near).collect();
     draw.shuffle(&mut rest);
     let offered = [basis, near].into_iter().chain(rest.into_iter().take(2));
-    let (options, place) = mixed(draw, offered.map(|one| Said::new(means(one))).collect());
+    let (options, place) = mixed(draw, &offered.map(|one| Said::new(means(one))).collect::<Vec<_>>());
     let key = Key::Choice { right: place[0], options };
     let asked = vec![
         Said::new("practice-label").text("product", product).text("label", text),
@@ -68,8 +68,7 @@ fn neighbour(basis: Basis) -> (Basis, Way) {
         Basis::PlusWater => (Basis::OfTotal, Way::PartsForTotal),
         Basis::OfTotal => (Basis::PlusWater, Way::TotalForParts),
         Basis::PerWater => (Basis::MadeUp, Way::WaterForMix),
-        Basis::MadeUp => (Basis::PerWater, Way::MixForWater),
-        Basis::Percent => (Basis::PerWater, Way::MixForWater),
+        Basis::MadeUp | Basis::Percent => (Basis::PerWater, Way::MixForWater),
         Basis::PerTank | Basis::Packets => (Basis::PerWater, Way::OtherReading),
         Basis::Powder => (Basis::PerWater, Way::WeightForVolume),
         Basis::Active => (Basis::Percent, Way::OtherReading),

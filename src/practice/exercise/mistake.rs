@@ -32,7 +32,7 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     for (way, si) in scene.roads() {
         let open =
             apart(si, scene.dose().si()) && ways.iter().all(|(one, other)| *one != way && apart(si, *other));
-        if open && si < scene.machine.tank.value.si() / 2.0 {
+        if open && si > step * 2.0 && si < scene.machine.tank.value.si() / 2.0 {
             ways.push((way, si));
         }
     }
@@ -55,8 +55,8 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     let options = [nothing, Said::new(way_key(Way::ProductFirst))]
         .into_iter()
         .chain(ways.iter().map(|(way, _)| Said::new(way_key(*way))))
-        .collect();
-    let (options, place) = mixed(draw, options);
+        .collect::<Vec<_>>();
+    let (options, place) = mixed(draw, &options);
     let key = Key::Choice { right: place[fate as usize], options };
     let mut asked = scene.told();
     asked.push(Said::new(if first {

@@ -75,8 +75,8 @@ fn one_of(
 ) -> Exercise {
     let hurts = hurts(&first.meeting);
     let told = first.said.clone();
-    let options = [first.said].into_iter().chain(rest.map(|one| one.said)).collect();
-    let (options, place) = mixed(draw, options);
+    let options = [first.said].into_iter().chain(rest.map(|one| one.said)).collect::<Vec<_>>();
+    let (options, place) = mixed(draw, &options);
     let count = options.len();
     let right = place[0];
     let asked = vec![Said::new("practice-ask-pair")];
@@ -89,7 +89,7 @@ fn one_of(
 
 fn some_of(ready: &Ready, couples: impl Iterator<Item = Couple>, draw: &mut Draw) -> Exercise {
     let couples: Vec<Couple> = couples.collect();
-    let (options, place) = mixed(draw, couples.iter().map(|one| one.said.clone()).collect());
+    let (options, place) = mixed(draw, &couples.iter().map(|one| one.said.clone()).collect::<Vec<_>>());
     let mut right = Vec::new();
     let mut ranked: Vec<(u8, Road)> = Vec::new();
     for (couple, index) in couples.iter().zip(place) {

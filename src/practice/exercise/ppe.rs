@@ -6,6 +6,7 @@ use super::super::{Draw, Level, Ready, Topic};
 use super::{Exercise, Key, Said};
 use crate::chemistry::advice::{Kind, Ppe};
 use crate::chemistry::ghs::Knowledge;
+use crate::source::Source;
 
 /// The choice that nothing is asked for.
 const NOTHING: &str = "practice-ppe-nothing";
@@ -16,6 +17,10 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     let full = product.panel.knowledge == Knowledge::Full;
     // What is not known, and a label that asks for nothing, are the harder cases.
     if level != Level::Third && (!full || asked_for.is_empty()) {
+        return None;
+    }
+    // That nothing is asked for is only said of a label without a hazard.
+    if asked_for.is_empty() && !product.panel.codes.hazards.is_empty() {
         return None;
     }
     let nothing = Ppe::ALL.len();
@@ -33,8 +38,11 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
             exercise.because(Said::new(measure.key), measure.source);
         }
     }
+    if asked_for.is_empty() {
+        exercise.because(Said::new("practice-because-nothing"), Source::COMMON_PRACTICE);
+    }
     if !full {
-        exercise.because(Said::new("practice-because-unknown"), crate::source::Source::COMMON_PRACTICE);
+        exercise.because(Said::new("practice-because-unknown"), Source::COMMON_PRACTICE);
     }
     Some(exercise)
 }

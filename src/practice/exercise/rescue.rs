@@ -37,7 +37,7 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     let within = half_width(answer.si(), mark);
     let key = Key::Amount(Amount { kind: Kind::Fill, unit: own, si: answer.si(), within });
     let mut asked = label_told(level, scene.liquid, scene.aim);
-    asked.push(tank_told(scene.machine));
+    asked.extend(tank_told(scene.machine, Some(scene.liquid)));
     let jug = unit(&scene.jug.step.entry.unit)?;
     let entry = super::super::round::Round::new(thousandths(jug.from_si(put_in.si()))?, -3).entry(jug.code);
     asked.push(Said::new("practice-found").entry("found", &scene.fill.entry).entry("poured", &entry));

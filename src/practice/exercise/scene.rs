@@ -6,6 +6,7 @@ use super::super::round::{count_in, step_for};
 use super::super::{Draw, Level, Ready};
 use super::{Reason, Said, factor};
 use crate::answer::{Step, Value};
+use crate::chemistry::foam::{FoamVerdict, verdict};
 use crate::form::Filling;
 use crate::limits;
 use crate::number::Marks;
@@ -117,6 +118,12 @@ pub(super) fn tank_mark(machine: &Machine) -> f64 {
     own.to_si(step_for(own.from_si(machine.tank.value.si()), 20.0).1)
 }
 
+/// Whether a tank and a measure are marked in two systems of units.
+fn mixes(machine: &Machine, jug: &Jug) -> bool {
+    let system = |code: &str| unit(code).and_then(|unit| unit.system);
+    system(&machine.tank.entry.unit) != system(&jug.step.entry.unit)
+}
+
 /// Which end of a label's range is asked about.
 pub(super) fn aim(draw: &mut Draw) -> Aim {
     if draw.one_in(2) { Aim::Low } else { Aim::High }
@@ -128,11 +135,17 @@ impl<'a> Scene<'a> {
         let machine = draw.pick(&ready.machines)?;
         let liquid = draw.pick(&ready.liquids)?;
         let jug = draw.pick(&ready.jugs)?;
-        let full = level == Level::First || draw.one_in(4);
-        let fill = if full { machine.tank.clone() } else { part(machine, draw)? };
-        let on_top = !full && draw.one_in(3) && matches!(liquid.asks, Asks::Strength(_));
+        if level == Level::First && mixes(machine, jug) && ready.jugs.iter().any(|jug| !mixes(machine, jug)) {
+            return None;
+        }
+        let to_top = level == Level::First || draw.one_in(4);
+        let fill = if to_top { machine.tank.clone() } else { part(machine, draw)? };
+        let on_top = !to_top && draw.one_in(3) && matches!(liquid.asks, Asks::Strength(_));
         let filling = if on_top { Filling::OnTop } else { Filling::MadeUp };
-        let scene = Self { level, machine, liquid, jug, fill, full, filling, aim: aim(draw) };
+        let scene = Self { level, machine, liquid, jug, fill, full: to_top, filling, aim: aim(draw) };
+        if !may_go_in(machine, liquid) {
+            return None;
+        }
         let (dose, alone) = (scene.dose(), scene.label_dose());
         let steps = dose / jug.step.value;
         // What the label alone asks is only taught where no other rule asks for something else.
@@ -191,7 +204,9 @@ impl<'a> Scene<'a> {
         if self.filling == Filling::OnTop {
             out.push((Way::WaterForMix, by(Sum { filling: Filling::MadeUp, ..sum })));
         }
-        if let Some((way, asks)) = turned(self.liquid.label.basis, sum.asks) {
+        // An amount for a volume of water, and the water is known: nothing is left to take for the mix.
+        let clear = self.filling == Filling::OnTop && self.liquid.label.basis == Basis::PerWater;
+        if let Some((way, asks)) = turned(self.liquid.label.basis, sum.asks).filter(|_| !clear) {
             out.push((way, by(sum.with(asks))));
         }
         let other = if self.aim == Aim::Low { Aim::High } else { Aim::Low };
@@ -214,7 +229,7 @@ impl<'a> Scene<'a> {
         } else {
             Said::new("practice-fill-part").entry("fill", &self.fill.entry)
         };
-        out.push(tank_told(self.machine));
+        out.extend(tank_told(self.machine, Some(self.liquid)));
         out.push(fill);
         if self.level == Level::Third {
             out.extend(self.machine.limits.iter().map(|(key, entry)| Said::new(*key).entry("amount", entry)));
@@ -331,9 +346,17 @@ pub(super) fn is_range(asks: Asks) -> bool {
     }
 }
 
-/// The machine and its tank.
-pub(super) fn tank_told(machine: &Machine) -> Said {
-    Said::new("practice-tank").text("machine", &machine.name).entry("tank", &machine.tank.entry)
+/// Whether a product goes into a machine: no exercise doses one that foams into a vacuum's tank.
+pub(super) fn may_go_in(machine: &Machine, liquid: &Liquid) -> bool {
+    verdict(liquid.foam, machine.vacuum) != FoamVerdict::Refuse
+}
+
+/// The machine and its tank; and, of a product that nobody has tested for foam, that somebody has by now.
+pub(super) fn tank_told(machine: &Machine, liquid: Option<&Liquid>) -> Vec<Said> {
+    let tank = Said::new("practice-tank").text("machine", &machine.name).entry("tank", &machine.tank.entry);
+    let untested = liquid.is_some_and(|one| verdict(one.foam, machine.vacuum) == FoamVerdict::TestFirst);
+    let tested = untested.then(|| Said::new("practice-tested"));
+    std::iter::once(tank).chain(tested).collect()
 }
 
 /// The measure and its step.

@@ -4,7 +4,7 @@ use super::super::ready::{Asks, Ground, Machine, Written};
 use super::super::road::Way;
 use super::super::round::Round;
 use super::super::{Draw, Level, Ready, Topic};
-use super::scene::{aim, label_told, step, strength_step, tank_told, turned, undisturbed};
+use super::scene::{aim, label_told, may_go_in, step, strength_step, tank_told, turned, undisturbed};
 use super::{Amount, Exercise, Key, Said};
 use crate::answer::Value;
 use crate::limits;
@@ -40,10 +40,12 @@ impl Job {
     }
 
     fn told(&self) -> Said {
-        Said::new("practice-area")
-            .text("floor", &self.floor)
-            .entry("area", &self.area.entry)
-            .entry("rate", &self.rate.entry)
+        Said { key: "practice-area".to_owned(), ..self.unnamed().text("floor", &self.floor) }
+    }
+
+    /// Without its floor: whether a product suits one is no part of this topic, and none is taught by the way.
+    fn unnamed(&self) -> Said {
+        Said::new("practice-area-plain").entry("area", &self.area.entry).entry("rate", &self.rate.entry)
     }
 }
 
@@ -61,7 +63,7 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     match level {
         Level::First => Some(solution(ready, &job)),
         Level::Second => fills(ready, &job, draw.pick(&ready.machines)?),
-        Level::Third => product(ready, job, draw),
+        Level::Third => product(ready, &job, draw),
     }
 }
 
@@ -100,7 +102,9 @@ fn fills(ready: &Ready, job: &Job, machine: &Machine) -> Option<Exercise> {
     }
     let si = tanks.ceil();
     let key = Key::Amount(Amount { kind: Kind::Count, unit: "one", si, within: 0.25 });
-    let asked = vec![job.told(), tank_told(machine), Said::new("practice-ask-fills")];
+    let mut asked = vec![job.told()];
+    asked.extend(tank_told(machine, None));
+    asked.push(Said::new("practice-ask-fills"));
     let mut exercise = Exercise::new(Topic::Shift, Level::Second, ready, asked, key);
     exercise.amounts([(Way::RoundedDown, tanks.floor()), (Way::NotWhole, tanks)]);
     exercise.steps.push(solution_step(&[job], 1.0));
@@ -110,14 +114,14 @@ fn fills(ready: &Ready, job: &Job, machine: &Machine) -> Option<Exercise> {
     Some(exercise)
 }
 
-fn product(ready: &Ready, first: Job, draw: &mut Draw) -> Option<Exercise> {
+fn product(ready: &Ready, first: &Job, draw: &mut Draw) -> Option<Exercise> {
     let second = Job::draw(draw.pick(&ready.grounds)?, draw)?;
     let machine = draw.pick(&ready.machines)?;
     let liquid = draw.pick(&ready.liquids)?;
     let aim = aim(draw);
-    let strength = undisturbed(machine, liquid, aim)?;
+    let strength = undisturbed(machine, liquid, aim).filter(|_| may_go_in(machine, liquid))?;
     let (mix, unit) = units_with(&first.rate.entry);
-    if units_with(&second.rate.entry).0 != mix || first.floor == second.floor {
+    if units_with(&second.rate.entry).0 != mix || first.area.entry == second.area.entry {
         return None;
     }
     let spent = machine.reuse.as_ref().map_or(1.0, |reuse| spent_share(reuse.value));
@@ -127,7 +131,8 @@ fn product(ready: &Ready, first: Job, draw: &mut Draw) -> Option<Exercise> {
         return None;
     }
     let key = Key::Amount(Amount { kind: Kind::Dose, unit, si, within: si * PRODUCT });
-    let mut asked = vec![first.told(), second.told(), tank_told(machine)];
+    let mut asked = vec![first.unnamed(), second.unnamed()];
+    asked.extend(tank_told(machine, Some(liquid)));
     asked.extend(machine.reuse.iter().map(|reuse| Said::new("practice-reuse").entry("reuse", &reuse.entry)));
     asked.extend(label_told(Level::Third, liquid, aim));
     asked.push(Said::new("practice-ask-product"));
@@ -144,7 +149,7 @@ fn product(ready: &Ready, first: Job, draw: &mut Draw) -> Option<Exercise> {
         roads.push((way, (aim.within(window) * (laid * spent)).si()));
     }
     exercise.amounts(roads);
-    exercise.steps.push(solution_step(&[&first, &second], spent));
+    exercise.steps.push(solution_step(&[first, &second], spent));
     exercise.steps.extend(strength_step(liquid.label.basis, strength));
     let given = [("r", Value::new(strength, Kind::Percent)), ("S", Value::new(laid * spent, Kind::Fill))];
     exercise.steps.push(step(&formula::CONCENTRATE, &given, Value::new(Volume::new(si), Kind::Dose)));

@@ -56,7 +56,7 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
 
 fn asked(scene: &Scene, left: &Written<Volume>, other: Option<u32>) -> Vec<Said> {
     let mut asked = label_told(scene.level, scene.liquid, scene.aim);
-    asked.push(tank_told(scene.machine));
+    asked.extend(tank_told(scene.machine, Some(scene.liquid)));
     asked.push(match other {
         None => Said::new("practice-rest-same").entry("left", &left.entry),
         Some(parts) => Said::new("practice-rest-other").entry("left", &left.entry).count("parts", parts),
