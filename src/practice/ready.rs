@@ -70,6 +70,8 @@ pub(super) struct Ground {
 pub(super) struct Jug {
     pub name: String,
     pub step: Written<Volume>,
+    /// The most steps that a person would count, or read off several fills of a cup.
+    pub most: f64,
 }
 
 /// A product of which it is known what to wear.
@@ -185,7 +187,8 @@ pub(super) fn ground(one: &site::Floor) -> Option<Ground> {
 }
 
 pub(super) fn jug(one: &site::Measure) -> Option<Jug> {
-    Some(Jug { name: one.name.clone(), step: written(&one.step, &limits::MEASURE)? })
+    let most = if one.dispenser == site::Dispenser::Cup { 200.0 } else { 40.0 };
+    Some(Jug { name: one.name.clone(), step: written(&one.step, &limits::MEASURE)?, most })
 }
 
 fn liquid(one: &Product, stock: &Stock) -> Option<Liquid> {

@@ -5,8 +5,10 @@ use brimline::practice::{Draw, Key, Lack, Level, Ready, Stock, Topic, make};
 use std::collections::BTreeMap;
 use std::thread;
 
-/// Seeds that are tried; each makes one exercise.
-const SEEDS: u32 = 100_000;
+/// Seeds that are tried; each makes one exercise, where its stock is said to be enough.
+const SEEDS: u32 = 104_000;
+/// As many of them at least.
+const LEAST: u32 = 100_000;
 /// Made-up stocks beside the three of the demo.
 const MADE: u32 = 60;
 /// The machine that runs the tests has two cores.
@@ -20,7 +22,10 @@ struct Count {
     lacking: u32,
 }
 
-fn one(seed: u32, stocks: &[(Stock, Ready)], counts: &mut BTreeMap<(&'static str, &'static str), Count>) {
+/// A stock, the same as it was read, and the topics that it offers, level by level.
+type Offer = (Stock, Ready, Vec<Vec<Topic>>);
+
+fn one(seed: u32, stocks: &[Offer], counts: &mut BTreeMap<(&'static str, &'static str), Count>) {
     // Every other seed takes the demo.
     let made = stocks.len() - 3;
     let mut rest = seed as usize;
@@ -29,13 +34,16 @@ fn one(seed: u32, stocks: &[(Stock, Ready)], counts: &mut BTreeMap<(&'static str
         rest /= of;
         now
     };
-    let (topic, level) = (Topic::ALL[next(Topic::ALL.len())], Level::ALL[next(3)]);
-    let (stock, ready) = &stocks[if next(2) == 0 { next(3) } else { 3 + next(made) }];
+    let topic = Topic::ALL[next(Topic::ALL.len())];
+    let at = next(3);
+    let level = Level::ALL[at];
+    let (stock, ready, offers) = &stocks[if next(2) == 0 { next(3) } else { 3 + next(made) }];
     let count = counts.entry((topic.code(), level.code())).or_default();
-    let Some(exercise) = make(topic, level, ready, &mut Draw::new(seed)) else {
+    if !offers[at].contains(&topic) {
         count.lacking += 1;
         return;
-    };
+    }
+    let exercise = make(topic, level, ready, &mut Draw::new(seed)).expect("what is offered can be made");
     keys::readable(&exercise);
     keys::check(&exercise, stock);
     judged::check(&exercise);
@@ -49,8 +57,11 @@ fn one(seed: u32, stocks: &[(Stock, Ready)], counts: &mut BTreeMap<(&'static str
 
 #[test]
 fn every_exercise_has_one_right_answer_and_no_road_leads_to_it() {
-    let stocks: Vec<(Stock, Ready)> =
-        stocks::all(MADE).into_iter().map(|stock| (stock.clone(), Ready::of(&stock))).collect();
+    let offer = |stock: Stock| {
+        let offers = Level::ALL.iter().map(|level| stock.offers(*level)).collect();
+        (stock.clone(), Ready::of(&stock), offers)
+    };
+    let stocks: Vec<Offer> = stocks::all(MADE).into_iter().map(offer).collect();
     let counted = thread::scope(|scope| {
         let stocks = &stocks;
         let work = |part| {
@@ -81,7 +92,7 @@ fn every_exercise_has_one_right_answer_and_no_road_leads_to_it() {
     let (made, lacking): (u32, u32) =
         counts.values().fold((0, 0), |(made, lacking), count| (made + count.made, lacking + count.lacking));
     println!("{made} exercises of {SEEDS} seeds, {lacking} of stocks that have too little");
-    assert_eq!(made + lacking, SEEDS);
+    assert!(made + lacking == SEEDS && made >= LEAST);
 }
 
 #[test]

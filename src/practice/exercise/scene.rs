@@ -151,7 +151,7 @@ impl<'a> Scene<'a> {
         // What the label alone asks is only taught where no other rule asks for something else.
         let plain = (dose / alone - 1.0).abs() < 1e-9;
         let room = scene.total(dose) <= machine.tank.value;
-        let fits = (5.0..=400.0).contains(&steps) && room && dose < scene.fill.value;
+        let fits = (5.0..=jug.most).contains(&steps) && room && dose < scene.fill.value;
         (fits && (plain || level == Level::Third)).then_some(scene)
     }
 

@@ -32,7 +32,7 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     let wanted = Wanted { level: scene.fill.value, strength, tank: scene.machine.tank.value };
     let Ok(TopUp::Add(work)) = top_up(content, wanted) else { return None };
     let (dose, jug) = (work.concentrate, scene.jug);
-    if !(3.0..=400.0).contains(&(dose / jug.step.value)) {
+    if !(3.0..=jug.most).contains(&(dose / jug.step.value)) {
         return None;
     }
     let within = half_width(dose.si(), jug.step.value.si());
