@@ -12,6 +12,10 @@ pub const MOST_EXERCISES: u32 = 30;
 /// How often an exercise that came before is drawn anew before its topic is given up.
 const TRIES: usize = 60;
 
+/// How far the seeds of two levels lie apart: 2³² by the golden ratio, so that neighbours stay apart. Source: D. E.
+/// Knuth, The Art of Computer Programming 3, 6.4.
+const GOLDEN: u32 = 0x9e37_79b9;
+
 document! {
     /// What a trainer chose. The same session makes the same exercises on every device.
     Session {
@@ -71,7 +75,9 @@ impl Session {
     /// ```
     pub fn exercises(&self) -> Vec<Exercise> {
         let ready = Ready::of(&self.stock);
-        let mut draw = Draw::new(self.seed);
+        // Another level of the same seed draws other numbers.
+        let level = (0..).zip(Level::ALL).find(|(_, one)| **one == self.level).map_or(0, |(at, _)| at);
+        let mut draw = Draw::new(self.seed.wrapping_add(GOLDEN.wrapping_mul(level)));
         let chosen = Topic::ALL.iter().copied().filter(|one| self.topics.contains(one));
         let mut topics: Vec<Topic> = chosen.filter(|one| lack(&ready, *one, self.level).is_none()).collect();
         let count = self.count.min(MOST_EXERCISES) as usize;

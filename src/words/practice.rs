@@ -72,7 +72,13 @@ impl Words {
             Key::Amount(amount) => self.amount(amount),
             Key::Choice { right, .. } => choices.get(*right).cloned().unwrap_or_default(),
             Key::Several { right, .. } | Key::Order { right, .. } => {
-                right.iter().filter_map(|index| choices.get(*index).cloned()).collect::<Vec<_>>().join("; ")
+                // Steps are whole sentences; what belongs together is a list.
+                let between = if matches!(exercise.key, Key::Order { .. }) { " " } else { "; " };
+                right
+                    .iter()
+                    .filter_map(|index| choices.get(*index).cloned())
+                    .collect::<Vec<_>>()
+                    .join(between)
             }
         }
     }

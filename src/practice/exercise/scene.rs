@@ -146,6 +146,11 @@ impl<'a> Scene<'a> {
         if !may_go_in(machine, liquid) {
             return None;
         }
+        // A full tank by a label with one number, and no other rule: that is the first level.
+        let other_rule = machine.window.is_some() || liquid.standard.is_some();
+        if level == Level::Third && scene.full && !is_range(liquid.asks) && !other_rule {
+            return None;
+        }
         let (dose, alone) = (scene.dose(), scene.label_dose());
         let steps = dose / jug.step.value;
         // What the label alone asks is only taught where no other rule asks for something else.

@@ -4,6 +4,7 @@ use super::super::road::Way;
 use super::super::round::Round;
 use super::super::{Draw, Level, Ready, Topic};
 use super::{Amount, Exercise, Key, Said, factor};
+use crate::source::Source;
 use crate::units::{Kind, System, Unit, unit};
 
 /// From, to, what the number is a multiple of, and what kind of amount it is.
@@ -86,7 +87,8 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     let asked = vec![Said::new("practice-ask-units").entry("amount", &entry).text("unit", to.symbol)];
     let mut exercise = Exercise::new(Topic::Units, level, ready, asked, key);
     exercise.amounts(roads(from, to, number));
-    exercise.because(unit_told(from, to), from.source);
+    let (said, source) = unit_told(from, to);
+    exercise.because(said, source);
     Some(exercise)
 }
 
@@ -115,13 +117,15 @@ fn roads(from: &Unit, to: &Unit, number: f64) -> Vec<(Way, f64)> {
     out
 }
 
-/// What one of the first unit is in the second.
-fn unit_told(from: &Unit, to: &Unit) -> Said {
+/// What one of the larger unit is in the smaller one, and where the customary one of them is defined.
+fn unit_told(from: &Unit, to: &Unit) -> (Said, Source) {
     let (one, other) = (from.to_si(1.0), to.to_si(1.0));
     // The larger of the two is told in the smaller, so that the number is above 1.
     let (large, small, times) = if one >= other { (from, to, one / other) } else { (to, from, other / one) };
     let number = crate::number::plain(times, 6, '.');
-    Said::new("practice-because-units")
+    let source = if large.system == Some(System::Metric) { small.source } else { large.source };
+    let said = Said::new("practice-because-units")
         .entry("one", &crate::site::Entry::new("1", large.code))
-        .entry("many", &crate::site::Entry::new(number, small.code))
+        .entry("many", &crate::site::Entry::new(number, small.code));
+    (said, source)
 }
