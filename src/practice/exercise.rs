@@ -10,6 +10,8 @@ mod rescue;
 mod scene;
 mod setting;
 mod shift;
+mod sum;
+mod telling;
 mod top_up;
 mod units;
 

@@ -1,7 +1,8 @@
 //! Dose a fill: how much product goes into the tank.
 
 use super::super::{Draw, Level, Ready, Topic};
-use super::scene::{Scene, asked_in, water_first};
+use super::scene::Scene;
+use super::telling::{asked_in, water_first};
 use super::{Amount, Exercise, Key, Said, half_width};
 use crate::units::{Kind, Quantity};
 

@@ -3,7 +3,9 @@
 use super::super::ready::{Asks, Liquid};
 use super::super::road::{Led, Road, Way};
 use super::super::{Draw, Level, Ready, Topic};
-use super::scene::{aim, label_told, means, strength_step, turned};
+use super::scene::aim;
+use super::sum::turned;
+use super::telling::{label_told, means, strength_step};
 use super::{Amount, DIGITS, Exercise, Key, Said, mixed};
 use crate::source::Source;
 use crate::trade::governing::Aim;

@@ -3,7 +3,8 @@
 use super::super::road::{Harm, Led, Road, Way};
 use super::super::round::Round;
 use super::super::{Draw, Level, Ready, Topic};
-use super::scene::{Scene, asked_in, water_first};
+use super::scene::Scene;
+use super::telling::{asked_in, water_first};
 use super::{Exercise, Key, Said, half_width, mixed};
 use crate::answer::Value;
 use crate::site::Entry;
@@ -72,7 +73,7 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     let given =
         [("c", Value::new(scene.dose(), Kind::Dose)), ("s", Value::new(scene.jug.step.value, Kind::Dose))];
     let count = (scene.dose() / scene.jug.step.value).round().max(1.0);
-    exercise.steps.push(super::scene::step(&formula::ROUND, &given, Value::plain(count, Kind::Count)));
+    exercise.steps.push(super::telling::step(&formula::ROUND, &given, Value::plain(count, Kind::Count)));
     exercise.because(
         Said::new(["practice-ticket-is-right", "practice-ticket-is-wrong"][usize::from(fate > 0)]),
         Source::DEFINITION,

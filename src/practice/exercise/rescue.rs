@@ -2,7 +2,8 @@
 
 use super::super::road::Way;
 use super::super::{Draw, Level, Ready, Topic};
-use super::scene::{Scene, label_told, step, strength_step, tank_mark, tank_told};
+use super::scene::{Scene, tank_mark};
+use super::telling::{label_told, step, strength_step, tank_told};
 use super::{Amount, Exercise, Key, Said, half_width};
 use crate::answer::Value;
 use crate::form::Filling;

@@ -4,89 +4,18 @@ use super::super::ready::{Asks, Jug, Liquid, Machine, Written};
 use super::super::road::Way;
 use super::super::round::{count_in, step_for};
 use super::super::{Draw, Level, Ready};
-use super::{Reason, Said, factor};
+use super::sum::{Sum, gallon_road, measure_roads, ruled, turned};
+use super::telling::{is_range, jug_told, label_told, may_go_in, step, strength_step, tank_told};
+use super::{Reason, Said};
 use crate::answer::{Step, Value};
-use crate::chemistry::foam::{FoamVerdict, verdict};
 use crate::form::Filling;
 use crate::limits;
 use crate::number::Marks;
 use crate::source::Source;
-use crate::trade::dilution::{made_up_to, on_top_of, scaled_to_level};
 use crate::trade::formula;
-use crate::trade::governing::{Aim, Bound, Governs, govern};
-use crate::trade::label::{Basis, Note, Window};
-use crate::units::{Dimension, Kind, Quantity, Volume, VolumeFraction, unit};
-
-/// One way to work a dose out; a wrong road changes one of its parts.
-#[derive(Clone, Copy)]
-pub(super) struct Sum {
-    pub asks: Asks,
-    pub tank: Volume,
-    pub level: Volume,
-    pub filling: Filling,
-}
-
-impl Sum {
-    /// From the least to the most product.
-    pub(super) fn window(self) -> Window<Volume> {
-        let of = |strength| match self.filling {
-            Filling::MadeUp => made_up_to(self.level, strength),
-            Filling::OnTop => on_top_of(self.level, strength),
-        };
-        let scaled = |amount| scaled_to_level(amount, self.level, self.tank);
-        match self.asks {
-            Asks::Strength(window) => Window { low: of(window.low), high: of(window.high) },
-            Asks::PerTank(window) => Window { low: scaled(window.low), high: scaled(window.high) },
-        }
-    }
-
-    fn with(self, asks: Asks) -> Self {
-        Self { asks, ..self }
-    }
-}
-
-/// Product by the label and, where they count, by the standard and the machine.
-fn ruled(
-    machine: &Machine,
-    liquid: &Liquid,
-    sum: Sum,
-    aim: Aim,
-    (by_standard, by_machine): (bool, bool),
-) -> Volume {
-    let mut bounds = Vec::new();
-    if let Some((_, asks)) = liquid.standard.as_ref().filter(|_| by_standard) {
-        bounds.push(Bound { by: Governs::Standard, window: sum.with(*asks).window() });
-    }
-    if let Some(window) = machine.window.filter(|_| by_machine) {
-        let scaled = |amount| scaled_to_level(amount, sum.level, sum.tank);
-        let window = Window { low: scaled(window.low), high: scaled(window.high) };
-        bounds.push(Bound { by: Governs::Machine, window });
-    }
-    govern(sum.window(), &bounds, aim).dose
-}
-
-/// The strength that the label asks for, where no other rule asks for something else in this machine.
-pub(super) fn undisturbed(machine: &Machine, liquid: &Liquid, aim: Aim) -> Option<VolumeFraction> {
-    let tank = machine.tank.value;
-    let sum = Sum { asks: liquid.asks, tank, level: tank, filling: Filling::MadeUp };
-    let label = aim.within(sum.window());
-    let same = (ruled(machine, liquid, sum, aim, (true, true)) / label - 1.0).abs() < 1e-9;
-    same.then(|| label.fraction_of(tank))
-}
-
-/// The other convention: what a share of the water would be of the whole, or the other way.
-pub(super) fn turned(basis: Basis, asks: Asks) -> Option<(Way, Asks)> {
-    let Asks::Strength(window) = asks else { return None };
-    let (way, of): (Way, fn(f64) -> f64) = match basis {
-        Basis::PlusWater => (Way::PartsForTotal, |r| r / (1.0 - r)),
-        Basis::PerWater => (Way::WaterForMix, |r| r / (1.0 - r)),
-        Basis::OfTotal => (Way::TotalForParts, |r| r / (1.0 + r)),
-        Basis::MadeUp | Basis::Percent => (Way::MixForWater, |r| r / (1.0 + r)),
-        Basis::PerTank | Basis::Powder | Basis::Active | Basis::Packets => return None,
-    };
-    let of = |r: VolumeFraction| VolumeFraction::new(of(r.si()));
-    Some((way, Asks::Strength(Window { low: of(window.low), high: of(window.high) })))
-}
+use crate::trade::governing::Aim;
+use crate::trade::label::Basis;
+use crate::units::{Kind, Quantity, Volume, unit};
 
 /// A tank that is to be filled.
 pub(super) struct Scene<'a> {
@@ -282,120 +211,4 @@ impl<'a> Scene<'a> {
         }
         out
     }
-}
-
-/// One step of the workings.
-pub(super) fn step(
-    formula: &'static crate::answer::Formula,
-    given: &[(&'static str, Value)],
-    result: Value,
-) -> Step {
-    Step { formula, given: given.to_vec(), result, about: String::new() }
-}
-
-/// From the label to a share of the mix.
-pub(super) fn strength_step(basis: Basis, strength: VolumeFraction) -> Option<Step> {
-    let r = Value::new(strength, Kind::Percent);
-    let parts = Value::plain(strength.parts_of_water(), Kind::Ratio);
-    let all = Value::plain(1.0 / strength.si(), Kind::Ratio);
-    let beside = Value::new(VolumeFraction::new(1.0 / strength.parts_of_water()), Kind::Percent);
-    Some(match basis {
-        Basis::PlusWater => step(&formula::PLUS_WATER, &[("n", parts)], r),
-        Basis::OfTotal => step(&formula::OF_TOTAL, &[("n", all)], r),
-        Basis::PerWater => step(&formula::PER_WATER, &[("x", beside)], r),
-        Basis::MadeUp => step(&formula::MADE_UP, &[("x", r)], r),
-        Basis::Percent => step(&formula::PERCENT, &[("p", Value::plain(strength.percent(), Kind::Ratio))], r),
-        Basis::PerTank | Basis::Powder | Basis::Active | Basis::Packets => return None,
-    })
-}
-
-/// The key of what a convention says.
-pub(super) fn means(basis: Basis) -> &'static str {
-    match basis {
-        Basis::PlusWater => "practice-means-plus-water",
-        Basis::OfTotal => "practice-means-of-total",
-        Basis::PerWater => "practice-means-per-water",
-        Basis::MadeUp => "practice-means-made-up",
-        Basis::Percent => "practice-means-percent",
-        Basis::PerTank => "practice-means-per-tank",
-        Basis::Powder => "practice-means-powder",
-        Basis::Active => "practice-means-active",
-        Basis::Packets => "practice-means-packets",
-    }
-}
-
-/// A label: on the first level with its convention, and in any case with the gallon that it means.
-pub(super) fn label_told(level: Level, liquid: &Liquid, aim: Aim) -> Vec<Said> {
-    let mut out = vec![Said::new("practice-label").text("product", &liquid.name).text("label", &liquid.text)];
-    if level == Level::First {
-        out.push(Said::new(means(liquid.label.basis)));
-    }
-    let notes = &liquid.label.notes;
-    if notes.contains(&Note::UsMeasure) && level != Level::Third {
-        out.push(Said::new("practice-measure-us"));
-    }
-    if notes.contains(&Note::ImperialMeasure) {
-        out.push(Said::new("practice-measure-imperial"));
-    }
-    if is_range(liquid.asks) {
-        out.push(Said::new(if aim == Aim::Low { "practice-aim-low" } else { "practice-aim-high" }));
-    }
-    out
-}
-
-/// Whether a label leaves a choice.
-pub(super) fn is_range(asks: Asks) -> bool {
-    match asks {
-        Asks::Strength(window) => !window.is_point(),
-        Asks::PerTank(window) => !window.is_point(),
-    }
-}
-
-/// Whether a product goes into a machine: no exercise doses one that foams into a vacuum's tank.
-pub(super) fn may_go_in(machine: &Machine, liquid: &Liquid) -> bool {
-    verdict(liquid.foam, machine.vacuum) != FoamVerdict::Refuse
-}
-
-/// The machine and its tank; and, of a product that nobody has tested for foam, that somebody has by now.
-pub(super) fn tank_told(machine: &Machine, liquid: Option<&Liquid>) -> Vec<Said> {
-    let tank = Said::new("practice-tank").text("machine", &machine.name).entry("tank", &machine.tank.entry);
-    let untested = liquid.is_some_and(|one| verdict(one.foam, machine.vacuum) == FoamVerdict::TestFirst);
-    let tested = untested.then(|| Said::new("practice-tested"));
-    std::iter::once(tank).chain(tested).collect()
-}
-
-/// The measure and its step.
-pub(super) fn jug_told(jug: &Jug) -> Said {
-    Said::new("practice-jug").text("measure", &jug.name).entry("step", &jug.step.entry)
-}
-
-/// A number of ounces read as millilitres, or the other way, by the unit of the measure.
-pub(super) fn measure_roads(right: Volume, jug: &Jug) -> Option<(Way, f64)> {
-    let own = unit(&jug.step.entry.unit)?;
-    let (ounce, millilitre) = (factor("floz_us"), factor("ml"));
-    match own.code {
-        "ml" => Some((Way::OuncesForMillilitres, right.si() / ounce * millilitre)),
-        "floz_us" | "floz_imp" => Some((Way::MillilitresForOunces, right.si() / millilitre * own.to_si(1.0))),
-        _ => None,
-    }
-}
-
-/// The other gallon, and by how much that is off.
-pub(super) fn gallon_road(code: &str) -> Option<(Way, f64)> {
-    let (us, imperial) = (factor("gal_us"), factor("gal_imp"));
-    match code {
-        "gal_imp" => Some((Way::UsForImperial, us / imperial)),
-        "gal_us" => Some((Way::ImperialForUs, imperial / us)),
-        _ => None,
-    }
-}
-
-/// The unit that a measure's amounts are asked in.
-pub(super) fn asked_in(jug: &Jug) -> &'static str {
-    unit(&jug.step.entry.unit).filter(|one| one.dimension == Dimension::Volume).map_or("ml", |one| one.code)
-}
-
-/// That water goes in first.
-pub(super) fn water_first() -> Reason {
-    Reason { said: Said::new("caution-order"), source: Source::COMMON_PRACTICE }
 }

@@ -4,7 +4,7 @@ use super::super::ready::{Drive, Ground};
 use super::super::road::{Led, Road, Way};
 use super::super::round::{count_in, step_for};
 use super::super::{Draw, Level, Ready, Topic};
-use super::scene::step;
+use super::telling::step;
 use super::{Exercise, Key, Said};
 use crate::answer::Value;
 use crate::limits;

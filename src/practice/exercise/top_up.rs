@@ -3,10 +3,9 @@
 use super::super::ready::{Asks, Written};
 use super::super::road::Way;
 use super::super::{Draw, Level, Ready, Topic};
-use super::scene::{
-    Scene, asked_in, gallon_road, jug_told, label_told, measure_roads, part, step, strength_step, tank_told,
-    turned, water_first,
-};
+use super::scene::{Scene, part};
+use super::sum::{gallon_road, measure_roads, turned};
+use super::telling::{asked_in, jug_told, label_told, step, strength_step, tank_told, water_first};
 use super::{Amount, Exercise, Key, Said, half_width};
 use crate::answer::Value;
 use crate::form::Filling;
