@@ -8,6 +8,7 @@
 //!    -> trade, chemistry                         pure formulas and rules
 //!    -> site                                     the user's documents, as they were typed
 //!    -> form                                     from what was typed to an answer
+//!    -> practice                                 exercises from a site's own records, judged
 //!    -> words                                    codes and figures to a person's language
 //!    -> page (wasm32) | desk (native)            what a person meets
 //! ```
@@ -20,6 +21,7 @@ pub mod error;
 pub mod form;
 pub mod limits;
 pub mod number;
+pub mod practice;
 pub mod shape;
 pub mod site;
 pub mod source;

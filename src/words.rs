@@ -7,10 +7,12 @@
 //! message by message.
 
 mod message;
+mod practice;
 mod site;
 mod speak;
 
 pub use message::{Argument, Flaw, Message};
+pub use practice::Told;
 pub use site::{CHOICES, singular};
 
 use crate::number::Marks;
@@ -44,12 +46,13 @@ impl Words {
     }
 
     /// The English resource files. Who names this has all of them in its part of the page.
-    pub fn resources() -> [&'static str; 4] {
+    pub fn resources() -> [&'static str; 5] {
         [
             FILL,
             include_str!("words/en/rest.ftl"),
             include_str!("words/en/site.ftl"),
             include_str!("words/en/log.ftl"),
+            include_str!("words/en/practice.ftl"),
         ]
     }
 

@@ -42,6 +42,7 @@ fn literals(sources: &str) -> BTreeSet<&str> {
 /// Keys that are put together: each start with all its ends.
 fn composed() -> Vec<String> {
     let mut out: Vec<String> = brimline::chemistry::word_keys().collect();
+    out.extend(brimline::practice::word_keys());
     let mut all = |start: &str, ends: &[&str]| out.extend(ends.iter().map(|end| format!("{start}{end}")));
     let views = ["fill", "flow", "shift", "cautions", "log", "site"];
     all("view-", &views);

@@ -1,0 +1,56 @@
+//! Practice: exercises made from a site's own machines, products and floors, judged, with their workings.
+//!
+//! ```text
+//! Site -> Stock -> Session -> Exercise -> Verdict -> Attempt -> Class
+//! ```
+//!
+//! | part | what it does |
+//! |---|---|
+//! | [`Stock`] | what exercises are made of; tells which topics it is enough for |
+//! | [`Session`] | a seed, topics, a level and a stock: on every device the same exercises |
+//! | [`Exercise`] | what is asked, the key, the usual wrong roads, the workings; data, no sentences |
+//! | [`judge()`] | an answer in any unit of the kind: right, right for the measure, wrong and on which road |
+//! | [`Attempt`] | what one person did, as a document and as a short code |
+//! | [`Class`] | what a class did: by topic, and the roads that were taken most |
+//!
+//! Nothing here asks for the time or draws a number of its own: the seed and the date are the caller's. The words
+//! stand in `words/en/practice.ftl`, and [`crate::words`] tells an exercise as text for page and paper alike.
+//!
+//! An exercise teaches arithmetic and habits. At work the label, the safety data sheet, the site's standard and
+//! qualified people govern.
+
+mod class;
+mod draw;
+mod exercise;
+mod judge;
+mod ready;
+mod result;
+mod road;
+mod round;
+mod session;
+mod stock;
+mod topic;
+
+pub use class::{Class, ClassMistake, Standing, Taken};
+pub use draw::Draw;
+pub use exercise::{Amount, Exercise, Fact, Key, Reason, Said, make};
+pub use judge::{Reply, Verdict, judge};
+pub use ready::Ready;
+pub use result::{Attempt, CodeMistake, Mark, Tries};
+pub use road::{Harm, Led, Road, Way};
+pub use session::{MOST_EXERCISES, Session, SessionMistake};
+pub use stock::Stock;
+pub use topic::{Lack, Level, Topic};
+
+/// The word keys that are put together here.
+pub fn word_keys() -> impl Iterator<Item = String> {
+    let topics = Topic::ALL.iter().map(|one| format!("practice-topic-{}", one.code()));
+    let levels = Level::ALL.iter().flat_map(|one| {
+        [format!("practice-level-{}", one.code()), format!("practice-level-{}-is", one.code())]
+    });
+    let lacks = Lack::ALL.iter().map(|one| format!("practice-lack-{}", one.code()));
+    let ways = Way::ALL.iter().map(|one| format!("practice-way-{}", one.code()));
+    let harms = Harm::ALL.iter().map(|one| format!("practice-harm-{}", one.code()));
+    let made = Way::ON_TICKETS.iter().map(|one| format!("practice-made-{}", one.code()));
+    topics.chain(levels).chain(lacks).chain(ways).chain(harms).chain(made)
+}

@@ -1,0 +1,109 @@
+//! Read a label: which convention it is written in, and what that makes of the mix.
+
+use super::super::ready::{Asks, Liquid};
+use super::super::road::{Led, Road, Way};
+use super::super::{Draw, Level, Ready, Topic};
+use super::scene::aim;
+use super::sum::turned;
+use super::telling::{label_told, means, strength_step};
+use super::{Amount, DIGITS, Exercise, Key, Said, mixed};
+use crate::source::Source;
+use crate::trade::governing::Aim;
+use crate::trade::label::Basis;
+use crate::units::{Kind, Quantity, VolumeFraction};
+
+const ALL: [Basis; 9] = [
+    Basis::PlusWater,
+    Basis::OfTotal,
+    Basis::PerWater,
+    Basis::MadeUp,
+    Basis::Percent,
+    Basis::PerTank,
+    Basis::Powder,
+    Basis::Active,
+    Basis::Packets,
+];
+
+pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exercise> {
+    if level == Level::First {
+        return convention(ready, draw);
+    }
+    let liquid = draw.pick(&ready.liquids)?;
+    let Asks::Strength(window) = liquid.asks else { return None };
+    let aim = aim(draw);
+    let strength = aim.within(window);
+    let parts = 1.0 / strength.si();
+    let whole = (parts - parts.round()).abs() < 1e-9;
+    if level == Level::Second && whole && liquid.label.basis == Basis::PlusWater {
+        return Some(parts_in_all(level, ready, liquid, aim, parts));
+    }
+    percent(level, ready, liquid, aim)
+}
+
+/// Which convention the label is written in.
+fn convention(ready: &Ready, draw: &mut Draw) -> Option<Exercise> {
+    let (product, text, label) = draw.pick(&ready.labels)?;
+    let basis = label.basis;
+    let (near, way) = neighbour(basis);
+    let mut rest: Vec<Basis> = ALL.into_iter().filter(|one| *one != basis && *one != near).collect();
+    draw.shuffle(&mut rest);
+    let offered = [basis, near].into_iter().chain(rest.into_iter().take(2));
+    let (options, place) = mixed(draw, &offered.map(|one| Said::new(means(one))).collect::<Vec<_>>());
+    let key = Key::Choice { right: place[0], options };
+    let asked = vec![
+        Said::new("practice-label").text("product", product).text("label", text),
+        Said::new("practice-ask-convention"),
+    ];
+    let mut exercise = Exercise::new(Topic::Label, Level::First, ready, asked, key);
+    exercise.roads = vec![
+        Road::new(way, Led::Choice(place[1])),
+        Road::new(Way::OtherReading, Led::Choice(place[2])),
+        Road::new(Way::OtherReading, Led::Choice(place[3])),
+    ];
+    exercise.because(Said::new(means(basis)), Source::COMMON_PRACTICE);
+    Some(exercise)
+}
+
+/// What a convention is most often taken for.
+fn neighbour(basis: Basis) -> (Basis, Way) {
+    match basis {
+        Basis::PlusWater => (Basis::OfTotal, Way::PartsForTotal),
+        Basis::OfTotal => (Basis::PlusWater, Way::TotalForParts),
+        Basis::PerWater => (Basis::MadeUp, Way::WaterForMix),
+        Basis::MadeUp | Basis::Percent => (Basis::PerWater, Way::MixForWater),
+        Basis::PerTank | Basis::Packets => (Basis::PerWater, Way::OtherReading),
+        Basis::Powder => (Basis::PerWater, Way::WeightForVolume),
+        Basis::Active => (Basis::Percent, Way::OtherReading),
+    }
+}
+
+/// How many parts the mix has in all. Half a part less or more is another number of parts.
+fn parts_in_all(level: Level, ready: &Ready, liquid: &Liquid, aim: Aim, parts: f64) -> Exercise {
+    let key = Key::Amount(Amount { kind: Kind::Count, unit: "one", si: parts, within: 0.25 });
+    let mut asked = label_told(level, liquid, aim);
+    asked.push(Said::new("practice-ask-parts"));
+    let mut exercise = Exercise::new(Topic::Label, level, ready, asked, key);
+    exercise.amounts([(Way::PartsForTotal, parts - 1.0)]);
+    exercise.because(Said::new(means(liquid.label.basis)), Source::COMMON_PRACTICE);
+    exercise
+}
+
+/// The share of the mix that is product.
+fn percent(level: Level, ready: &Ready, liquid: &Liquid, aim: Aim) -> Option<Exercise> {
+    let Asks::Strength(window) = liquid.asks else { return None };
+    let strength: VolumeFraction = aim.within(window);
+    let si = strength.si();
+    let key = Key::Amount(Amount { kind: Kind::Percent, unit: "percent", si, within: si * DIGITS });
+    let mut asked = label_told(level, liquid, aim);
+    asked.push(Said::new("practice-ask-percent"));
+    let mut exercise = Exercise::new(Topic::Label, level, ready, asked, key);
+    let turned = turned(liquid.label.basis, liquid.asks).and_then(|(way, asks)| match asks {
+        Asks::Strength(window) => Some((way, aim.within(window).si())),
+        Asks::PerTank(_) => None,
+    });
+    let other = if aim == Aim::Low { window.high } else { window.low };
+    let parts = (Way::DecimalSlip, si * 10.0);
+    exercise.amounts(turned.into_iter().chain([(Way::OtherEnd, other.si()), parts]));
+    exercise.steps.extend(strength_step(liquid.label.basis, strength));
+    Some(exercise)
+}

@@ -1,0 +1,84 @@
+//! Choose what to wear from a label.
+
+use super::super::ready::Guarded;
+use super::super::road::{Harm, Led, Road, Way};
+use super::super::{Draw, Level, Ready, Topic};
+use super::{Exercise, Key, Said};
+use crate::chemistry::advice::{Kind, Ppe};
+use crate::chemistry::ghs::Knowledge;
+use crate::source::Source;
+
+/// The choice that nothing is asked for.
+const NOTHING: &str = "practice-ppe-nothing";
+
+pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exercise> {
+    let product = draw.pick(&ready.guarded)?;
+    let asked_for: Vec<Ppe> = product.panel.advice.ppe().collect();
+    let full = product.panel.knowledge == Knowledge::Full;
+    // What is not known, and a label that asks for nothing, are the harder cases.
+    if level != Level::Third && (!full || asked_for.is_empty()) {
+        return None;
+    }
+    // That nothing is asked for is only said of a label without a hazard.
+    if asked_for.is_empty() && !product.panel.codes.hazards.is_empty() {
+        return None;
+    }
+    let nothing = Ppe::ALL.len();
+    let options = Ppe::ALL.iter().map(|one| Said::new(one.key())).chain([Said::new(NOTHING)]).collect();
+    let mut right: Vec<usize> = (0..nothing).filter(|index| asked_for.contains(&Ppe::ALL[*index])).collect();
+    if right.is_empty() {
+        right.push(nothing);
+    }
+    let roads = roads(&right, nothing);
+    let key = Key::Several { options, right };
+    let mut exercise = Exercise::new(Topic::Ppe, level, ready, asked(level, product), key);
+    exercise.roads = roads;
+    for measure in &product.panel.advice.measures {
+        if matches!(measure.kind, Kind::Wear(_)) {
+            exercise.because(Said::new(measure.key), measure.source);
+        }
+    }
+    if asked_for.is_empty() {
+        exercise.because(Said::new("practice-because-nothing"), Source::COMMON_PRACTICE);
+    }
+    if !full {
+        exercise.because(Said::new("practice-because-unknown"), Source::COMMON_PRACTICE);
+    }
+    Some(exercise)
+}
+
+fn asked(level: Level, product: &Guarded) -> Vec<Said> {
+    let mut asked =
+        vec![Said::new("practice-ppe").text("product", &product.name).words("signal", product.signal)];
+    if level == Level::First {
+        let hazards = product.panel.codes.hazards.iter();
+        asked.extend(hazards.map(|hazard| Said::new("practice-ppe-says").words("statement", &hazard.key())));
+    } else if product.codes.trim().is_empty() {
+        asked.push(Said::new("practice-ppe-no-codes"));
+    } else {
+        asked.push(Said::new("practice-ppe-codes").text("codes", product.codes.trim()));
+    }
+    asked.push(Said::new("practice-ask-ppe"));
+    asked
+}
+
+/// What is left off, the eyes first, and then what is put on without need.
+fn roads(right: &[usize], nothing: usize) -> Vec<Road> {
+    let lack = |ppe: Ppe| match ppe {
+        Ppe::Goggles | Ppe::FaceShield => (0, Way::NoEyes, Harm::NoEyes),
+        Ppe::Gloves | Ppe::Apron | Ppe::Boots => (1, Way::NoSkin, Harm::NoSkin),
+        Ppe::Ventilation | Ppe::Respirator => (2, Way::NoAir, Harm::NoAir),
+    };
+    let mut lacking: Vec<(u8, Road)> = Vec::new();
+    for index in right.iter().filter(|index| **index < nothing) {
+        let (rank, way, harm) = lack(Ppe::ALL[*index]);
+        lacking.push((rank, Road::harms(way, Led::Lacks(*index), harm)));
+    }
+    lacking.sort_by_key(|(rank, _)| *rank);
+    let more = (0..=nothing).filter(|index| !right.contains(index));
+    lacking
+        .into_iter()
+        .map(|(_, road)| road)
+        .chain(more.map(|index| Road::new(Way::MoreThanAsked, Led::Has(index))))
+        .collect()
+}

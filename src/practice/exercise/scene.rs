@@ -1,0 +1,214 @@
+//! A tank that is to be filled: which machine, product and measure, how far, and what the rules ask.
+
+use super::super::ready::{Asks, Jug, Liquid, Machine, Written};
+use super::super::road::Way;
+use super::super::round::{count_in, step_for};
+use super::super::{Draw, Level, Ready};
+use super::sum::{Sum, gallon_road, measure_roads, ruled, turned};
+use super::telling::{is_range, jug_told, label_told, may_go_in, step, strength_step, tank_told};
+use super::{Reason, Said};
+use crate::answer::{Step, Value};
+use crate::form::Filling;
+use crate::limits;
+use crate::number::Marks;
+use crate::source::Source;
+use crate::trade::formula;
+use crate::trade::governing::Aim;
+use crate::trade::label::Basis;
+use crate::units::{Kind, Quantity, Volume, unit};
+
+/// A tank that is to be filled.
+pub(super) struct Scene<'a> {
+    pub level: Level,
+    pub machine: &'a Machine,
+    pub liquid: &'a Liquid,
+    pub jug: &'a Jug,
+    pub fill: Written<Volume>,
+    pub full: bool,
+    pub filling: Filling,
+    pub aim: Aim,
+}
+
+/// How far a tank may be filled in part: a mark of its own unit.
+pub(super) fn part(machine: &Machine, draw: &mut Draw) -> Option<Written<Volume>> {
+    let own = unit(&machine.tank.entry.unit)?;
+    let whole = own.from_si(machine.tank.value.si());
+    let (step, value) = step_for(whole, 8.0);
+    let marks = count_in(whole, value);
+    let mark = 1 + draw.below(marks.checked_sub(1)?);
+    let entry = step.times(mark).entry(own.code);
+    let found: Volume = entry.read(&limits::LEVEL, Marks::POINT).ok()?;
+    (found < machine.tank.value * 0.999).then_some(Written { entry, value: found })
+}
+
+/// The marks of a tank.
+pub(super) fn tank_mark(machine: &Machine) -> f64 {
+    let Some(own) = unit(&machine.tank.entry.unit) else { return 0.0 };
+    own.to_si(step_for(own.from_si(machine.tank.value.si()), 20.0).1)
+}
+
+/// Whether a tank and a measure are marked in two systems of units.
+fn mixes(machine: &Machine, jug: &Jug) -> bool {
+    let system = |code: &str| unit(code).and_then(|unit| unit.system);
+    system(&machine.tank.entry.unit) != system(&jug.step.entry.unit)
+}
+
+/// Which end of a label's range is asked about.
+pub(super) fn aim(draw: &mut Draw) -> Aim {
+    if draw.one_in(2) { Aim::Low } else { Aim::High }
+}
+
+impl<'a> Scene<'a> {
+    /// Draws one; none where its numbers do not go together.
+    pub(super) fn draw(level: Level, ready: &'a Ready, draw: &mut Draw) -> Option<Self> {
+        let machine = draw.pick(&ready.machines)?;
+        let liquid = draw.pick(&ready.liquids)?;
+        let jug = draw.pick(&ready.jugs)?;
+        if level == Level::First && mixes(machine, jug) && ready.jugs.iter().any(|jug| !mixes(machine, jug)) {
+            return None;
+        }
+        let to_top = level == Level::First || draw.one_in(4);
+        let fill = if to_top { machine.tank.clone() } else { part(machine, draw)? };
+        let on_top = !to_top && draw.one_in(3) && matches!(liquid.asks, Asks::Strength(_));
+        let filling = if on_top { Filling::OnTop } else { Filling::MadeUp };
+        let scene = Self { level, machine, liquid, jug, fill, full: to_top, filling, aim: aim(draw) };
+        if !may_go_in(machine, liquid) {
+            return None;
+        }
+        // A full tank by a label with one number, and no other rule: that is the first level.
+        let other_rule = machine.window.is_some() || liquid.standard.is_some();
+        if level == Level::Third && scene.full && !is_range(liquid.asks) && !other_rule {
+            return None;
+        }
+        let (dose, alone) = (scene.dose(), scene.label_dose());
+        let steps = dose / jug.step.value;
+        // What the label alone asks is only taught where no other rule asks for something else.
+        let plain = (dose / alone - 1.0).abs() < 1e-9;
+        let room = scene.total(dose) <= machine.tank.value;
+        let fits = (5.0..=jug.most).contains(&steps) && room && dose < scene.fill.value;
+        (fits && (plain || level == Level::Third)).then_some(scene)
+    }
+
+    /// The way it is rightly worked out.
+    pub(super) fn sum(&self) -> Sum {
+        let (tank, level) = (self.machine.tank.value, self.fill.value);
+        Sum { asks: self.liquid.asks, tank, level, filling: self.filling }
+    }
+
+    /// All the mix that a dose makes.
+    fn total(&self, dose: Volume) -> Volume {
+        match self.filling {
+            Filling::MadeUp => self.fill.value,
+            Filling::OnTop => self.fill.value + dose,
+        }
+    }
+
+    /// Product by the label alone.
+    pub(super) fn label_dose(&self) -> Volume {
+        self.aim.within(self.sum().window())
+    }
+
+    /// Product by all rules.
+    pub(super) fn dose(&self) -> Volume {
+        self.by(self.sum(), true, true)
+    }
+
+    /// Product by some of the rules.
+    fn by(&self, sum: Sum, standard: bool, machine: bool) -> Volume {
+        ruled(self.machine, self.liquid, sum, self.aim, (standard, machine))
+    }
+
+    /// The most that the label allows.
+    pub(super) fn most(&self) -> f64 {
+        self.sum().window().high.si()
+    }
+
+    /// Where the usual wrong roads lead.
+    pub(super) fn roads(&self) -> Vec<(Way, f64)> {
+        let (sum, right) = (self.sum(), self.dose());
+        let by = |sum: Sum| self.by(sum, true, true).si();
+        let mut out = Vec::new();
+        if self.level == Level::Third {
+            out.push((Way::MachineIgnored, self.by(sum, true, false).si()));
+            out.push((Way::StandardIgnored, self.by(sum, false, true).si()));
+        }
+        if !self.full {
+            out.push((Way::FullForPart, by(Sum { level: sum.tank, ..sum })));
+        }
+        if self.filling == Filling::OnTop {
+            out.push((Way::WaterForMix, by(Sum { filling: Filling::MadeUp, ..sum })));
+        }
+        // An amount for a volume of water, and the water is known: nothing is left to take for the mix.
+        let clear = self.filling == Filling::OnTop && self.liquid.label.basis == Basis::PerWater;
+        if let Some((way, asks)) = turned(self.liquid.label.basis, sum.asks).filter(|_| !clear) {
+            out.push((way, by(sum.with(asks))));
+        }
+        let other = if self.aim == Aim::Low { Aim::High } else { Aim::Low };
+        out.push((Way::OtherEnd, other.within(sum.window()).si()));
+        out.extend(measure_roads(right, self.jug));
+        let share = matches!(self.liquid.label.basis, Basis::PlusWater | Basis::OfTotal | Basis::Percent);
+        out.extend(
+            gallon_road(&self.fill.entry.unit).filter(|_| share).map(|(way, by)| (way, right.si() * by)),
+        );
+        out
+    }
+
+    /// What is told of it.
+    pub(super) fn told(&self) -> Vec<Said> {
+        let mut out = label_told(self.level, self.liquid, self.aim);
+        let fill = if self.full {
+            Said::new("practice-fill-full")
+        } else if self.filling == Filling::OnTop {
+            Said::new("practice-fill-on-top").entry("fill", &self.fill.entry)
+        } else {
+            Said::new("practice-fill-part").entry("fill", &self.fill.entry)
+        };
+        out.extend(tank_told(self.machine, Some(self.liquid)));
+        out.push(fill);
+        if self.level == Level::Third {
+            out.extend(self.machine.limits.iter().map(|(key, entry)| Said::new(*key).entry("amount", entry)));
+            let standard = self.liquid.standard.as_ref();
+            out.extend(standard.map(|(text, _)| Said::new("practice-standard").text("rule", text)));
+        }
+        out.push(jug_told(self.jug));
+        out
+    }
+
+    /// That the site's rule decides, where it does.
+    pub(super) fn rule(&self) -> Option<Reason> {
+        let without = self.by(self.sum(), false, true);
+        let decides = (self.dose() / without - 1.0).abs() > 1e-9;
+        let said = || Said::new("practice-because-standard");
+        decides.then(|| Reason { said: said(), source: Source::COMMON_PRACTICE })
+    }
+
+    /// The workings.
+    pub(super) fn steps(&self) -> Vec<Step> {
+        let mut out = Vec::new();
+        let dose = |volume: Volume| Value::new(volume, Kind::Dose);
+        let (label, right) = (self.label_dose(), self.dose());
+        let fill = Value::new(self.fill.value, Kind::Fill);
+        match self.liquid.asks {
+            Asks::Strength(window) => {
+                let strength = self.aim.within(window);
+                out.extend(strength_step(self.liquid.label.basis, strength));
+                let r = ("r", Value::new(strength, Kind::Percent));
+                match self.filling {
+                    Filling::MadeUp => out.push(step(&formula::DOSE, &[r, ("V", fill)], dose(label))),
+                    Filling::OnTop => out.push(step(&formula::DOSE_ON_TOP, &[("W", fill), r], dose(label))),
+                }
+            }
+            Asks::PerTank(window) => {
+                let tank = Value::new(self.machine.tank.value, Kind::Fill);
+                let given = [("x", dose(self.aim.within(window))), ("V", fill), ("T", tank)];
+                out.push(step(&formula::PER_TANK, &given, dose(label)));
+            }
+        }
+        let by_machine = (self.by(self.sum(), true, false) / right - 1.0).abs() > 1e-9;
+        if by_machine {
+            let given = [("label", dose(label)), ("machine", dose(right))];
+            out.push(step(&formula::GOVERN, &given, dose(right)));
+        }
+        out
+    }
+}

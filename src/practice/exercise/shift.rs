@@ -1,0 +1,167 @@
+//! Plan a small shift: how much mix, how many fills, how much product.
+
+use super::super::ready::{Asks, Ground, Machine, Written};
+use super::super::road::Way;
+use super::super::round::Round;
+use super::super::{Draw, Level, Ready, Topic};
+use super::scene::aim;
+use super::sum::{turned, undisturbed};
+use super::telling::{label_told, may_go_in, step, strength_step, tank_told};
+use super::{Amount, Exercise, Key, Said};
+use crate::answer::Value;
+use crate::limits;
+use crate::number::Marks;
+use crate::site::Entry;
+use crate::trade::coverage::spent_share;
+use crate::trade::formula;
+use crate::units::{ApplicationRate, Area, Kind, Quantity, Volume, VolumeFraction};
+
+/// How far off still counts: a plan is no measurement. Common practice, no source.
+const PLAN: f64 = 0.02;
+/// The same for product, where the conventions lie near each other.
+const PRODUCT: f64 = 0.01;
+
+/// An area and what is laid on it.
+struct Job {
+    floor: String,
+    rate: Written<ApplicationRate>,
+    area: Written<Area>,
+}
+
+impl Job {
+    fn draw(ground: &Ground, draw: &mut Draw) -> Option<Self> {
+        let rate = if draw.one_in(2) { &ground.low } else { &ground.high }.clone();
+        let (step, unit) = if rate.entry.unit == "ml_per_m2" { (50, "m2") } else { (500, "ft2") };
+        let entry = Round::new(step, 0).times(2 + draw.below(30)).entry(unit);
+        let value: Area = entry.read(&limits::AREA, Marks::POINT).ok()?;
+        Some(Self { floor: ground.name.clone(), rate, area: Written { entry, value } })
+    }
+
+    fn solution(&self) -> Volume {
+        self.rate.value * self.area.value
+    }
+
+    fn told(&self) -> Said {
+        Said { key: "practice-area".to_owned(), ..self.unnamed().text("floor", &self.floor) }
+    }
+
+    /// Without its floor: whether a product suits one is no part of this topic, and none is taught by the way.
+    fn unnamed(&self) -> Said {
+        Said::new("practice-area-plain").entry("area", &self.area.entry).entry("rate", &self.rate.entry)
+    }
+}
+
+/// The units of mix and of product that go with a rate.
+fn units_with(rate: &Entry) -> (&'static str, &'static str) {
+    match rate.unit.as_str() {
+        "ml_per_m2" => ("l", "ml"),
+        "gal_imp_per_1000ft2" => ("gal_imp", "floz_imp"),
+        _ => ("gal_us", "floz_us"),
+    }
+}
+
+pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exercise> {
+    let job = Job::draw(draw.pick(&ready.grounds)?, draw)?;
+    match level {
+        Level::First => Some(solution(ready, &job)),
+        Level::Second => fills(ready, &job, draw.pick(&ready.machines)?),
+        Level::Third => product(ready, &job, draw),
+    }
+}
+
+fn solution_step(jobs: &[&Job], spent: f64) -> crate::answer::Step {
+    let total: Volume = jobs.iter().map(|job| job.solution()).sum();
+    let mut given = Vec::new();
+    for job in jobs {
+        given.push(("a", Value::new(job.rate.value, Kind::Rate)));
+        given.push(("A", Value::new(job.area.value, Kind::Area)));
+    }
+    given.push(("u", Value::new(VolumeFraction::new(1.0 - spent), Kind::Percent)));
+    step(&formula::SOLUTION, &given, Value::new(total * spent, Kind::Fill))
+}
+
+fn solution(ready: &Ready, job: &Job) -> Exercise {
+    let si = job.solution().si();
+    let (unit, _) = units_with(&job.rate.entry);
+    let key = Key::Amount(Amount { kind: Kind::Fill, unit, si, within: si * PLAN });
+    let asked = vec![job.told(), Said::new("practice-ask-solution")];
+    let mut exercise = Exercise::new(Topic::Shift, Level::First, ready, asked, key);
+    // A rate for 1,000 ft² taken for one of 1 ft², or mL taken for L.
+    exercise.amounts([
+        (Way::Thousand, si * 1_000.0),
+        (Way::DecimalSlip, si * 10.0),
+        (Way::DecimalSlip, si / 10.0),
+    ]);
+    exercise.steps.push(solution_step(&[job], 1.0));
+    exercise
+}
+
+fn fills(ready: &Ready, job: &Job, machine: &Machine) -> Option<Exercise> {
+    let tanks = job.solution() / machine.tank.value;
+    let clear = (tanks - tanks.round()).abs() > 0.04 && (0.5..=12.0).contains(&tanks);
+    if !clear || machine.reuse.is_some() {
+        return None;
+    }
+    let si = tanks.ceil();
+    let key = Key::Amount(Amount { kind: Kind::Count, unit: "one", si, within: 0.25 });
+    let mut asked = vec![job.told()];
+    asked.extend(tank_told(machine, None));
+    asked.push(Said::new("practice-ask-fills"));
+    let mut exercise = Exercise::new(Topic::Shift, Level::Second, ready, asked, key);
+    exercise.amounts([(Way::RoundedDown, tanks.floor()), (Way::NotWhole, tanks)]);
+    exercise.steps.push(solution_step(&[job], 1.0));
+    let given =
+        [("S", Value::new(job.solution(), Kind::Fill)), ("T", Value::new(machine.tank.value, Kind::Fill))];
+    exercise.steps.push(step(&formula::FILLS, &given, Value::plain(si, Kind::Count)));
+    Some(exercise)
+}
+
+fn product(ready: &Ready, first: &Job, draw: &mut Draw) -> Option<Exercise> {
+    let second = Job::draw(draw.pick(&ready.grounds)?, draw)?;
+    let machine = draw.pick(&ready.machines)?;
+    let liquid = draw.pick(&ready.liquids)?;
+    let aim = aim(draw);
+    let strength = undisturbed(machine, liquid, aim).filter(|_| may_go_in(machine, liquid))?;
+    let (mix, unit) = units_with(&first.rate.entry);
+    if units_with(&second.rate.entry).0 != mix || first.area.entry == second.area.entry {
+        return None;
+    }
+    let spent = machine.reuse.as_ref().map_or(1.0, |reuse| spent_share(reuse.value));
+    let laid = first.solution() + second.solution();
+    let si = (strength * (laid * spent)).si();
+    if si < 3e-5 {
+        return None;
+    }
+    let key = Key::Amount(Amount { kind: Kind::Dose, unit, si, within: si * PRODUCT });
+    let mut asked = vec![first.unnamed(), second.unnamed()];
+    asked.extend(tank_told(machine, Some(liquid)));
+    asked.extend(machine.reuse.iter().map(|reuse| Said::new("practice-reuse").entry("reuse", &reuse.entry)));
+    asked.extend(label_told(Level::Third, liquid, aim));
+    asked.push(Said::new("practice-ask-product"));
+    let mut exercise = Exercise::new(Topic::Shift, Level::Third, ready, asked, key);
+    exercise.most = Some(most(liquid.asks, machine, laid * spent));
+    let mut roads = vec![
+        (Way::ReuseIgnored, (strength * laid).si()),
+        (Way::OneAreaOnly, (strength * (first.solution() * spent)).si()),
+        (Way::OneAreaOnly, (strength * (second.solution() * spent)).si()),
+        (Way::MixForProduct, laid.si() * spent),
+        (Way::Thousand, si * 1_000.0),
+    ];
+    if let Some((way, Asks::Strength(window))) = turned(liquid.label.basis, liquid.asks) {
+        roads.push((way, (aim.within(window) * (laid * spent)).si()));
+    }
+    exercise.amounts(roads);
+    exercise.steps.push(solution_step(&[first, &second], spent));
+    exercise.steps.extend(strength_step(liquid.label.basis, strength));
+    let given = [("r", Value::new(strength, Kind::Percent)), ("S", Value::new(laid * spent, Kind::Fill))];
+    exercise.steps.push(step(&formula::CONCENTRATE, &given, Value::new(Volume::new(si), Kind::Dose)));
+    Some(exercise)
+}
+
+/// The most product that the label allows in so much mix.
+fn most(asks: Asks, machine: &Machine, mix: Volume) -> f64 {
+    match asks {
+        Asks::Strength(window) => (window.high * mix).si(),
+        Asks::PerTank(window) => window.high.si() * (mix / machine.tank.value),
+    }
+}

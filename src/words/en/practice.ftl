@@ -1,0 +1,224 @@
+### Practice: what exercises ask, what comes of an answer. In the later chunk.
+
+## Topics and levels
+
+practice-topic-label = Read a label
+practice-topic-units = Change units
+practice-topic-dose = Dose a fill
+practice-topic-top-up = Top up a tank
+practice-topic-setting = Choose a flow setting
+practice-topic-shift = Plan a small shift
+practice-topic-mistake = Spot the mistake
+practice-topic-rescue = Fix a tank that is too strong
+practice-topic-ppe = Choose what to wear
+practice-topic-pairs = What must never meet
+practice-topic-foam = Foam
+practice-level-first = Level 1
+practice-level-first-is = One step and easy numbers. The label is explained.
+practice-level-second = Level 2
+practice-level-second-is = The label as printed, part fills and mixed units.
+practice-level-third = Level 3
+practice-level-third-is = Ranges, machine limits, mixed rests and imperial units.
+
+## What is missing for a topic
+
+practice-lack-machine = Add a machine with its tank first.
+practice-lack-label = Add a product with a label that can be read first.
+practice-lack-liquid = Add a liquid product with a label that can be read first.
+practice-lack-measure = Add a jug, cup, cap or pump with its step first.
+practice-lack-settings = Add a machine with its path, its speed and two flow settings first.
+practice-lack-floor = Add a floor and how much solution it should get first.
+practice-lack-hazards = Add a product with the hazard codes from its label first.
+practice-lack-nothing-fits = These tanks, labels and measures do not go together. Try a finer measure.
+
+## The parts of a task
+
+practice-label = The label of { $product } says “{ $label }”.
+practice-measure-us = Its oz and gal are US units.
+practice-measure-imperial = Its oz and gal are imperial units.
+practice-aim-low = Use the least that the label allows.
+practice-aim-high = Use the most that the label allows.
+practice-means-plus-water = It means 1 part product and that many parts of water.
+practice-means-of-total = It means 1 part product in that many parts of mix in all.
+practice-means-per-water = It means so much product added to that much water.
+practice-means-made-up = It means so much product in that much of the whole mix.
+practice-means-percent = It means parts of product in 100 parts of the whole mix.
+practice-means-per-tank = It means so much product for a full tank.
+practice-means-powder = It means a weight of powder for that much mix.
+practice-means-active = It means parts of active substance in a million parts of mix.
+practice-means-packets = It means whole packets or tablets for that much mix.
+practice-tank = The tank of { $machine } holds { $tank }.
+practice-machine = The machine is { $machine }.
+practice-machine-least = The machine needs at least { $amount } of product in a full tank.
+practice-machine-most = The machine takes at most { $amount } of product in a full tank.
+practice-standard = The rule of your site says “{ $rule }”.
+practice-fill-full = You fill it to the top. Water and product make a full tank.
+practice-fill-part = You fill it to { $fill }. Water and product reach that mark.
+practice-fill-on-top = You put in { $fill } of water. The product goes on top of that.
+practice-jug = You measure with this: { $measure }. One step is { $step }.
+practice-tested = You did the shake test. It does not foam.
+practice-rest-same = There is still { $left } of the same mix in it. It has the right strength.
+practice-rest-other = There is still { $left } of the same product in it. That was mixed with { $parts } parts of water to 1 part product.
+practice-top-up-full = You fill it up to the top.
+practice-top-up-part = You fill it up to { $fill }.
+practice-found = There is { $found } of mix in it. Someone put { $poured } of product into that. This is too strong.
+practice-floor = This floor should get { $low } to { $high }: { $floor }.
+practice-speed = It moves at { $speed }.
+practice-path = It cleans a path { $path } wide.
+practice-path-overlap = It cleans a path { $path } wide. Passes overlap by { $overlap }.
+practice-area = You clean { $area } of this floor: { $floor }. You lay down { $rate }.
+practice-area-plain = You clean { $area } and lay down { $rate }.
+practice-reuse = The machine uses { $reuse } of its mix again.
+practice-ppe = You pour { $product }. Signal word on the label: { $signal }.
+practice-ppe-says = The label says: { $statement }.
+practice-ppe-codes = The codes on the label are { $codes }.
+practice-ppe-no-codes = There are no hazard codes on its card.
+practice-ppe-nothing = Nothing: the label asks for none
+practice-pair = { $a } with { $b }
+practice-foam-product = How { $product } foams: { $class }.
+practice-foam-any-product = You have a new product. How it foams: { $class }.
+practice-foam-vacuum = { $machine } picks up with a vacuum.
+practice-foam-no-vacuum = { $machine } has no vacuum.
+practice-foam-any-machine = Your machine picks up with a vacuum.
+practice-foam-shaken = You do the shake test. At once the foam is { $first } high. After one minute it is { $later } high.
+practice-foam-happens = You use { $product }. The tank foams over.
+practice-foam-happens-any = The tank foams over.
+practice-setting-rate = Setting { $n }: lays down { $amount }
+practice-setting-flow = Setting { $n }: { $amount }
+practice-setting-none = None of them
+practice-ticket-water-first = A fill ticket says: water went in first.
+practice-ticket-product-first = A fill ticket says: product went in first.
+practice-ticket-poured = Product poured: { $poured }.
+practice-ticket-nothing = Nothing went wrong
+practice-ticket-is-right = The ticket is right.
+practice-ticket-is-wrong = The ticket has a mistake.
+
+## What is asked
+
+practice-ask-convention = What does the label mean?
+practice-ask-parts = How many parts does the whole mix have?
+practice-ask-percent = What percent of the mix is product? Give three digits.
+practice-ask-units = How many { $unit } are { $amount }?
+practice-ask-dose = How much product do you pour in?
+practice-ask-top-up = How much product do you add?
+practice-ask-setting = Which is the lowest setting that gives the floor enough, and not too much?
+practice-ask-solution = How much mix do you need?
+practice-ask-fills = How many times do you fill the tank?
+practice-ask-product = How much product do you need for both areas?
+practice-ask-mistake = What went wrong?
+practice-ask-rescue-water = How much water do you add to make it right?
+practice-ask-rescue-drain = There is no room for all the water it needs. How much do you drain first, so that a full tank is right?
+practice-ask-ppe = What do you need? Choose all that apply.
+practice-ask-pair = Which two must never meet?
+practice-ask-pairs = Which of these do you keep apart? Choose all that must never meet, and all where one is not known.
+practice-ask-foam = What do you do?
+practice-ask-foam-class = What kind of product is it?
+practice-ask-foam-order = What do you do, and in what order?
+
+## What came of it
+
+practice-answer = Your answer
+practice-choose = Choose an answer first.
+practice-right = Right.
+practice-rounded = Right for your measure. To three digits it is { $exact }.
+practice-wrong = Not yet. Read the task again and try once more.
+practice-step = { $what }: { $symbol } = { $equation }. With { $given }, { $symbol } = { $result }.
+practice-so = The answer is { $answer }.
+practice-because-units = { $one } is { $many }.
+practice-because-standard = The rule of your site stays within the label. It decides.
+practice-because-setting = Work out what each setting lays down. Take the lowest one that reaches the least the floor should get.
+practice-because-rescue = The product stays the same. Only the water grows. Wait until it is mixed, then read the strength again.
+practice-because-nothing = Someone read the label and found no hazard. Wear what your site asks all the same.
+practice-because-unknown = Not all of the label is known. What is not known counts as the worse case.
+
+## Wrong roads, and what to do instead
+
+practice-way-parts-for-total = Close. You read the label as parts of the whole mix. It counts the parts of water. Add 1 for the product.
+practice-way-total-for-parts = Close. You read the label as parts of water. It counts the whole mix. The product is one of these parts.
+practice-way-water-for-mix = Close. You took the water for the whole mix. The product comes on top of the water.
+practice-way-mix-for-water = Close. You took the whole mix for water. Part of it is product.
+practice-way-other-reading = That is another way to write it. Look at the words and signs on the label again.
+practice-way-full-for-part = That is for a full tank. You fill only a part of it. Take the same part of the product.
+practice-way-full-for-rest = That is for a whole fill. The rest in the tank has product in it. Take that off.
+practice-way-ounces-for-millilitres = You wrote ounces as mL. Look at the unit of your measure. One US fl oz is about 30 mL.
+practice-way-millilitres-for-ounces = You wrote mL as ounces. Look at the unit of your measure. One US fl oz is about 30 mL.
+practice-way-us-for-imperial = You used US units. These are imperial. An imperial gallon is a fifth more than a US gallon.
+practice-way-imperial-for-us = You used imperial units. These are US ones. A US gallon is a sixth less than an imperial gallon.
+practice-way-weight-for-volume = An ounce of weight is not a fluid ounce. Use the fluid ounce for liquids.
+practice-way-upside-down = You went the wrong way. Turn it around: divide where you multiplied.
+practice-way-decimal-slip = The point slipped by one place. Count the zeros again.
+practice-way-other-end = That is the other end of the range. Look at which end the task asks for.
+practice-way-machine-ignored = The machine has a limit of its own. Hold your number against it.
+practice-way-standard-ignored = Your site has a rule for this. Hold your number against it.
+practice-way-rest-ignored = The rest has another strength. Work out how much product is in it and take that off.
+practice-way-end-for-added = That is what you have in the end. The task asks for what you add or drain.
+practice-way-same-again = You took as much again. That is right only when the mix is twice too strong.
+practice-way-room-ignored = That is the water that does not fit. Part of the strong mix must go, and product goes with it.
+practice-way-thousand = The rate is for a thousand. Divide by 1,000.
+practice-way-rounded-down = The last part of a tank is a fill too. Round up.
+practice-way-not-whole = You fill whole times. Round up to the next whole number.
+practice-way-reuse-ignored = The machine uses part of its mix again. Only the rest is spent.
+practice-way-one-area-only = That is for one area. Add the other one.
+practice-way-mix-for-product = That is all of the mix. Only a small part of it is product.
+practice-way-product-first = Water goes in first, then product. It splashes less and foams less.
+practice-way-too-dry = That is too little. Dirt stays on the floor. Go higher.
+practice-way-too-wet = That is too much. The floor stays wet and slick. Go lower.
+practice-way-more-than-needed = That would do, but a lower one does too. Take the lower one.
+practice-way-none-thought = One of them fits. Work out what each one lays down.
+practice-way-overlooked = There is a mistake. Work out the dose and hold it against the ticket.
+practice-way-false-alarm = The ticket is right. Work out the dose and hold it against the ticket.
+practice-way-other-mistake = It is another mistake. Work out the dose, then see which slip leads to the number on the ticket.
+practice-way-no-eyes = Your eyes are bare. Look at what the label says of eyes.
+practice-way-no-skin = Your skin is bare. Look at what the label says of skin.
+practice-way-no-air = Think of the air that you breathe. Look at what the label says of it.
+practice-way-more-than-asked = That is more than the label calls for. Your site may still ask for it.
+practice-way-pair-missed = Look again. You left out a pair that must never meet.
+practice-way-unknown-cleared = Nobody knows what is in one of them. What is not known is kept apart.
+practice-way-pair-not-listed = No clash is known for that pair. Still, never mix on purpose.
+practice-way-foam-let-in = It foams. It must not go into a machine with a vacuum.
+practice-way-not-tested = Nobody has tested it. Until then it counts as one that foams.
+practice-way-kept-out = That is not what the facts say. Look at how it foams, and if there is a vacuum.
+practice-way-not-stopped = Stop the machine first. All else can wait.
+practice-way-order-mixed = The first step is right. Look at the order of the others.
+
+## What a wrong answer could do
+
+practice-harm-over-label = This is more than the label allows. Too strong can burn skin, hurt the floor and leave a slick film.
+practice-harm-forbidden-pair = At work this could hurt people. These two must not meet.
+practice-harm-no-eyes = At work this could cost your sight. One splash is enough.
+practice-harm-no-skin = At work this could burn your skin.
+practice-harm-no-air = At work this could hurt your lungs.
+practice-harm-foam = At work the foam could reach the motor of the vacuum and stop the machine.
+practice-harm-splash = At work the strong product could splash up at you.
+
+## Mistakes on a fill ticket
+
+practice-made-parts-for-total = The parts of water were taken as parts of the whole mix
+practice-made-total-for-parts = The parts of the whole mix were taken as parts of water
+practice-made-water-for-mix = The water was taken for the whole mix
+practice-made-mix-for-water = The whole mix was taken for water
+practice-made-full-for-part = The dose is for a full tank
+practice-made-ounces-for-millilitres = Ounces were written as mL
+practice-made-millilitres-for-ounces = mL were written as ounces
+practice-made-us-for-imperial = US gallons were used for imperial ones
+practice-made-imperial-for-us = Imperial gallons were used for US ones
+practice-made-other-end = The wrong end of the range was used
+practice-made-machine-ignored = The limit of the machine was passed over
+practice-made-standard-ignored = The rule of the site was passed over
+practice-made-product-first = Product went in before water
+
+## Sessions and their codes
+
+practice-session-no-topic = Choose a topic first.
+practice-session-count = Choose 1 to 30 tasks.
+practice-session-lacks = One topic cannot be made from your records. Take it out or add what it needs.
+practice-session-fewer = There are not that many different tasks. Choose fewer, or more topics.
+practice-session-link = The session does not fit in a link. Choose fewer topics or pass it on as a file.
+practice-code-altered = This code is not as it was made. Check each letter.
+practice-code-later = This code comes from a newer version. Update the page.
+practice-code-initials = Type your initials, four letters at most.
+practice-code-day = Type the day as year-month-day.
+practice-code-session = This result belongs to no session.
+practice-code-marks = There is nothing to hand in yet.
+practice-class-other = This result is from another session.
+practice-class-twice = This result is in the list.

@@ -1,0 +1,149 @@
+//! Exercises as text: the same words on the page and on paper.
+
+use super::{Argument, Words};
+use crate::form::What;
+use crate::number::{self, Marks};
+use crate::practice::{Amount, Exercise, Fact, Key, Reply, Said, Verdict};
+use crate::site::Entry;
+use crate::source::Source;
+use crate::units::unit;
+
+/// A line of the workings and where it comes from.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Told {
+    /// What is told.
+    pub text: String,
+    /// Where it comes from.
+    pub source: String,
+}
+
+impl Words {
+    /// What an exercise asks, as one text.
+    ///
+    /// ```
+    /// use brimline::practice::{Session, Topic};
+    /// use brimline::words::Words;
+    /// let session = Session { seed: 1, topics: vec![Topic::Units], count: 1, ..Session::default() };
+    /// let told = Words::english().exercise(&session.exercises()[0]);
+    /// assert!(told.starts_with("How many"), "{told}");
+    /// ```
+    pub fn exercise(&self, exercise: &Exercise) -> String {
+        exercise.asked.iter().map(|said| self.said(said)).collect::<Vec<_>>().join(" ")
+    }
+
+    /// One sentence, or one of the choices.
+    pub fn said(&self, said: &Said) -> String {
+        let argument = |fact: &Fact| match fact {
+            Fact::Entry(entry) => Argument::text(self.shown(entry)),
+            Fact::Text(text) => Argument::text(text.clone()),
+            Fact::Key(key) => Argument::text(self.say(key)),
+            Fact::Count(count) => Argument::number(f64::from(*count), self.number(f64::from(*count))),
+        };
+        let facts: Vec<(&str, Argument)> =
+            said.facts.iter().map(|(name, fact)| (*name, argument(fact))).collect();
+        self.tell(&said.key, &facts)
+    }
+
+    /// A number as typed; digits alone are grouped and marked as the language does.
+    fn shown(&self, entry: &Entry) -> String {
+        let digits = entry.text.bytes().all(|byte| byte.is_ascii_digit() || byte == b'.');
+        match number::read(&entry.text, Marks::POINT) {
+            Ok(value) if digits => {
+                self.entry(&Entry::new(number::write(value, 12, self.marks()), &entry.unit))
+            }
+            _ => self.entry(entry),
+        }
+    }
+
+    /// The choices of an exercise, in their order; empty where an amount is asked for.
+    pub fn choices(&self, exercise: &Exercise) -> Vec<String> {
+        match &exercise.key {
+            Key::Amount(_) => Vec::new(),
+            Key::Choice { options, .. } | Key::Several { options, .. } | Key::Order { options, .. } => {
+                options.iter().map(|said| self.said(said)).collect()
+            }
+        }
+    }
+
+    /// The right answer, for the key on paper and for whoever gave up.
+    pub fn right_answer(&self, exercise: &Exercise) -> String {
+        let choices = self.choices(exercise);
+        match &exercise.key {
+            Key::Amount(amount) => self.amount(amount),
+            Key::Choice { right, .. } => choices.get(*right).cloned().unwrap_or_default(),
+            Key::Several { right, .. } | Key::Order { right, .. } => {
+                // Steps are whole sentences; what belongs together is a list.
+                let between = if matches!(exercise.key, Key::Order { .. }) { " " } else { "; " };
+                right
+                    .iter()
+                    .filter_map(|index| choices.get(*index).cloned())
+                    .collect::<Vec<_>>()
+                    .join(between)
+            }
+        }
+    }
+
+    fn amount(&self, amount: &Amount) -> String {
+        unit(amount.unit).map_or_else(|| self.number(amount.si), |unit| self.in_unit(amount.si, unit))
+    }
+
+    /// What came of an answer: right, or what to do instead and what could have happened.
+    pub fn verdict(&self, exercise: &Exercise, reply: Reply, verdict: &Verdict) -> String {
+        match verdict {
+            Verdict::Right => self.say("practice-right"),
+            Verdict::Rounded => {
+                let exact = Argument::text(self.right_answer(exercise));
+                self.tell("practice-rounded", &[("exact", exact)])
+            }
+            Verdict::Wrong { way, harm } => {
+                let way = way.map(|way| self.say(&format!("practice-way-{}", way.code())));
+                let way = way.unwrap_or_else(|| self.say("practice-wrong"));
+                match harm {
+                    Some(harm) => format!("{way} {}", self.say(&format!("practice-harm-{}", harm.code()))),
+                    None => way,
+                }
+            }
+            Verdict::NotRead(mistake) => match reply {
+                Reply::Number { text, unit } => {
+                    let label = self.say("practice-answer");
+                    self.trouble(&What::Number(*mistake), &label, None, (text, unit))
+                }
+                Reply::Chosen(_) => self.say("practice-choose"),
+            },
+        }
+    }
+
+    /// The workings, line by line, with their sources.
+    pub fn workings(&self, exercise: &Exercise) -> Vec<Told> {
+        let system = exercise.system;
+        let steps = exercise.steps.iter().map(|step| {
+            let value = |(symbol, value): &(&str, crate::answer::Value)| {
+                format!("{symbol} = {}", self.value(*value, system))
+            };
+            let given = step.given.iter().map(value).collect::<Vec<_>>().join(", ");
+            let facts = [
+                ("what", self.say(step.formula.code)),
+                ("symbol", step.formula.result.to_owned()),
+                ("equation", step.formula.equation.to_owned()),
+                ("given", given),
+                ("result", self.value(step.result, system)),
+            ];
+            let facts = facts.map(|(name, text)| (name, Argument::text(text)));
+            Told { text: self.tell("practice-step", &facts), source: self.source(step.formula.source) }
+        });
+        let reasons = exercise.reasons.iter();
+        // In the unit that was asked for, whatever the workings are shown in.
+        let so = match exercise.key {
+            Key::Amount(_) if !exercise.steps.is_empty() => {
+                let text =
+                    self.tell("practice-so", &[("answer", Argument::text(self.right_answer(exercise)))]);
+                Some(Told { text, source: self.source(Source::DEFINITION) })
+            }
+            _ => None,
+        };
+        steps
+            .chain(so)
+            .chain(reasons.map(|one| Told { text: self.said(&one.said), source: self.source(one.source) }))
+            .collect()
+    }
+}

@@ -1,0 +1,32 @@
+//! Practice: every exercise is solvable, its key is what exact arithmetic says, and no wrong road is taken for right.
+
+#![cfg(not(target_arch = "wasm32"))]
+
+#[path = "practice/codes.rs"]
+mod codes;
+#[path = "practice/draws.rs"]
+mod draws;
+#[path = "practice/exact.rs"]
+mod exact;
+#[path = "practice/golden.rs"]
+mod golden;
+#[path = "practice/grade.rs"]
+mod grade;
+#[path = "practice/judged.rs"]
+mod judged;
+#[path = "practice/keys.rs"]
+mod keys;
+#[path = "practice/labels.rs"]
+mod labels;
+#[path = "practice/rules.rs"]
+mod rules;
+#[path = "practice/seeds.rs"]
+mod seeds;
+#[path = "practice/sessions.rs"]
+mod sessions;
+#[path = "practice/stocks.rs"]
+mod stocks;
+#[path = "practice/tickets.rs"]
+mod tickets;
+#[path = "practice/told.rs"]
+mod told;

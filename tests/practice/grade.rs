@@ -1,0 +1,115 @@
+//! How hard the exercises are to read.
+//!
+//! Flesch–Kincaid grade level: `0.39 × words/sentences + 11.8 × syllables/words − 15.59` (J. P. Kincaid, R. P.
+//! Fishburne, R. L. Rogers, B. S. Chissom, Research Branch Report 8-75, Naval Technical Training Command, 1975).
+//! A number, a unit and a code count as a word of one syllable; syllables are counted by groups of vowels, less a
+//! silent e.
+
+use super::stocks;
+use brimline::practice::{Level, Session, Topic};
+use brimline::words::Words;
+use std::collections::BTreeMap;
+
+#[derive(Clone, Copy, Default)]
+struct Count {
+    sentences: f64,
+    words: f64,
+    syllables: f64,
+}
+
+impl Count {
+    fn grade(self) -> f64 {
+        0.39 * self.words / self.sentences + 11.8 * self.syllables / self.words - 15.59
+    }
+
+    fn add(&mut self, other: Self) {
+        self.sentences += other.sentences;
+        self.words += other.words;
+        self.syllables += other.syllables;
+    }
+}
+
+fn syllables(word: &str) -> f64 {
+    let word = word.to_lowercase();
+    let vowel = |one: char| "aeiouyåäöéü".contains(one);
+    let letters: Vec<char> = word.chars().filter(|one| one.is_alphabetic()).collect();
+    let groups =
+        (0..letters.len()).filter(|at| vowel(letters[*at]) && (*at == 0 || !vowel(letters[*at - 1]))).count();
+    let end: String = letters.iter().collect();
+    // "made", "takes" and "named" have a silent e; "table", "ounces" and "needed" do not.
+    let silent = (end.ends_with('e') && !end.ends_with("le"))
+        || (end.ends_with("es")
+            && !["ses", "ces", "ges", "ches", "shes", "xes", "zes", "les"]
+                .iter()
+                .any(|one| end.ends_with(one)))
+        || (end.ends_with("ed") && !end.ends_with("ted") && !end.ends_with("ded"));
+    f64::from(u32::try_from(groups.saturating_sub(usize::from(silent && groups > 1)).max(1)).expect("few"))
+}
+
+fn count(text: &str) -> Count {
+    let text = text.replace('\u{202f}', " ");
+    let mut out = Count::default();
+    for word in text.split_whitespace() {
+        if word.chars().any(char::is_alphanumeric) {
+            out.words += 1.0;
+            out.syllables += if word.chars().any(|one| one.is_ascii_digit()) { 1.0 } else { syllables(word) };
+        }
+        let bare = word.trim_end_matches(['”', '"', ')']);
+        out.sentences += f64::from(u8::from(bare.ends_with(['.', '?'])));
+    }
+    out.sentences = out.sentences.max(1.0);
+    out
+}
+
+/// By hand: 6 words, 1 sentence, 6 syllables: 0.39 × 6 + 11.8 − 15.59 = −1.45.
+#[test]
+fn the_grade_is_what_its_formula_says() {
+    assert!((count("The cat sat on the mat.").grade() + 1.45).abs() < 1e-9);
+    for (word, expected) in [
+        ("product", 2.0),
+        ("water", 2.0),
+        ("measure", 2.0),
+        ("table", 2.0),
+        ("mixed", 1.0),
+        ("imperial", 3.0),
+    ] {
+        assert!((syllables(word) - expected).abs() < 1e-9, "{word} {}", syllables(word));
+    }
+}
+
+#[test]
+fn exercises_and_verdicts_read_at_grade_six() {
+    let words = Words::english();
+    let demo = stocks::all(0).swap_remove(0);
+    let mut by_topic: BTreeMap<&str, Count> = BTreeMap::new();
+    for seed in 0..60 {
+        for level in Level::ALL {
+            let session =
+                Session { seed, topics: Topic::ALL.to_vec(), level: *level, count: 22, stock: demo.clone() };
+            for exercise in session.exercises() {
+                by_topic.entry(exercise.topic.code()).or_default().add(count(&words.exercise(&exercise)));
+            }
+        }
+    }
+    let mut all = Count::default();
+    for (topic, count) in &by_topic {
+        println!(
+            "{topic:8} grade {:.1}, {:.1} words a sentence",
+            count.grade(),
+            count.words / count.sentences
+        );
+        all.add(*count);
+    }
+    println!("all exercises: grade {:.2}", all.grade());
+    let mut told = Count::default();
+    for key in words
+        .keys()
+        .filter(|key| ["practice-way-", "practice-harm-"].iter().any(|start| key.starts_with(start)))
+    {
+        told.add(count(&words.say(key)));
+    }
+    println!("what is told of wrong roads: grade {:.2}", told.grade());
+    assert!(all.grade() <= 6.0, "{}", all.grade());
+    assert!(told.grade() <= 6.0, "{}", told.grade());
+    assert!(by_topic.values().all(|count| count.grade() <= 6.0), "each topic too");
+}

@@ -1,0 +1,90 @@
+//! What a person reads of an exercise: whole sentences, no key and no placeholder left.
+
+use super::stocks;
+use brimline::number::Marks;
+use brimline::practice::{Exercise, Key, Led, Level, Reply, Session, Topic, judge};
+use brimline::words::Words;
+
+fn exercises(seed: u32) -> Vec<Exercise> {
+    let stocks = stocks::all(3);
+    let sessions = stocks.into_iter().flat_map(|stock| {
+        Level::ALL.iter().map(move |level| Session {
+            seed,
+            topics: Topic::ALL.to_vec(),
+            level: *level,
+            count: 30,
+            stock: stock.clone(),
+        })
+    });
+    sessions.flat_map(|session| session.exercises()).collect()
+}
+
+#[track_caller]
+fn whole(text: &str) {
+    let open = ["practice-", "formula-", "foam-", "ppe-", "pair-", "family-", "ghs-", "source-"];
+    // A key has no space behind its hyphen, and a placeholder without its fact is its name behind a "$".
+    let key = text.split(' ').any(|word| open.iter().any(|start| word.starts_with(start)));
+    assert!(!text.trim().is_empty() && !text.contains('$') && !key, "{text}");
+}
+
+#[test]
+fn all_that_is_told_has_its_words() {
+    let words = Words::english();
+    for exercise in (0..8).flat_map(exercises) {
+        whole(&words.exercise(&exercise));
+        whole(&words.right_answer(&exercise));
+        words.choices(&exercise).iter().for_each(|choice| whole(choice));
+        for line in words.workings(&exercise) {
+            whole(&line.text);
+            whole(&line.source);
+        }
+        for road in &exercise.roads {
+            let (text, chosen);
+            let reply = match (&exercise.key, &road.led) {
+                (Key::Amount(key), Led::To(si)) => {
+                    let unit = brimline::units::unit(key.unit).expect("its unit");
+                    text = brimline::number::plain(unit.from_si(*si), 12, '.');
+                    Reply::Number { text: &text, unit: key.unit }
+                }
+                (_, Led::Choice(one) | Led::Has(one)) => {
+                    chosen = [*one];
+                    Reply::Chosen(&chosen)
+                }
+                _ => continue,
+            };
+            let verdict = judge(&exercise, reply, Marks::POINT);
+            let told = words.verdict(&exercise, reply, &verdict);
+            whole(&told);
+            if let Some(harm) = road.harm {
+                let said = words.say(&format!("practice-harm-{}", harm.code()));
+                assert!(told.ends_with(&said), "{told}");
+            }
+        }
+        for reply in [Reply::Number { text: "lots", unit: "ml" }, Reply::Chosen(&[99])] {
+            whole(&words.verdict(&exercise, reply, &judge(&exercise, reply, Marks::POINT)));
+        }
+    }
+}
+
+/// The demo, seed 3, first level: a dose as it stands on the page and on paper.
+#[test]
+fn an_exercise_reads_as_a_person_would_say_it() {
+    let words = Words::english();
+    let stock = stocks::all(0).swap_remove(0);
+    let session = Session { seed: 3, topics: vec![Topic::Dose], count: 1, stock, ..Session::default() };
+    let exercise = &session.exercises()[0];
+    let plain = |text: String| text.replace('\u{202f}', " ");
+    println!("{}\n{}", plain(words.exercise(exercise)), plain(words.right_answer(exercise)));
+    for line in words.workings(exercise) {
+        println!("{} ({})", plain(line.text), line.source);
+    }
+    assert_eq!(plain(words.exercise(exercise)), TOLD);
+    assert_eq!(plain(words.right_answer(exercise)), ANSWER);
+}
+
+const TOLD: &str = "The label of Finish stripper says “1:10 to 1:16”. It means 1 part product and that many parts of water. \
+     Use the most that the label allows. The tank of Small walk-behind holds 10 gal. You fill it to the top. Water \
+     and product make a full tank. You measure with this: Jug with 1 fl oz marks. One step is 1 fl oz. How much \
+     product do you pour in?";
+/// 10 × 128 / 11 = 116.4.
+const ANSWER: &str = "116 fl oz";
