@@ -19,10 +19,6 @@ pub struct Limit {
     pub low: f64,
     /// Greatest value accepted, SI.
     pub high: f64,
-    /// Why these values.
-    pub reason: &'static str,
-    /// Where they come from.
-    pub source: Source,
 }
 
 /// Which side of a limit was passed.
@@ -44,14 +40,18 @@ impl PartialEq for OutOfRange {
 }
 
 impl Limit {
-    const fn row(
-        name: &'static str,
-        dimension: Dimension,
-        low: f64,
-        high: f64,
-        reason: &'static str,
-    ) -> Self {
-        Self { name, dimension, low, high, reason, source: Source::COMMON_PRACTICE }
+    const fn row(name: &'static str, dimension: Dimension, low: f64, high: f64) -> Self {
+        Self { name, dimension, low, high }
+    }
+
+    /// Why these values. It stands apart from them, so that the page, which does not show it, does not carry it.
+    pub fn reason(&self) -> &'static str {
+        REASONS.iter().find(|(name, _)| *name == self.name).map_or("", |(_, reason)| reason)
+    }
+
+    /// Where they come from.
+    pub const fn source(&self) -> Source {
+        Source::COMMON_PRACTICE
     }
 
     /// The value itself when it lies within.
@@ -92,9 +92,10 @@ const MILLILITRE: f64 = 1e-6;
 
 macro_rules! limits {
     ($($(#[$doc:meta])* $name:ident: $quantity:ident, $code:literal, $low:expr, $high:expr, $reason:literal;)*) => {
-        $($(#[$doc])* pub static $name: Limit = Limit::row($code, <$quantity as Quantity>::DIMENSION, $low, $high, $reason);)*
+        $($(#[$doc])* pub static $name: Limit = Limit::row($code, <$quantity as Quantity>::DIMENSION, $low, $high);)*
         /// All rows.
         pub static ALL: &[&Limit] = &[$(&$name),*];
+        const REASONS: &[(&str, &str)] = &[$(($code, $reason)),*];
     };
 }
 

@@ -44,3 +44,15 @@ impl Source {
         Self { cite, standing: Standing::Unverified }
     }
 }
+
+/// The rows of a table without their sources. The table itself keeps both; the page, which shows no source of a
+/// unit or of a statement, carries these alone.
+pub(crate) const fn uncited<T: Copy, const ROWS: usize>(cited: &[(T, Source)]) -> [T; ROWS] {
+    let mut rows = [cited[0].0; ROWS];
+    let mut row = 1;
+    while row < ROWS {
+        rows[row] = cited[row].0;
+        row += 1;
+    }
+    rows
+}

@@ -2,7 +2,7 @@
 
 use super::System::{Imperial, Metric, Us};
 use super::{Dimension, Exact, System, Unit};
-use crate::source::Source;
+use crate::source::{Source, uncited};
 
 const SP811: Source = Source::published("NIST SP 811 (2008), Appendix B: inch 0.0254 m, US gallon 231 in³");
 const UK1995: Source =
@@ -46,13 +46,13 @@ const fn row(
     aliases: &'static [&'static str],
     system: Option<System>,
     source: Source,
-) -> Unit {
-    Unit { code, dimension, exact, zero: None, symbol, aliases, system, source }
+) -> (Unit, Source) {
+    (Unit { code, dimension, exact, zero: None, symbol, aliases, system }, source)
 }
 
 /// A scale of temperature: one degree, and its zero in kelvin.
-const fn degree(code: &'static str, exact: Exact, zero: Exact, symbol: &'static str, system: System) -> Unit {
-    Unit {
+const fn degree(code: &'static str, exact: Exact, zero: Exact, symbol: &'static str, system: System) -> (Unit, Source) {
+    let unit = Unit {
         code,
         dimension: Dimension::Temperature,
         exact,
@@ -60,14 +60,14 @@ const fn degree(code: &'static str, exact: Exact, zero: Exact, symbol: &'static 
         symbol,
         aliases: &[],
         system: Some(system),
-        source: SP811,
-    }
+    };
+    (unit, SP811)
 }
 
 /// The table. Names that both the US and the imperial system use (gallon, ounce) stand in no row:
 /// the label reader decides them by what the label or the reader's system says.
 #[rustfmt::skip]
-pub static UNITS: &[Unit] = &[
+pub(super) const CITED: &[(Unit, Source)] = &[
     row("ml", Dimension::Volume, MILLILITRE, "mL", &["ml", "mls", "cc", "milliliter", "milliliters", "millilitre", "millilitres"], Some(Metric), SI),
     row("cl", Dimension::Volume, part(LITRE, 100), "cL", &["cl", "centiliter", "centiliters", "centilitre", "centilitres"], Some(Metric), SI),
     row("l", Dimension::Volume, LITRE, "L", &["l", "lt", "ltr", "liter", "liters", "litre", "litres"], Some(Metric), SI),
@@ -165,6 +165,9 @@ pub static UNITS: &[Unit] = &[
     degree("deg_c", ONE, Exact::new(27_315, 100), "°C", Metric),
     degree("deg_f", Exact::new(5, 9), Exact::new(45_967, 180), "°F", Us),
 ];
+
+/// All units.
+pub static UNITS: &[Unit] = &uncited::<Unit, { CITED.len() }>(CITED);
 
 /// The unit with this stable code.
 ///

@@ -1,6 +1,6 @@
 //! What a unit is: a code, a dimension, an exact factor to SI, and how people write it.
 
-use super::System;
+use super::{System, table};
 use crate::source::Source;
 
 /// What a unit measures; named after the quantity, since two quantities can share SI base units.
@@ -82,7 +82,7 @@ impl Exact {
 }
 
 /// One row of the unit table.
-#[derive(Debug)]
+#[derive(Clone, Copy, Debug)]
 pub struct Unit {
     /// The stable name in files.
     pub code: &'static str,
@@ -98,8 +98,6 @@ pub struct Unit {
     pub aliases: &'static [&'static str],
     /// The customary system it belongs to; `None` for units that all use.
     pub system: Option<System>,
-    /// Where the factor is defined.
-    pub source: Source,
 }
 
 impl Unit {
@@ -111,6 +109,12 @@ impl Unit {
     /// A value in SI units as a value in this unit.
     pub fn from_si(&self, si: f64) -> f64 {
         (si - self.zero.map_or(0.0, Exact::value)) / self.exact.value()
+    }
+
+    /// Where the factor is defined.
+    pub fn source(&self) -> Source {
+        let row = table::CITED.iter().find(|(unit, _)| unit == self);
+        row.map_or(Source::DEFINITION, |(_, source)| *source)
     }
 }
 

@@ -10,7 +10,7 @@ use brimline::source::Standing;
 fn assert_row(code: &str, signal: SignalWord, pictograms: &[Pictogram]) {
     let row = hazard::find(code).unwrap_or_else(|| panic!("{code} is missing"));
     assert_eq!((row.signal, row.pictograms), (signal, pictograms), "{code}");
-    assert_eq!(row.source.standing, Standing::Published, "{code}");
+    assert_eq!(row.source().standing, Standing::Published, "{code}");
 }
 
 /// Signal word and statement as printed; the picture codes go with the classes.

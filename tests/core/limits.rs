@@ -31,7 +31,7 @@ fn rows_are_sound() {
     for (index, limit) in ALL.iter().enumerate() {
         let name = limit.name;
         assert!(limit.low < limit.high && limit.low >= 0.0 && limit.high.is_finite(), "{name}");
-        assert!(!limit.reason.is_empty(), "{name} gives no reason");
+        assert!(!limit.reason().is_empty(), "{name} gives no reason");
         assert!(!ALL[..index].iter().any(|other| other.name == name), "{name} stands twice");
         assert_eq!(check(limit, limit.low), Ok(limit.low), "{name}");
         assert_eq!(check(limit, limit.high), Ok(limit.high), "{name}");

@@ -17,8 +17,8 @@ fn row(code: &str) -> &'static Unit {
 fn assert_exact(code: &str, numerator: u64, denominator: u64) {
     let row = row(code);
     assert_eq!(row.exact, Exact::new(numerator, denominator), "{code}");
-    assert_ne!(row.source.cite, "", "{code} cites its definition");
-    assert_eq!(row.source.standing, Standing::Published, "{code}");
+    assert_ne!(row.source().cite, "", "{code} cites its definition");
+    assert_eq!(row.source().standing, Standing::Published, "{code}");
 }
 
 /// NIST SP 811 (2008), Appendix B.6 and B.8: foot 0.3048 m, US gallon 231 in³ of 0.0254 m, and its

@@ -5,7 +5,7 @@ use super::pictogram::{
     Pictogram::{Ghs07, Ghs09},
     SignalWord::{None, Warning},
 };
-use crate::source::Source;
+use crate::source::{Source, uncited};
 
 /// Rows not yet checked against the standard's own tables.
 const UN: Source =
@@ -17,7 +17,7 @@ const AQUATIC: Source = Source::published(
 
 /// The table, in code order.
 #[rustfmt::skip]
-pub(super) static ALL: &[Hazard] = &[
+pub(super) const CITED: &[(Hazard, Source)] = &[
     row("H400", Warning, &[Ghs09], 7, &[], AQUATIC),
     row("H401", None, &[], 8, &[], UN),
     row("H402", None, &[], 8, &[], UN),
@@ -27,3 +27,6 @@ pub(super) static ALL: &[Hazard] = &[
     row("H413", None, &[], 8, &[], UN),
     row("H420", Warning, &[Ghs07], 7, &[], UN),
 ];
+
+/// Its rows.
+pub(super) static ALL: &[Hazard] = &uncited::<Hazard, { CITED.len() }>(CITED);

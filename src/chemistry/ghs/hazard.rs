@@ -36,7 +36,7 @@ impl Route {
 }
 
 /// One row of the table of hazard statements.
-#[derive(Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Hazard {
     /// The code as printed, a combined one joined by `+` without spaces.
     pub code: &'static str,
@@ -51,8 +51,6 @@ pub struct Hazard {
     pub rank: u8,
     /// How it reaches a person; empty when it does not.
     pub routes: &'static [Route],
-    /// Where the row comes from.
-    pub source: Source,
 }
 
 impl Hazard {
@@ -63,6 +61,13 @@ impl Hazard {
             b'3' => Part::Health,
             _ => Part::Environment,
         }
+    }
+
+    /// Where the row comes from.
+    pub fn source(&self) -> Source {
+        let rows = [physical::CITED, health::CITED, environment::CITED];
+        let row = rows.into_iter().flatten().find(|(hazard, _)| hazard.code == self.code);
+        row.map_or(Source::COMMON_PRACTICE, |(_, source)| *source)
     }
 
     /// The single codes in it: one, or each part of a combined statement.
@@ -100,8 +105,8 @@ pub(super) const fn row(
     rank: u8,
     routes: &'static [Route],
     source: Source,
-) -> Hazard {
-    Hazard { code, signal, varies: false, pictograms, rank, routes, source }
+) -> (Hazard, Source) {
+    (Hazard { code, signal, varies: false, pictograms, rank, routes }, source)
 }
 
 /// A row whose code is shared by categories that differ; the elements are those of the worst.
@@ -111,6 +116,6 @@ pub(super) const fn worst(
     pictograms: &'static [Pictogram],
     rank: u8,
     source: Source,
-) -> Hazard {
-    Hazard { code, signal, varies: true, pictograms, rank, routes: &[], source }
+) -> (Hazard, Source) {
+    (Hazard { code, signal, varies: true, pictograms, rank, routes: &[] }, source)
 }

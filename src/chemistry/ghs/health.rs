@@ -9,7 +9,7 @@ use super::pictogram::{
     Pictogram::{Ghs05, Ghs06, Ghs07, Ghs08},
     SignalWord::{Danger, None, Warning},
 };
-use crate::source::Source;
+use crate::source::{Source, uncited};
 
 /// Rows not yet checked against the standard's own tables.
 const UN: Source =
@@ -21,7 +21,7 @@ const EYE: Source = Source::published("Regulation (EC) No 1272/2008 (CLP), Annex
 
 /// The table, in code order.
 #[rustfmt::skip]
-pub(super) static ALL: &[Hazard] = &[
+pub(super) const CITED: &[(Hazard, Source)] = &[
     row("H300", Danger, &[Ghs06], 1, &[Swallow], UN),
     row("H301", Danger, &[Ghs06], 2, &[Swallow], UN),
     row("H302", Warning, &[Ghs07], 4, &[Swallow], SWALLOWED),
@@ -75,3 +75,6 @@ pub(super) static ALL: &[Hazard] = &[
     row("H303+H313+H333", Warning, &[], 6, &[Skin, Breathe, Swallow], UN),
     row("H315+H320", Warning, &[Ghs07], 5, &[Eye, Skin], UN),
 ];
+
+/// Its rows.
+pub(super) static ALL: &[Hazard] = &uncited::<Hazard, { CITED.len() }>(CITED);

@@ -5,7 +5,7 @@ use super::pictogram::{
     Pictogram::{Ghs01, Ghs02, Ghs03, Ghs04, Ghs05},
     SignalWord::{Danger, Warning},
 };
-use crate::source::Source;
+use crate::source::{Source, uncited};
 
 /// Rows not yet checked against the standard's own tables.
 const UN: Source =
@@ -15,7 +15,7 @@ const OXIDISING: Source = Source::published("Regulation (EC) No 1272/2008 (CLP),
 
 /// The table, in code order.
 #[rustfmt::skip]
-pub(super) static ALL: &[Hazard] = &[
+pub(super) const CITED: &[(Hazard, Source)] = &[
     row("H200", Danger, &[Ghs01], 1, &[], UN),
     row("H201", Danger, &[Ghs01], 1, &[], UN),
     row("H202", Danger, &[Ghs01], 1, &[], UN),
@@ -60,3 +60,6 @@ pub(super) static ALL: &[Hazard] = &[
     row("H284", Warning, &[Ghs04], 4, &[], UN),
     row("H290", Warning, &[Ghs05], 6, &[], UN),
 ];
+
+/// Its rows.
+pub(super) static ALL: &[Hazard] = &uncited::<Hazard, { CITED.len() }>(CITED);

@@ -1,6 +1,5 @@
 //! The words that labels are made of.
 
-use crate::source::Source;
 use crate::units::{Dimension, Exact, System, UNITS, Unit, unit};
 
 /// A measure whose size the word alone does not tell.
@@ -128,6 +127,7 @@ pub(super) fn number_word(text: &str) -> Option<f64> {
 }
 
 /// Labels in the laboratory's manner measure in it; nothing on the page is shown in it.
+/// Source: BIPM SI Brochure, 9th edition (2019), tables 7 and 8.
 static DECILITRE: Unit = Unit {
     code: "dl",
     dimension: Dimension::Volume,
@@ -136,7 +136,6 @@ static DECILITRE: Unit = Unit {
     symbol: "dL",
     aliases: &["dl", "deciliter", "deciliters", "decilitre", "decilitres"],
     system: Some(System::Metric),
-    source: Source::published("BIPM SI Brochure, 9th edition (2019), tables 7 and 8"),
 };
 
 /// The meaning of a lower-case word.
