@@ -13,6 +13,7 @@ mod places;
 mod precache;
 mod recompute;
 mod serve;
+mod shorten;
 mod split;
 mod suite;
 mod tools;

@@ -6,6 +6,7 @@
 use super::child;
 use super::fault::Fault;
 use super::places::Places;
+use super::shorten::shorten;
 use super::tools::Tools;
 use std::path::{Path, PathBuf};
 use std::{env, fs};
@@ -14,7 +15,11 @@ use std::{env, fs};
 pub const OPTIMIZE: &[&str] = &[
     "--flatten",
     "--rereloop",
+    // Twice: the first round leaves code that the second one finds to be the same.
     "-Oz",
+    "-Oz",
+    // True of every program that Rust compiles: nothing lies at the address 0, and the stack ends above it.
+    "--low-memory-unused",
     "--enable-bulk-memory",
     "--enable-multivalue",
     "--enable-mutable-globals",
@@ -68,6 +73,7 @@ fn cut(places: &Places, build: &Path) -> Result<(), Fault> {
     let link = "__wasm_split.js";
     fs::copy(pieces.join(link), build.join(link)).map_err(|error| Fault::file(&pieces.join(link), &error))?;
     let whole = build.join("brimline_bg.wasm");
+    shorten_both(&whole, &build.join("brimline.js"))?;
     let mut jobs = vec![(whole.clone(), whole)];
     for piece in cut.split_modules {
         let name = piece.file_name().map(|name| build.join(name)).unwrap_or_default();
@@ -84,4 +90,13 @@ fn cut(places: &Places, build: &Path) -> Result<(), Fault> {
         }
     }
     Ok(())
+}
+
+fn shorten_both(page: &Path, script: &Path) -> Result<(), Fault> {
+    let bytes = fs::read(page).map_err(|error| Fault::file(page, &error))?;
+    let text = fs::read_to_string(script).map_err(|error| Fault::file(script, &error))?;
+    let (bytes, text) = shorten(&bytes, &text)
+        .map_err(|error| Fault::new(format!("The page could not be read after it was bound: {error}")))?;
+    fs::write(page, bytes).map_err(|error| Fault::file(page, &error))?;
+    fs::write(script, text).map_err(|error| Fault::file(script, &error))
 }

@@ -243,3 +243,67 @@ impl<'de> DeserializeSeed<'de> for Item<'_> {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use crate::form::Typed;
+    use crate::site::log::{Record, Si};
+    use crate::site::{Entry, Machine, Measure};
+    use serde::Serialize;
+    use serde::de::DeserializeOwned;
+    use serde_json::{from_str, from_value, json, to_string, to_value};
+    use std::fmt::Debug;
+
+    fn refused<T: DeserializeOwned + Debug>(text: &str) -> String {
+        from_str::<T>(text).expect_err(text).to_string()
+    }
+
+    #[test]
+    fn a_field_that_is_given_starts_blank_and_not_as_its_document_has_it() {
+        assert_eq!(Machine::default().tank, Entry::new("", "gal_us"));
+        let read = |text: &str| from_str::<Machine>(text).expect(text).tank;
+        assert_eq!(read("{}"), Entry::new("", "gal_us"));
+        assert_eq!(read(r#"{"tank":{"text":"3"},"new":[{}]}"#), Entry::new("3", ""));
+        assert_eq!(read(r#"{"tank":{"text":"3"},"tank":{"unit":"l"}}"#), Entry::new("", "l"));
+    }
+
+    #[test]
+    fn a_list_that_is_given_takes_the_place_of_the_usual_one() {
+        let tips = |text: &str| from_str::<Measure>(text).expect(text).tips.len();
+        assert_eq!((tips("{}"), tips(r#"{"tips":[]}"#), tips(r#"{"tips":[{},{}]}"#)), (3, 0, 2));
+    }
+
+    #[test]
+    fn what_does_not_belong_is_told_with_its_place() {
+        for (text, told) in [
+            (r#"{"tank":[]}"#, "invalid type: sequence, expected fields by name"),
+            (r#"{"vacuum":"no"}"#, "invalid value: string \"no\", expected true or false"),
+            (r#"{"settings":{}}"#, "invalid type: map, expected a list"),
+            (r#"{"name":null}"#, "expected a text"),
+            (r#"{"name":-1}"#, "expected a text"),
+        ] {
+            let mistake = refused::<Machine>(text);
+            assert!(mistake.contains(told) && mistake.contains("line 1 column"), "{text}: {mistake}");
+        }
+        assert!(refused::<Measure>(r#"{"dispenser":"spoon"}"#).contains("string \"spoon\""));
+        assert!(refused::<Typed>(r#"{"schema":1,"system":"us","ask":{}}"#).contains("missing field `site`"));
+        assert!(refused::<Typed>(r#"{"schema":4294967296}"#).contains("expected a whole number"));
+    }
+
+    #[test]
+    fn text_and_values_say_the_same() {
+        fn held<T: Serialize + DeserializeOwned + Debug + PartialEq>(one: &T) {
+            let (text, value) = (to_string(one).expect("JSON"), to_value(one).expect("JSON"));
+            assert_eq!(from_str::<serde_json::Value>(&text).expect("JSON"), value);
+            assert_eq!(&from_str::<T>(&text).expect("the same"), one);
+            assert_eq!(&from_value::<T>(value).expect("the same"), one);
+        }
+        held(&Typed::default());
+        let mut record = Record { number: u64::MAX, ..Record::default() };
+        record.fill.water.si = Si::new(0.1).expect("an amount");
+        record.changes.insert("water".to_owned(), json!({"si": 2, "text": "\u{e9}"}));
+        held(&record);
+        let other = Record { number: 1, ..record.clone() };
+        assert_ne!(record, other);
+    }
+}
