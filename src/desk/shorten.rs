@@ -61,11 +61,14 @@ mod tests {
     fn page() -> Vec<u8> {
         let mut types = TypeSection::new();
         types.ty().function([], []);
-        let memory = MemoryType { minimum: 1, maximum: None, memory64: false, shared: false, page_size_log2: None };
+        let memory =
+            MemoryType { minimum: 1, maximum: None, memory64: false, shared: false, page_size_log2: None };
         let mut imports = ImportSection::new();
-        imports
-            .import("./page.js", "memory", EntityType::Memory(memory))
-            .import("./page.js", "__wbg_now_0123456789abcdef", EntityType::Function(0));
+        imports.import("./page.js", "memory", EntityType::Memory(memory)).import(
+            "./page.js",
+            "__wbg_now_0123456789abcdef",
+            EntityType::Function(0),
+        );
         let mut module = Module::new();
         module.section(&types).section(&imports);
         module.finish()

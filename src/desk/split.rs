@@ -18,7 +18,7 @@ pub const OPTIMIZE: &[&str] = &[
     // Twice: the first round leaves code that the second one finds to be the same.
     "-Oz",
     "-Oz",
-    // True of every program that Rust compiles: nothing lies at the address 0, and the stack ends above it.
+    // The lowest kilobyte is the end of the stack: no address is made by wrapping around to it.
     "--low-memory-unused",
     "--enable-bulk-memory",
     "--enable-multivalue",

@@ -51,7 +51,13 @@ const fn row(
 }
 
 /// A scale of temperature: one degree, and its zero in kelvin.
-const fn degree(code: &'static str, exact: Exact, zero: Exact, symbol: &'static str, system: System) -> (Unit, Source) {
+const fn degree(
+    code: &'static str,
+    exact: Exact,
+    zero: Exact,
+    symbol: &'static str,
+    system: System,
+) -> (Unit, Source) {
     let unit = Unit {
         code,
         dimension: Dimension::Temperature,
