@@ -2,6 +2,9 @@
 // (src/site/log.rs): SHA-256 (FIPS 180-4, node:crypto) over RFC 8785 JSON. Nothing here asks the page whether it holds.
 
 import { createHash, randomBytes } from "node:crypto";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { settled } from "./walk.mjs";
 
 const sha256 = (text) => createHash("sha256").update(text).digest("hex");
@@ -94,9 +97,16 @@ export function file(records, { schema = 1, heads } = {}) {
   return `${[first, ...records].map(canonical).join("\n")}\n`;
 }
 
-/** Gives a text to the control that opens a file. */
-export const give = (page, text, name = "log.ndjson") =>
-  page.locator('[name="log-open"]').setInputFiles({ name, mimeType: "application/x-ndjson", buffer: Buffer.from(text) });
+/** Gives a text to the control that opens a file, by way of the disk, as a person's file comes. */
+export async function give(page, text) {
+  const folder = mkdtempSync(join(tmpdir(), "brimline-log-"));
+  const name = join(folder, "log.ndjson");
+  writeFileSync(name, text);
+  await page.locator('[name="log-open"]').setInputFiles(name);
+  // The browser reads it when the page asks for it.
+  await settled(page);
+  process.once("exit", () => rmSync(folder, { recursive: true, force: true }));
+}
 
 /** Opens Log and waits until it is open. */
 export async function toLog(page, part) {

@@ -5,6 +5,10 @@ use js_sys::Date;
 
 /// Milliseconds of work at a time: less than a frame, so that nobody feels it.
 const SLICE: f64 = 12.0;
+/// The same where nobody sees the page.
+const UNSEEN: f64 = 500.0;
+/// Milliseconds between two words on how far it is: drawing them takes time, too.
+const TOLD: f64 = 150.0;
 
 /// The clock on the wall and how far it is from UTC, as [`When::read`](crate::site::log::When::read) takes it.
 pub fn now() -> String {
@@ -32,21 +36,30 @@ pub fn lapsed() -> f64 {
 }
 
 /// Long work, slice by slice.
-pub struct Slices(f64);
+pub struct Slices {
+    began: f64,
+    told: f64,
+}
 
 impl Slices {
     /// Begins.
     pub fn begin() -> Self {
-        Self(lapsed())
+        Self { began: lapsed(), told: lapsed() }
     }
 
-    /// Lets the browser draw and answer where the slice is over; whether it was.
+    /// Lets the browser draw and answer where the slice is over; whether it is time to tell how far the work is.
     pub async fn breathe(&mut self) -> bool {
-        let over = lapsed() - self.0 > SLICE;
-        if over {
-            TimeoutFuture::new(0).await;
-            self.0 = lapsed();
+        // A page that nobody sees gets a turn a second.
+        let slice = if gloo::utils::document().hidden() { UNSEEN } else { SLICE };
+        if lapsed() - self.began < slice {
+            return false;
         }
-        over
+        TimeoutFuture::new(0).await;
+        self.began = lapsed();
+        let tells = self.began - self.told > TOLD;
+        if tells {
+            self.told = self.began;
+        }
+        tells
     }
 }

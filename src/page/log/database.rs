@@ -107,9 +107,9 @@ impl Database {
         let names: Array = stores.iter().map(|name| JsString::from(*name)).collect();
         let access = if mode == Mode::Read { "readonly" } else { "readwrite" };
         // The bindings have no options for it yet.
-        let begin: Function = Reflect::get(&self.base, &"transaction".into())?.unchecked_into();
-        let begun = begin.call3(&self.base, &names, &access.into(), &options)?;
-        Ok(Transaction::of(begun.unchecked_into::<IdbTransaction>()))
+        let function: Function = Reflect::get(&self.base, &"transaction".into())?.unchecked_into();
+        let whole = function.call3(&self.base, &names, &access.into(), &options)?;
+        Ok(Transaction::of(whole.unchecked_into::<IdbTransaction>()))
     }
 }
 

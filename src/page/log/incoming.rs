@@ -210,10 +210,10 @@ async fn blank(
         let key: Array = key.unchecked_into();
         let about = value.as_string().and_then(|text| serde_json::from_str::<About>(&text).ok());
         let number = super::fold::number(&key.get(1));
-        if let (Some(device), Some(number), Some(about)) = (key.get(0).as_string(), number, about) {
-            if about.kind == Kind::Erasure {
-                erased.entry(Id::new(device, number)).or_default().extend(about.erased);
-            }
+        if let (Some(device), Some(number), Some(about)) = (key.get(0).as_string(), number, about)
+            && about.kind == Kind::Erasure
+        {
+            erased.entry(Id::new(device, number)).or_default().extend(about.erased);
         }
     }
     let read = |line: &str| serde_json::from_str::<Record>(line).map_err(|_| Trouble::Unreadable);

@@ -154,11 +154,12 @@ async fn put(act: &Act) -> Result<Written, Trouble> {
 /// The end of a chain after a record.
 fn end(record: &Record, last: End) -> End {
     let instant = When::read(&record.when).map_or(last.latest, When::instant);
-    let mut back = last.back.clone();
-    if fold::is_back(&record.when, &last) {
+    let is_back = fold::is_back(&record.when, &last);
+    let latest = if last.number > 0 { instant.max(last.latest) } else { instant };
+    let mut back = last.back;
+    if is_back {
         back.push(record.number);
     }
-    let latest = if last.number > 0 { instant.max(last.latest) } else { instant };
     End { number: record.number, own: record.own.clone(), latest, back }
 }
 
@@ -171,9 +172,16 @@ async fn confirm(act: &Act, written: Written) {
         packing::soon();
     }
     let unsettled = tab::Unsettled::begin();
+    let known = tab::ends().get(&device).map_or(0, |end| end.number);
     // What cannot be folded in now is when the log is opened again: the record is on the disk.
-    let folded = fold::absorb(std::slice::from_ref(&record)).await;
-    tab::know_end(&device, end);
+    let folded = if end.number == known + 1 {
+        let folded = fold::absorb(std::slice::from_ref(&record)).await;
+        tab::know_end(&device, end);
+        folded
+    } else {
+        // Other tabs write to the same chain, and what they wrote comes first.
+        open::catch_up().await
+    };
     drop(unsettled);
     copy::keep_ends(&device, &tab::ends());
     tabs::tell(false);
@@ -216,7 +224,7 @@ async fn as_it_would_be(act: &Act) -> Option<String> {
         (None, device) if device.is_empty() => open::random_name().ok()?,
         (None, device) => device,
     };
-    let head: Option<Head> =
+    let last: Option<Head> =
         before.map(|before| before.head()).or_else(|| tab::ends().get(&device).map(|end| end.head(&device)));
     let named = match act.what.of() {
         Some(of) => {
@@ -226,7 +234,7 @@ async fn as_it_would_be(act: &Act) -> Option<String> {
         None => None,
     };
     let stamp = Stamp { device: &device, when: &act.when, random: act.random? };
-    let record = act.what.draft(named.as_ref()).ok()?.after(head.as_ref(), &stamp, act.words.clone()).ok()?;
+    let record = act.what.draft(named.as_ref()).ok()?.after(last.as_ref(), &stamp, act.words.clone()).ok()?;
     Some(line(&record))
 }
 

@@ -133,7 +133,7 @@ impl Opened {
 pub fn read(file: impl AsRef<[u8]>) -> Result<Opened, Refusal> {
     let mut lines = Lines::of(file.as_ref())?;
     let mut records = Vec::new();
-    while let Some(read) = lines.next() {
+    for read in lines.by_ref() {
         records.extend(read.map(|(record, _)| record));
     }
     let Lines { schema, heads, flaws, more, .. } = lines;

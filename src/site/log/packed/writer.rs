@@ -33,15 +33,12 @@ impl Writer {
 
     /// A text: its place in the table.
     pub fn text(&mut self, text: &Arc<str>) {
-        let place = match self.places.get(text) {
-            Some(place) => *place,
-            None => {
-                let place = self.texts.len() as u64;
-                self.texts.push(text.clone());
-                self.places.insert(text.clone(), place);
-                place
-            }
-        };
+        if let Some(place) = self.places.get(text) {
+            return self.number(*place);
+        }
+        let place = self.texts.len() as u64;
+        self.texts.push(text.clone());
+        self.places.insert(text.clone(), place);
         self.number(place);
     }
 
@@ -59,9 +56,12 @@ impl Writer {
 }
 
 fn leb(bytes: &mut Vec<u8>, mut number: u64) {
-    while number >= 0x80 {
-        bytes.push((number & 0x7f) as u8 | 0x80);
+    loop {
+        let [low, ..] = number.to_le_bytes();
         number >>= 7;
+        if number == 0 {
+            return bytes.push(low & 0x7f);
+        }
+        bytes.push(low | 0x80);
     }
-    bytes.push(number as u8);
 }
