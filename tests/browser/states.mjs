@@ -15,6 +15,17 @@ export const STATES = [
   ["shift", "shift", async () => {}],
   ["cautions", "cautions", async () => {}],
   ["fill, all unfolded", "fill", unfoldAll],
+  ["fill, with the record below it", "fill", async (page) => {
+    await page.locator('[name="record-fill"]').waitFor();
+    await write(page, "log-measured", "?");
+    await choose(page, "log-deviation", "other");
+    await unfoldAll(page);
+  }],
+  ["log, a fill by hand", "log", async (page) => {
+    await press(page, "log-by-hand");
+    await write(page, "log-water", "?");
+  }],
+  ["log, its questions", "log", (page) => press(page, "log-questions")],
   ["flow, all unfolded", "flow", unfoldAll],
   ["shift, all unfolded", "shift", unfoldAll],
   ["cautions, all unfolded", "cautions", async (page) => {

@@ -13,6 +13,9 @@ pub const DOSES: &[&str] = &["floz_us", "ml", "l", "gal_us", "floz_imp", "gal_im
 /// The units of what a tank takes.
 pub const TANKS: &[&str] = &["gal_us", "l", "gal_imp"];
 
+/// Digits of an amount in a field. One that nobody touches keeps all that it has.
+const SHOWN: i32 = 5;
+
 document! {
     /// The fields of a record as they were typed.
     Entered {
@@ -96,13 +99,13 @@ impl Base {
             let code = shown.map_or("", |unit| unit.code);
             let text = amount.si.value().zip(shown);
             Entry::new(
-                text.map_or(String::new(), |(si, unit)| plain(unit.from_si(si), 12, marks.decimal)),
+                text.map_or(String::new(), |(si, unit)| plain(unit.from_si(si), SHOWN, marks.decimal)),
                 code,
             )
         };
         let scale = fill.reading.scale;
         let read = fill.reading.si.value().zip(unit(scale_unit(scale)));
-        let read = read.map_or(String::new(), |(si, unit)| plain(unit.from_si(si), 12, marks.decimal));
+        let read = read.map_or(String::new(), |(si, unit)| plain(unit.from_si(si), SHOWN, marks.decimal));
         let entered = Entered {
             machine: fill.machine.id.to_string(),
             product: fill.product.id.to_string(),
