@@ -15,8 +15,7 @@ const TOLD: f64 = 150.0;
 /// The clock on the wall and how far it is from UTC, as [`When::read`](crate::site::log::When::read) takes it.
 pub fn now() -> String {
     let date: JsValue = js_sys::Date::new_0().into();
-    let number =
-        |name| call(&date, name, &[]).ok().and_then(|number| number.as_f64()).unwrap_or_default() as i64;
+    let number = |name| call(&date, name, &[]).ok().and_then(|number| number.as_f64()).map_or(0, whole);
     // Minutes from here to UTC: the other way round from how ISO 8601 writes them.
     let ahead = -number("getTimezoneOffset");
     let local = number("getTime").div_euclid(1_000) + ahead * 60;
@@ -31,6 +30,10 @@ pub fn now() -> String {
         minutes / 60,
         minutes % 60,
     )
+}
+
+fn whole(number: f64) -> i64 {
+    format!("{number:.0}").parse().unwrap_or_default()
 }
 
 /// Milliseconds since the page was opened: this clock never goes back.
