@@ -59,7 +59,7 @@ test("from a new finish to a printed chart, and from its code to the same dose",
   const address = "https://floors.alder-county.example/brimline/";
   await page.locator("[data-lacks=chart]").waitFor();
   await write(page, "site-address", address);
-  const link = await page.locator("[data-part=chart] [data-link]").getAttribute("data-link");
+  const link = await page.locator("[data-part=chart] [data-link]").first().getAttribute("data-link");
   await page.evaluate(() => document.querySelector("[data-part=chart]").setAttribute("data-printed", ""));
   await page.emulateMedia({ media: "print" });
   const pages = await readPdf(await page.pdf({ format: "A4" }));
