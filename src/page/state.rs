@@ -67,7 +67,12 @@ impl Reducible for Now {
         let asks = matches!(&action, Action::Pick(..) | Action::Job(_) | Action::StopRead | Action::Today(_))
             || matches!(&action, Action::Text(Line::Search, _))
             || matches!(&action, Action::Site(deed) if deed.act.only_asks());
+        let publishes = matches!(&action, Action::Site(deed) if matches!(deed.act, Act::Publish { .. }));
         let typed = done(&self.typed, action);
+        if publishes && typed.site != self.typed.site {
+            // What was published is never rewritten: no step leads back to before it.
+            return Rc::new(Self { typed, past: Vec::new(), place: None, removed: None });
+        }
         let mut past = self.past.clone();
         if !asks && (place.is_none() || place != self.place) {
             past.push(self.typed.clone());
@@ -91,7 +96,7 @@ fn takes_away(typed: &Typed, action: &Action) -> bool {
         | Action::DropCatch(_)
         | Action::DropPart(_)
         | Action::TakeFlows(_) => true,
-        Action::Site(deed) => matches!(deed.act, Act::Discard(..) | Act::TakeSite(_) | Act::Publish { .. }),
+        Action::Site(deed) => matches!(deed.act, Act::Discard(..) | Act::TakeSite(_)),
         // The usual target takes the place of one that somebody may have typed.
         Action::Porosity(_) => typed.floor().is_some_and(|floor| !floor.has_usual_target()),
         _ => false,

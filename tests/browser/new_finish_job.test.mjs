@@ -51,6 +51,9 @@ test("from a new finish to a printed chart, and from its code to the same dose",
   assert.deepEqual((await remarks(page)).filter((code) => code.startsWith("finding-no-")), [], "nothing is missing");
   await press(page, "standard-publish");
   assert.match(await page.locator("#site-standards").innerText(), /in force/);
+  // What was published is not undone, there or elsewhere.
+  assert.equal(await page.locator('[name="undo"]').count(), 0);
+  assert.equal(await page.locator('[name="site-undo"]:enabled').count(), 0);
 
   // The chart, printed.
   await press(page, "site-paper");

@@ -169,6 +169,8 @@ fn by_standard(shared: &Shared) -> Html {
         ("standard-rinse", rinse),
         ("standard-pad", standard.pad.clone()),
         ("standard-order", standard.order.clone()),
+        ("standard-reason", standard.reason.clone()),
+        ("standard-author", standard.author.clone()),
     ];
     let said: Vec<_> = lines.into_iter().filter(|(_, text)| !text.trim().is_empty()).collect();
     if said.is_empty() {
