@@ -264,7 +264,7 @@ test("a standard leaves a machine out: no proof, no chart, and no amount at the 
   assert.equal(await row.locator("[data-answer]").count(), 0);
   await page.locator("details", { has: row }).locator("summary").click();
   const size = (one) => one.first().evaluate((shown) => getComputedStyle(shown).fontSize);
-  assert.equal(await size(row.locator(".why")), await size(page.locator('[data-part="chart"] td.dose')), "as large as a dose");
+  assert.equal(await size(row.locator(".why")), await size(page.locator('[data-part="chart"] div.dose')), "as large as a dose");
 
   await go(page, "fill");
   assert.ok((await remarks(page)).includes("remark-standard-leaves-out"));
