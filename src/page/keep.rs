@@ -5,6 +5,7 @@ pub mod keys;
 pub mod lock;
 pub mod log_draft;
 pub mod persist;
+pub mod practice;
 pub mod store;
 pub mod today;
 pub mod update;

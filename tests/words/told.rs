@@ -146,8 +146,11 @@ fn what_is_different_is_told_in_words() {
     two.standing = Standing::InForce;
     two.replaces = "s1".into();
     two.proved = "fedcba9876543210".into();
-    two.overrides =
-        vec![Override { finding: "finding-no-setting".into(), reason: "The maker sets it.".into(), ..Override::default() }];
+    two.overrides = vec![Override {
+        finding: "finding-no-setting".into(),
+        reason: "The maker sets it.".into(),
+        ..Override::default()
+    }];
     let told: Vec<String> = compare(&old, &new)
         .iter()
         .map(|change| words.change((&old, &new), change, &[]).replace('\u{202f}', " "))
