@@ -21,7 +21,7 @@ pub use cup::cup_and_tank;
 pub use drift_line::drift_line;
 pub use jug::{JugAndTank, jug_and_tank};
 pub use ph_curve::ph_curve;
-pub use qr::{MOST_DRAWN, qr};
+pub use qr::qr;
 pub use rates::{RateBars, rate_bars};
 pub use tank_level::tank_level;
 pub use timeline::{act_key, timeline};

@@ -69,7 +69,8 @@ impl DeskMistake {
 }
 
 impl Desk {
-    /// The session that is chosen.
+    /// The session that is chosen. By a number that was typed it is the one that a class has, else it is made of all
+    /// records.
     ///
     /// * `random`: what it is drawn by where no number was typed.
     ///
@@ -95,7 +96,7 @@ impl Desk {
         let session =
             Session { seed, topics: self.in_order(), level: self.level, count, stock: stock.clone() };
         match session.flaw() {
-            None => Ok(session),
+            None => Ok(if typed.is_empty() { session } else { session.for_all() }),
             Some(flaw) => Err(DeskMistake::Session(flaw)),
         }
     }

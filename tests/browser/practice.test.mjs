@@ -292,8 +292,7 @@ test("a link with a slip is refused, and nothing of the device changes", async (
 
 test("an order and several choices, by keyboard", async () => {
   const page = await trainer();
-  await pick(page, { topics: ["foam", "ppe", "pairs"], count: 12, seed: 2 });
-  await tick(page, "practice-topic-foam", true);
+  await pick(page, { topics: ["foam", "ppe", "pairs"], count: 12, seed: 2, level: "third" });
   await press(page, "practice-begin");
   let [orders, several] = [0, 0];
   for (let at = 1; at <= 12; at += 1) {

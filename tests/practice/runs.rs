@@ -119,7 +119,7 @@ fn the_first_road_is_kept_whatever_comes_after_it() {
 
 #[test]
 fn what_lies_in_order_moves_a_place_at_a_time() {
-    let session = session(&[Topic::Foam], 30, 1);
+    let session = Session { level: Level::Third, ..session(&[Topic::Foam], 30, 1) };
     let exercises = session.exercises();
     let exercise = exercises.iter().find(|one| matches!(one.key, Key::Order { .. })).expect("an order");
     let mut given = Given::default();
@@ -160,6 +160,10 @@ fn a_class_number_makes_the_same_session_and_a_slip_in_it_is_told() {
     let both = [[Topic::Dose, Topic::Units], [Topic::Units, Topic::Dose]];
     let [one, other] = both.map(|topics| desk(&topics, "15", " 6 ").session(&stock, 1).expect("a session"));
     assert_eq!(one.check(), other.check(), "whatever the order of ticking");
+    // The link of a session brings what its number makes.
+    assert_eq!(one.clone().for_all(), one);
+    let link = brimline::site::passing::link::pack(&one).expect("it fits");
+    assert!(link.len() <= 1_310, "{}", link.len());
     for seed in ["-1", "+1", "1.5", "4294967296", "x"] {
         assert_eq!(desk(&both[0], seed, "6").session(&stock, 1), Err(DeskMistake::Seed), "{seed}");
     }

@@ -27,11 +27,11 @@ pub fn cup_and_tank(shared: &Shared, drawn: &Picture, system: System) -> Html {
         ("tank", Argument::text(tank.clone())),
         ("ratio", Argument::text(shared.words.number(drawn.ratio))),
     ];
-    let full = drawn.dose * 1.25;
+    let brim = drawn.dose * 1.25;
     let level = |share: f64| BOTTOM - HEIGHT * share.clamp(0.0, 1.0);
-    let (cup, solution) = (level(drawn.dose / full), level(drawn.total / drawn.tank));
+    let (cup, solution) = (level(drawn.dose / brim), level(drawn.total / drawn.tank));
     let half = drawn.step / 2.0;
-    let (above, below) = (level((drawn.dose + half) / full), level((drawn.dose - half) / full));
+    let (above, below) = (level((drawn.dose + half) / brim), level((drawn.dose - half) / brim));
     let layer = HEIGHT * drawn.dose / drawn.tank;
     html! {
         <svg class="drawing" role="img" aria-label={shared.tell("practice-drawing", &told)} viewBox="0 0 280 230">
@@ -39,8 +39,8 @@ pub fn cup_and_tank(shared: &Shared, drawn: &Picture, system: System) -> Html {
             <rect class="band" x="20" y={above.to_string()} width="80" height={(below - above).max(1.0).to_string()} />
             <path class="line" d={format!("M20 {cup}H100")} />
             <path class="vessel" d={format!("M14 24 20 30V{BOTTOM}H100V30")} />
-            { for marks(drawn, full).into_iter().map(|share| {
-                html! { <path class="mark" d={format!("M84 {}H100", level(share))} /> }
+            { for marks(drawn, brim).into_iter().map(|share| {
+                html! { <path class="mark" d={format!("M100 {}H112", level(share))} /> }
             }) }
             { liquid(160.0, 100.0, solution, BOTTOM, "solution") }
             { liquid(160.0, 100.0, BOTTOM - layer, BOTTOM, "concentrate") }
@@ -52,8 +52,8 @@ pub fn cup_and_tank(shared: &Shared, drawn: &Picture, system: System) -> Html {
 }
 
 /// The steps of the cup as shares of its height; every second, fifth … where there are too many.
-fn marks(drawn: &Picture, full: f64) -> Vec<f64> {
-    let steps = full / drawn.step;
+fn marks(drawn: &Picture, brim: f64) -> Vec<f64> {
+    let steps = brim / drawn.step;
     let every = [1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0]
         .into_iter()
         .find(|every| steps / every <= f64::from(MOST_MARKS));

@@ -11,9 +11,6 @@ const QUIET: usize = 4;
 /// The most printed width with the light modules, in millimetres: what leaves the cautions beside it room.
 const WIDTH: f64 = 68.0;
 
-/// The most characters of a link that is drawn: version 27 at level L (ISO/IEC 18004, table 7).
-pub const MOST_DRAWN: usize = 1_465;
-
 /// The least printed width of a module, in millimetres: less is hard to scan from a worn sheet. Common practice,
 /// no source.
 const MODULE: f64 = 0.5;

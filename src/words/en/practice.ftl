@@ -254,6 +254,7 @@ practice-check = Check
 practice-next = Next
 practice-end = See your result
 practice-skip = Leave this one
+practice-wrong-last = That is not it. Look at how it is worked out.
 practice-once-more = You have one more try.
 practice-right-is = The answer is: { $answer }
 practice-from = These records are from { $site }.

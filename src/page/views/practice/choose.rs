@@ -34,7 +34,7 @@ pub fn Choose(props: &Props) -> Html {
     };
     html! {
         <section aria-labelledby="practice-choose">
-            <h2 id="practice-choose">{ props.shared.say("practice-choose-heading") }</h2>
+            <h2 id="practice-choose" tabindex="-1">{ props.shared.say("practice-choose-heading") }</h2>
             <Fields shared={props.shared.clone()} desk={props.held.desk.clone()} button="practice-begin" {onmade} />
         </section>
     }
@@ -63,7 +63,7 @@ pub fn Fields(props: &FieldsProps) -> Html {
         move || {
             // Without random numbers of the browser's own the clock has to do: nothing secret hangs on it.
             let drawn = random().map_or_else(
-                |_| js_sys::Date::now() as u32,
+                |_| u32::try_from(js_sys::Date::now().to_bits() % 1_000_000).unwrap_or_default(),
                 |bytes| u32::from_be_bytes([bytes[0], bytes[1], bytes[2], bytes[3]]),
             );
             match desk.session(&stock, drawn) {

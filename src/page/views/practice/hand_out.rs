@@ -3,7 +3,7 @@
 use super::choose::Fields;
 use super::copy::Copy;
 use super::{Props, about, count, offered, paper};
-use crate::page::drawing::{MOST_DRAWN, qr};
+use crate::page::drawing::qr;
 use crate::page::keep::practice::change;
 use crate::page::shared::Shared;
 use crate::page::views::log::fields::select;
@@ -20,12 +20,8 @@ pub fn HandOut(props: &Props) -> Html {
     let (shared, desk) = (&props.shared, &props.held.desk);
     let looked_at = desk.looked_at().cloned().unwrap_or_default();
     let exercises = use_memo(looked_at.clone(), Session::exercises);
-    let address = outer_address(shared).unwrap_or_default();
-    let onmade = move |session: Session| {
-        let room = MOST_DRAWN.saturating_sub(address.len() + offered::MARK.len());
-        // What fits in no link can still be printed.
-        let session = session.fitting(room).map_or(session, |(fitting, _)| fitting);
-        change(|held| Rc::make_mut(&mut held.desk).give(session, &held.register));
+    let onmade = |session: Session| {
+        change(|held| Rc::make_mut(&mut held.desk).give(session.for_all(), &held.register));
     };
     html! {
         <>

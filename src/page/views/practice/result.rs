@@ -4,6 +4,7 @@ use super::copy::Copy;
 use super::{Props, about, count, press};
 use crate::page::components::Typing;
 use crate::page::drawing::qr;
+use crate::page::focus;
 use crate::page::keep::download;
 use crate::page::keep::practice::at_desk;
 use crate::page::shared::Shared;
@@ -16,7 +17,10 @@ use yew::prelude::*;
 pub fn Result(props: &Props) -> Html {
     let (shared, run) = (&props.shared, &props.held.desk.run);
     let exercises = use_memo(run.session.clone(), Session::exercises);
-    let leave = || at_desk(|desk| desk.run = Run::default());
+    let leave = || {
+        at_desk(|desk| desk.run = Run::default());
+        focus::soon("practice-choose".to_owned());
+    };
     let line = |tries: &Tries| {
         let n = run.right_at(*tries);
         let told = [("n", count(shared, n)), ("of", count(shared, run.marks.len()))];

@@ -35,7 +35,10 @@ pub fn task(shared: &Shared, run: &Run, exercise: &Exercise, of: usize) -> Html 
             });
         }
     };
-    let leave = || at_desk(|desk| desk.run = Run::default());
+    let leave = || {
+        at_desk(|desk| desk.run = Run::default());
+        focus::soon("practice-choose".to_owned());
+    };
     let at = usize::try_from(run.at).unwrap_or_default() + 1;
     let progress = [("n", count(shared, at)), ("of", count(shared, of))];
     let (last, first) =
@@ -84,10 +87,18 @@ fn code(verdict: &Verdict) -> &'static str {
 }
 
 fn told(shared: &Shared, run: &Run, exercise: &Exercise, verdict: &Verdict) -> Html {
-    let said = run
-        .judged
-        .first()
-        .map(|given| given.as_reply(exercise, |reply| shared.words.verdict(exercise, reply, verdict)));
+    let said = match verdict {
+        // There is no other try to ask for.
+        Verdict::Wrong { way: None, harm } if run.is_closed() => {
+            let harm = harm.map(|harm| shared.say(&format!("practice-harm-{}", harm.code())));
+            let last = std::iter::once(shared.say("practice-wrong-last"));
+            Some(last.chain(harm).collect::<Vec<_>>().join(" "))
+        }
+        _ => run
+            .judged
+            .first()
+            .map(|given| given.as_reply(exercise, |reply| shared.words.verdict(exercise, reply, verdict))),
+    };
     let more = match verdict {
         Verdict::Wrong { .. } if run.is_closed() => {
             let right = Argument::text(shared.words.right_answer(exercise));
