@@ -18,4 +18,4 @@ pub mod unknown;
 pub use demo::demo;
 pub use entry::Entry;
 pub use record::{Area, Catch, Dispenser, Floor, Ingredient, Machine, Measure, Product, Record, Site};
-pub use standard::{Film, Finish, Override, Patch, Standard, Standing, Trial, says_why};
+pub use standard::{Film, Finish, LeftOut, Override, Patch, Standard, Standing, Trial, says_why};

@@ -6,7 +6,7 @@
 
 use brimline::form::saved::{View, open, recompute};
 
-const SAVED: [(&str, View, usize); 25] = [
+const SAVED: [(&str, View, usize); 33] = [
     (include_str!("saved/fill-schema-1.json"), View::Fill, 12),
     (include_str!("saved/flow-schema-1.json"), View::Flow, 6),
     (include_str!("saved/shift-schema-1.json"), View::Shift, 7),
@@ -32,6 +32,14 @@ const SAVED: [(&str, View, usize); 25] = [
     (include_str!("saved/reading-schema-4.json"), View::Reading, 4),
     (include_str!("saved/flow-schema-4.json"), View::Flow, 11),
     (include_str!("saved/shift-schema-4.json"), View::Shift, 29),
+    (include_str!("saved/fill-schema-5.json"), View::Fill, 21),
+    (include_str!("saved/fill-powder-schema-5.json"), View::Fill, 7),
+    (include_str!("saved/fill-standard-schema-5.json"), View::Fill, 20),
+    (include_str!("saved/top-up-schema-5.json"), View::TopUp, 7),
+    (include_str!("saved/rescue-schema-5.json"), View::Rescue, 5),
+    (include_str!("saved/reading-schema-5.json"), View::Reading, 4),
+    (include_str!("saved/flow-schema-5.json"), View::Flow, 11),
+    (include_str!("saved/shift-schema-5.json"), View::Shift, 29),
 ];
 
 #[test]

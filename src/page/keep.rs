@@ -4,7 +4,6 @@ pub mod download;
 pub mod keys;
 pub mod lock;
 pub mod log_draft;
-pub mod persist;
 pub mod practice;
 pub mod store;
 pub mod today;

@@ -107,12 +107,19 @@ coded! {
 }
 
 document! {
-    /// What the author decided, and why: a warning does not count, or a machine is left out. One kind for both, since
-    /// each kind of document costs the first load a kilobyte.
+    /// A warning that was overridden, and why.
     Override {
-        /// The code of what was found; empty for a machine.
+        /// The code of what was found.
         finding: String,
-        /// The id of the machine; empty for a warning.
+        /// Why it does not count here, in the author's words.
+        reason: String,
+    }
+}
+
+document! {
+    /// A machine that a standard is not for, and why.
+    LeftOut {
+        /// The id of the machine.
         machine: String,
         /// Why, in the author's words.
         reason: String,
@@ -163,7 +170,7 @@ document! {
         /// Warnings that were overridden.
         overrides: Vec<Override>,
         /// Machines that it is not for.
-        leaves_out: Vec<Override>,
+        leaves_out: Vec<LeftOut>,
         /// Checksum of the records that it was checked with when it was published.
         proved: String,
     }
@@ -173,8 +180,8 @@ impl Standard {
     /// Why it is not for a machine, by the machine's id; none where it is.
     ///
     /// ```
-    /// use brimline::site::{Override, Standard};
-    /// let leaves_out = vec![Override { machine: "m".into(), reason: "It leaves streaks".into(), ..Override::default() }];
+    /// use brimline::site::{LeftOut, Standard};
+    /// let leaves_out = vec![LeftOut { machine: "m".into(), reason: "It leaves streaks".into() }];
     /// let standard = Standard { leaves_out, ..Standard::default() };
     /// assert_eq!(standard.left_out("m"), Some("It leaves streaks"));
     /// assert_eq!(standard.left_out("n"), None);

@@ -138,20 +138,20 @@ impl Words {
             }
             // A checksum tells nobody anything but that it is another one.
             _ if field == "proved" => String::new(),
-            (_, _, Some(shape)) => self.told_as(shape, field, value),
+            (_, _, Some(shape)) => self.told_as(site, shape, field, value),
             _ => String::new(),
         };
         if text.trim().is_empty() { self.say("passing-nothing") } else { text }
     }
 
-    fn told_as(&self, shape: &Shape, field: &str, value: &Value) -> String {
+    fn told_as(&self, site: &Site, shape: &Shape, field: &str, value: &Value) -> String {
         match (shape, value) {
             (_, Value::Bool(yes)) => self.say(if *yes { "yes" } else { "no" }),
             (Shape::Choice(_), Value::String(code)) => self.choice_name(field, code),
             (Shape::List(shape), Value::Array(all)) => {
                 let by = if matches!(shape, Shape::Object { .. }) && !is_entry(shape) { "; " } else { ", " };
                 let told =
-                    all.iter().map(|one| self.told_as(shape, field, one)).filter(|one| !one.is_empty());
+                    all.iter().map(|one| self.told_as(site, shape, field, one)).filter(|one| !one.is_empty());
                 told.collect::<Vec<_>>().join(by)
             }
             (Shape::Object { .. }, Value::Object(_)) if is_entry(shape) => {
@@ -162,9 +162,14 @@ impl Words {
                 let part = |part: &str| value.get(part).and_then(Value::as_str).unwrap_or_default();
                 format!("{} ({})", self.finding_name(part("finding")), part("reason"))
             }
+            (Shape::Object { .. }, Value::Object(_)) if field == "leaves_out" => {
+                let part = |part: &str| value.get(part).and_then(Value::as_str).unwrap_or_default();
+                let machine = self.record_name(site, "machines", part("machine"));
+                format!("{} ({})", machine.unwrap_or_else(|| self.say("told-nameless")), part("reason"))
+            }
             (Shape::Object { fields, .. }, Value::Object(parts)) => {
                 let told = fields.iter().filter_map(|(part, shape)| {
-                    let text = self.told_as(shape, part, parts.get(*part)?);
+                    let text = self.told_as(site, shape, part, parts.get(*part)?);
                     (!text.is_empty()).then(|| format!("{}: {text}", self.field_name(field, part)))
                 });
                 told.collect::<Vec<_>>().join(", ")

@@ -4,7 +4,7 @@
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { test } from "node:test";
-import { canonical, file, give, kept, made, makeDatabase, meddle, opened, recordMany, rows, spread, take, toLog, wrongs } from "./log_walk.mjs";
+import { aside, canonical, file, give, kept, made, makeDatabase, meddle, opened, recordMany, rows, spread, take, toLog, wrongs } from "./log_walk.mjs";
 import { press, settled, stageOfThisFile, write } from "./walk.mjs";
 
 const { stage, open } = await stageOfThisFile();
@@ -170,7 +170,7 @@ test("a database that the browser threw away comes back from the second copy", a
   const before = await kept(page);
   // The page holds it open: what a browser does with a damaged one is done while no page is there.
   await page.goto("about:blank");
-  await page.goto(`${stage.origin}/boot.js`);
+  await aside(page, stage.origin);
   await page.evaluate(() => new Promise((done, failed) => {
     const gone = indexedDB.deleteDatabase("brimline-log");
     gone.onsuccess = done;
@@ -192,7 +192,7 @@ test("what the second copy has not is named with its numbers, and a backup bring
   const page = await toFill();
   await recordMany(page, 6);
   const before = await kept(page);
-  await page.goto(`${stage.origin}/boot.js`);
+  await aside(page, stage.origin);
   await page.evaluate((device) => {
     for (const number of [1, 2, 3]) localStorage.removeItem(`brimline.log/${device}/${number}`);
     return new Promise((done) => (indexedDB.deleteDatabase("brimline-log").onsuccess = done));
@@ -213,7 +213,7 @@ test("a database of the first version is brought up to date with every record in
     ready: false,
     view: "log",
     before: async (page) => {
-      await page.goto(`${stage.origin}/boot.js`);
+      await aside(page, stage.origin);
       await makeDatabase(page, 1, {
         records: records.map((one) => [[one.device, one.number, one.own], canonical(one)]),
         meta: [["device", "cart-1"], ["end/cart-1", JSON.stringify({ number: 30, own: records[29].own })]],
@@ -237,7 +237,7 @@ test("a database of a later version is left as it is, and a fill is kept on the 
   const page = await open({
     ready: false,
     before: async (page) => {
-      await page.goto(`${stage.origin}/boot.js`);
+      await aside(page, stage.origin);
       await makeDatabase(page, 99, rowsBefore);
     },
   });

@@ -131,6 +131,13 @@ export async function take(page, records, timeout = 60_000) {
   await page.waitForFunction(() => !document.querySelector('[name="log-take"]'));
 }
 
+/** A page of the same origin on which no code of ours runs. */
+export async function aside(page, origin) {
+  // A browser asks for this one unasked.
+  await page.route("**/favicon.ico", (route) => route.fulfill({ status: 204 }));
+  await page.goto(`${origin}/boot.js`);
+}
+
 /** Every row of the database, read by the browser itself, with no code of the page. */
 export function rows(page) {
   return page.evaluate(async () => {

@@ -174,10 +174,15 @@ async function headed(page, pages) {
   }
 }
 
+/** A site with more machines than a sheet holds. */
+const EIGHT = {
+  site: { machines: Array.from({ length: 8 }, (_, index) => ({ ...DEMO.machines[index % 3], id: `m${index}`, name: `Machine ${index + 1}` })) },
+  ask: { machine: "m0" },
+};
+
 test("with more machines than a sheet holds each sheet has cautions and code", async () => {
-  const machines = Array.from({ length: 8 }, (_, index) => ({ ...DEMO.machines[index % 3], id: `m${index}`, name: `Machine ${index + 1}` }));
   for (const format of ["A4", "Letter"]) {
-    const page = await atSite("s2", { site: { machines }, ask: { machine: "m0" } });
+    const page = await atSite("s2", EIGHT);
     const sheets = await printed(page, "chart", format);
     await holds(sheets, 3, `chart of eight machines on ${format}`);
     await headed(page, sheets.pages);
@@ -356,8 +361,8 @@ test("metric and imperial readers have their own units first", async () => {
 });
 
 test("the sheets read on every screen", async () => {
-  for (const standard of ["s2", "s4"]) {
-    const page = await atSite(standard, { width: 1280, height: 800 });
+  for (const [standard, look] of [["s2", {}], ["s4", {}], ["s2", EIGHT]]) {
+    const page = await atSite(standard, { ...look, width: 1280, height: 800 });
     await unfoldAll(page);
     const faults = [];
     const hold = async (where, checks) => {

@@ -231,13 +231,13 @@ const ADDRESS = "https://floors.alder-county.example/brimline/";
 async function linked(page) {
   await press(page, "site-standards");
   await press(page, "standard-add");
-  for (const [name, text] of [["standard-author", "K. M."], ["standard-reason", "Daily"], ["standard-effective", "2024-02-29"]]) {
+  for (const [name, text] of [["standard-author", "K. M."], ["standard-reason", "The daily round"], ["standard-effective", "2024-02-29"]]) {
     await write(page, name, text);
   }
   for (let round = 0; round < 20; round += 1) {
     const waits = page.locator('.findings li:not(.news)[data-blocks="false"] input').first();
     if (!(await waits.count())) break;
-    await waits.fill("Seen");
+    await waits.fill("Seen and measured");
     await settled(page);
   }
   await press(page, "standard-publish");

@@ -152,8 +152,8 @@ fn what_a_person_adds_stands_beside_the_plan() {
     assert_eq!(fill.areas, [Named::new(area.id, area.name)]);
     assert_eq!((fill.measured.si.value(), &*fill.measured.text), (Some(0.0005), "500 ml"));
     assert_eq!((fill.reading.si.value(), fill.reading.scale), (Some(0.015), Scale::Ratio));
-    let bare = Fill { areas: vec![], measured: Amount::default(), reading: Reading::default(), ..fill };
-    assert_eq!(Fill { deviation: Deviation::None, ..bare }, planned, "the plan stays as it was");
+    let unadorned = Fill { areas: vec![], measured: Amount::default(), reading: Reading::default(), ..fill };
+    assert_eq!(Fill { deviation: Deviation::None, ..unadorned }, planned, "the plan stays as it was");
     let said = words(&base.entered, &entered, "ab");
     assert_eq!(
         (said.who.text.as_str(), said.reason.text.as_str(), said.by.text.as_str()),

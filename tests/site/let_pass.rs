@@ -7,7 +7,7 @@ use brimline::form::site::Act;
 use brimline::form::site::proof::{BLOCKS, prove};
 use brimline::form::{Action, Field, Typed, fill};
 use brimline::number::Marks;
-use brimline::site::{Override, Standard, Standing};
+use brimline::site::{LeftOut, Override, Standard, Standing};
 use brimline::words::Words;
 use proptest::prelude::*;
 
@@ -89,7 +89,7 @@ proptest! {
         };
         let was = with(Vec::new());
         let all = was.iter().map(|one| one.code).chain(BLOCKS);
-        let now = with(all.map(|code| Override { finding: code.into(), reason: WHY.into(), ..Override::default() }).collect());
+        let now = with(all.map(|code| Override { finding: code.into(), reason: WHY.into() }).collect());
         prop_assert_eq!(was.len(), now.len(), "nothing is lost");
         for (was, now) in was.iter().zip(&now) {
             let stays = BLOCKS.contains(&was.code) || was.weight == Weight::Stop;
@@ -102,11 +102,8 @@ proptest! {
 #[test]
 fn a_standard_that_leaves_the_machine_out_lets_nothing_pass() {
     let mut typed = passed(WHY);
-    typed.site.standards[0].leaves_out = vec![Override {
-        machine: "self-driving".into(),
-        reason: "It foams there".into(),
-        ..Override::default()
-    }];
+    typed.site.standards[0].leaves_out =
+        vec![LeftOut { machine: "self-driving".into(), reason: "It foams there".into() }];
     assert_eq!(weight(&typed, CLASH), Some(Weight::Warn));
     assert!(remarks(&typed).iter().all(|one| one.facts.iter().all(|(name, _)| *name != "let-pass")));
 }

@@ -5,7 +5,7 @@ use brimline::form::site::proof::prove;
 use brimline::number::Marks;
 use brimline::shape::{Shape, Shaped};
 use brimline::site::passing::{compare, no_numbers};
-use brimline::site::{Entry, Override, Site, Standard, Standing, demo};
+use brimline::site::{Entry, LeftOut, Override, Site, Standard, Standing, demo};
 use brimline::words::{CHOICES, Words};
 use std::collections::BTreeSet;
 
@@ -55,8 +55,8 @@ fn every_field_of_a_site_has_a_name() {
     let all = all();
     assert!(all.len() > 130, "{}", all.len());
     for (of, field, _) in all {
-        // Warnings that were let pass are told as heading and reason.
-        if of == "overrides" {
+        // Warnings that were let pass are told as heading and reason, machines left out as name and reason.
+        if matches!(of, "overrides" | "leaves_out") {
             continue;
         }
         let name = words.field_name(of, field);
@@ -146,11 +146,9 @@ fn what_is_different_is_told_in_words() {
     two.standing = Standing::InForce;
     two.replaces = "s1".into();
     two.proved = "fedcba9876543210".into();
-    two.overrides = vec![Override {
-        finding: "finding-no-setting".into(),
-        reason: "The maker sets it.".into(),
-        ..Override::default()
-    }];
+    two.overrides =
+        vec![Override { finding: "finding-no-setting".into(), reason: "The maker sets it.".into() }];
+    two.leaves_out = vec![LeftOut { machine: "self-driving".into(), reason: "It foams there.".into() }];
     let told: Vec<String> = compare(&old, &new)
         .iter()
         .map(|change| words.change((&old, &new), change, &[]).replace('\u{202f}', " "))
@@ -173,6 +171,7 @@ fn what_is_different_is_told_in_words() {
         "Standard “Hall, daily, version 2”, It takes the place of: nothing → Reading room vinyl, three coats of finish, version 1",
         "Standard “Hall, daily, version 2”: it was checked with other records",
         "Standard “Hall, daily, version 2”, Warnings that were let pass: nothing → No flow setting (The maker sets it.)",
+        "Standard “Hall, daily, version 2”, Machines that it is not for: nothing → Self-driving, reuses its solution (It foams there.)",
     ] {
         let is = |line: &String| line.to_lowercase() == expected.to_lowercase();
         assert!(told.iter().any(is), "{expected} in {told:#?}");

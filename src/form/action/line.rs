@@ -114,7 +114,7 @@ impl Line {
             Self::Override(finding) => {
                 let overrides = &mut typed.draft_mut()?.overrides;
                 let index = overrides.iter().position(|one| one.finding == finding).unwrap_or_else(|| {
-                    overrides.push(Override { finding: finding.to_owned(), ..Override::default() });
+                    overrides.push(Override { finding: finding.to_owned(), reason: String::new() });
                     overrides.len() - 1
                 });
                 &mut overrides.get_mut(index)?.reason

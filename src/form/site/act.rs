@@ -4,7 +4,7 @@ use super::super::Typed;
 use super::super::action::{Action, Shelf};
 use super::Part;
 use super::keep;
-use crate::site::{Film, Override, Site, Standard, Standing};
+use crate::site::{Film, LeftOut, Site, Standard, Standing};
 
 /// One thing that a supervisor did.
 #[derive(Clone, Debug, PartialEq)]
@@ -135,7 +135,7 @@ fn act(typed: &mut Typed, act: Act) -> Option<()> {
             let draft = typed.draft_mut()?;
             draft.leaves_out.retain(|one| one.machine != machine);
             if out {
-                draft.leaves_out.push(Override { machine, ..Override::default() });
+                draft.leaves_out.push(LeftOut { machine, reason: String::new() });
             }
         }
         Act::Draft { floor, product, dilution } => {

@@ -5,14 +5,15 @@ use super::clock::now;
 use super::database::{META, Mode, RECORDS, after};
 use super::held::{Busy, Doing, change, held};
 use super::meta::{self, BACKUP, Ends};
+use super::script::{call, make, set};
 use super::{copy, tab, tabs};
 use crate::number::Marks;
 use crate::page::keep::download;
 use crate::site::log::{Id, Log, Record, csv, write};
 use crate::units::System;
-use js_sys::Array;
-use wasm_bindgen::JsValue;
-use web_sys::{Blob, BlobPropertyBag};
+use js_sys::{Array, Object};
+use wasm_bindgen::{JsCast, JsValue};
+use web_sys::Blob;
 
 /// The media types.
 const NDJSON: &str = "application/x-ndjson";
@@ -48,7 +49,7 @@ async fn ndjson() -> Result<(), Trouble> {
         if lines.length() > 0 {
             // Joined by the browser: the texts never come here.
             lines.push(&"".into());
-            parts.push(&lines.join("\n").into());
+            parts.push(&call(&lines, "join", &[&"\n".into()])?);
         }
         done += keys.length() as usize;
         change(|held| held.busy = Some(Busy { doing: Doing::Saving, done, of }));
@@ -57,9 +58,9 @@ async fn ndjson() -> Result<(), Trouble> {
         }
         from = after(&keys.get(keys.length() - 1))?;
     }
-    let kind = BlobPropertyBag::new();
-    kind.set_type(NDJSON);
-    let blob = Blob::new_with_str_sequence_and_options(&parts, &kind)?;
+    let kind = Object::new();
+    set(&kind, "type", &NDJSON.into())?;
+    let blob: Blob = make("Blob", &[&parts, &kind])?.unchecked_into();
     let when = now();
     download::offer_blob(&format!("brimline-log-{}.ndjson", &when[..10]), blob.into());
     let saved = meta::Saved { when, heads: meta::heads(&ends) };

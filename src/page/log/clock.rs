@@ -1,7 +1,9 @@
 //! What the device's clocks say, and turns to breathe in long work.
 
+use super::script::{call, get, window};
+use crate::trade::calendar::Date;
 use gloo::timers::future::TimeoutFuture;
-use js_sys::Date;
+use wasm_bindgen::JsValue;
 
 /// Milliseconds of work at a time: less than a frame, so that nobody feels it.
 const SLICE: f64 = 12.0;
@@ -12,27 +14,37 @@ const TOLD: f64 = 150.0;
 
 /// The clock on the wall and how far it is from UTC, as [`When::read`](crate::site::log::When::read) takes it.
 pub fn now() -> String {
-    let date = Date::new_0();
+    let date: JsValue = js_sys::Date::new_0().into();
+    let number = |name| call(&date, name, &[]).ok().and_then(|number| number.as_f64()).map_or(0, whole);
     // Minutes from here to UTC: the other way round from how ISO 8601 writes them.
-    let ahead = -date.get_timezone_offset();
-    let minutes = ahead.abs();
+    let ahead = -number("getTimezoneOffset");
+    let local = number("getTime").div_euclid(1_000) + ahead * 60;
+    let day = Date::from_days(local.div_euclid(86_400)).map(|day| day.to_string()).unwrap_or_default();
+    let (second, minutes) = (local.rem_euclid(86_400), ahead.abs());
     format!(
-        "{:04}-{:02}-{:02}T{:02}:{:02}:{:02}{}{:02}:{:02}",
-        date.get_full_year(),
-        date.get_month() + 1,
-        date.get_date(),
-        date.get_hours(),
-        date.get_minutes(),
-        date.get_seconds(),
-        if ahead < 0.0 { '-' } else { '+' },
-        (minutes / 60.0).floor(),
-        minutes % 60.0,
+        "{day}T{:02}:{:02}:{:02}{}{:02}:{:02}",
+        second / 3_600,
+        second / 60 % 60,
+        second % 60,
+        if ahead < 0 { '-' } else { '+' },
+        minutes / 60,
+        minutes % 60,
     )
+}
+
+fn whole(number: f64) -> i64 {
+    format!("{number:.0}").parse().unwrap_or_default()
 }
 
 /// Milliseconds since the page was opened: this clock never goes back.
 pub fn lapsed() -> f64 {
-    gloo::utils::window().performance().map_or_else(Date::now, |clock| clock.now())
+    let lapsed = get(&window(), "performance").and_then(|clock| call(&clock, "now", &[]));
+    lapsed.ok().and_then(|lapsed| lapsed.as_f64()).unwrap_or_default()
+}
+
+/// Whether nobody sees the page.
+fn is_hidden() -> bool {
+    get(&window(), "document").and_then(|page| get(&page, "hidden")).is_ok_and(|hidden| hidden.is_truthy())
 }
 
 /// Long work, slice by slice.
@@ -50,7 +62,7 @@ impl Slices {
     /// Lets the browser draw and answer where the slice is over; whether it is time to tell how far the work is.
     pub async fn breathe(&mut self) -> bool {
         // A page that nobody sees gets a turn a second.
-        let slice = if gloo::utils::document().hidden() { UNSEEN } else { SLICE };
+        let slice = if is_hidden() { UNSEEN } else { SLICE };
         if lapsed() - self.began < slice {
             return false;
         }

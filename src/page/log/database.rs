@@ -15,13 +15,13 @@ mod transaction;
 pub use transaction::{Store, Transaction, after, key, range, read};
 
 use super::Trouble;
+use super::script::{call, get, set, window};
 use gloo::events::EventListener;
-use js_sys::{Array, Function, JsString, Object, Promise, Reflect};
+use js_sys::{Array, Object, Promise};
 use std::cell::Cell;
 use std::rc::Rc;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
-use web_sys::{IdbDatabase, IdbOpenDbRequest, IdbRequest, IdbTransaction};
 
 /// The name of the database.
 const NAME: &str = "brimline-log";
@@ -48,7 +48,7 @@ pub enum Mode {
 
 /// The open database.
 pub struct Database {
-    base: IdbDatabase,
+    base: JsValue,
     closed: Rc<Cell<bool>>,
     _listeners: [EventListener; 2],
 }
@@ -62,29 +62,29 @@ impl Database {
     /// [`Trouble::Denied`], [`Trouble::Newer`], and what else the browser says.
     pub async fn open(held_up: impl Fn() + 'static) -> Result<Self, Trouble> {
         // Where storage is blocked, asking for it is an error already.
-        let factory = gloo::utils::window().indexed_db().ok().flatten().ok_or(Trouble::Denied)?;
-        let request = factory.open_with_u32(NAME, steps::VERSION).map_err(opening)?;
-        let upgrade = EventListener::once(&request, "upgradeneeded", {
+        let factory = get(&window(), "indexedDB").ok().filter(JsValue::is_object).ok_or(Trouble::Denied)?;
+        let request = call(&factory, "open", &[&NAME.into(), &steps::VERSION.into()]).map_err(opening)?;
+        let upgrade = EventListener::once(request.unchecked_ref(), "upgradeneeded", {
             let request = request.clone();
             move |event| {
-                let from = Reflect::get(event, &"oldVersion".into()).ok().and_then(|old| old.as_f64());
+                let from = get(event, "oldVersion").ok().and_then(|old| old.as_f64());
                 if steps::take(&request, from.unwrap_or_default()).is_err() {
                     // Half a step is none: the database stays as it was.
-                    let _ = request.transaction().map(|whole| whole.abort());
+                    let _ = get(&request, "transaction").and_then(|whole| call(&whole, "abort", &[]));
                 }
             }
         });
-        let blocked = EventListener::once(&request, "blocked", move |_| held_up());
+        let blocked = EventListener::once(request.unchecked_ref(), "blocked", move |_| held_up());
         let opened = answer(&request).await;
         drop((upgrade, blocked));
-        let base: IdbDatabase = opened.map_err(opening)?.unchecked_into();
+        let base = opened.map_err(opening)?;
         let closed = Rc::new(Cell::new(false));
-        let listen = |event: &'static str, base: IdbDatabase| {
+        let listen = |event: &'static str, base: JsValue| {
             let closed = closed.clone();
-            EventListener::new(&base.clone(), event, move |_| {
+            EventListener::new(base.clone().unchecked_ref(), event, move |_| {
                 // A later version of the page waits for it, or the browser took it away.
                 closed.set(true);
-                base.close();
+                let _ = call(&base, "close", &[]);
             })
         };
         let listeners = [listen("versionchange", base.clone()), listen("close", base.clone())];
@@ -103,26 +103,29 @@ impl Database {
     pub fn begin(&self, stores: &[&str], mode: Mode) -> Result<Transaction, Trouble> {
         let options = Object::new();
         let durability = if mode == Mode::Keep { "strict" } else { "relaxed" };
-        Reflect::set(&options, &"durability".into(), &durability.into())?;
-        let names: Array = stores.iter().map(|name| JsString::from(*name)).collect();
+        set(&options, "durability", &durability.into())?;
+        let names: Array = stores.iter().map(|name| JsValue::from_str(name)).collect();
         let access = if mode == Mode::Read { "readonly" } else { "readwrite" };
-        // The bindings have no options for it yet.
-        let function: Function = Reflect::get(&self.base, &"transaction".into())?.unchecked_into();
-        let whole = function.call3(&self.base, &names, &access.into(), &options)?;
-        Ok(Transaction::of(whole.unchecked_into::<IdbTransaction>()))
+        Ok(Transaction::of(call(&self.base, "transaction", &[&names, &access.into(), &options])?)?)
     }
 }
 
 /// Waits for a request; its answer.
-async fn answer(request: &IdbRequest) -> Result<JsValue, JsValue> {
-    let promise = Promise::new(&mut |resolve, reject| {
-        request.set_onsuccess(Some(&resolve));
-        request.set_onerror(Some(&reject));
-    });
-    match JsFuture::from(promise).await {
-        Ok(_) => request.result(),
-        Err(_) => Err(request.error().ok().flatten().map_or(JsValue::UNDEFINED, Into::into)),
+async fn answer(request: &JsValue) -> Result<JsValue, JsValue> {
+    match JsFuture::from(either(request, "onsuccess", "onerror")?).await {
+        Ok(_) => get(request, "result"),
+        Err(_) => Err(get(request, "error")?),
     }
+}
+
+/// What is kept where the first of two events comes, and broken where the second does. The ends of the promise are
+/// the handlers themselves.
+fn either(of: &JsValue, well: &str, ill: &str) -> Result<Promise, JsValue> {
+    let mut done = Ok(());
+    let promise = Promise::new(&mut |resolve, reject| {
+        done = set(of, well, &resolve).and_then(|()| set(of, ill, &reject));
+    });
+    done.map(|()| promise)
 }
 
 /// Why it does not open.
@@ -132,16 +135,4 @@ fn opening(error: JsValue) -> Trouble {
         Trouble::Failed(words) if words.starts_with("InvalidStateError") => Trouble::Denied,
         other => other,
     }
-}
-
-/// The names of stores as [`IdbOpenDbRequest`] has them.
-fn has_store(base: &IdbDatabase, name: &str) -> bool {
-    let names = Reflect::get(base, &"objectStoreNames".into()).unwrap_or_default();
-    let contains = Reflect::get(&names, &"contains".into()).map(Function::from);
-    contains.and_then(|asks| asks.call1(&names, &name.into())).is_ok_and(|is| is.is_truthy())
-}
-
-/// The database of a request that is being brought up to date.
-fn of(request: &IdbOpenDbRequest) -> Result<IdbDatabase, JsValue> {
-    request.result().map(JsCast::unchecked_into)
 }

@@ -1,12 +1,13 @@
 //! Opens the log: who this device is, what the second copy can bring back, and every fill as it stands.
 
 use super::database::{ABOUT, META, Mode, PACKED, RECORDS, Transaction, key, range, read};
-use super::held::{Stage, Usage, change};
+use super::held::{Stage, Usage, change, held};
 use super::meta::{self, DEVICE, Ends, Mark, Meta};
+use super::script::{call, get, window};
 use super::tab::Unsettled;
 use super::{Trouble, copy, fold, packing, restore, tab, write};
 use crate::site::log::{Record, View, unpack};
-use js_sys::{Array, Reflect, Uint8Array};
+use js_sys::{Array, Promise, Uint8Array};
 use std::rc::Rc;
 use wasm_bindgen::JsValue;
 use wasm_bindgen_futures::JsFuture;
@@ -192,20 +193,31 @@ pub fn random() -> Result<[u8; 32], Trouble> {
     Ok(random)
 }
 
+/// Asks the browser to keep what the page stores until a person removes it; whether it does.
+///
+/// Source: WHATWG, Storage Standard, `StorageManager.persist()`.
+pub async fn ask_to_keep() -> bool {
+    usage(true).await;
+    held().usage.is_some_and(|usage| usage.kept)
+}
+
 /// Asks how much is used; with `ask`, also that the browser keeps it, which some ask the person about.
 pub async fn usage(ask: bool) {
-    let storage = gloo::utils::window().navigator().storage();
-    let mut kept = match storage.persisted() {
-        Ok(promise) => JsFuture::from(promise).await.is_ok_and(|kept| kept.is_truthy()),
-        Err(_) => return,
-    };
-    if let Some(promise) = storage.persist().ok().filter(|_| ask && !kept) {
-        kept = JsFuture::from(promise).await.is_ok_and(|kept| kept.is_truthy());
+    // Where there is no such thing, nobody can tell.
+    let _ = used(ask).await;
+}
+
+async fn used(ask: bool) -> Result<(), JsValue> {
+    let storage = get(&get(&window(), "navigator")?, "storage")?;
+    let ask_it = async |what: &str| JsFuture::from(Promise::from(call(&storage, what, &[])?)).await;
+    let mut kept = ask_it("persisted").await?.is_truthy();
+    if ask && !kept {
+        kept = ask_it("persist").await?.is_truthy();
     }
-    let Ok(promise) = storage.estimate() else { return };
-    let Ok(estimate) = JsFuture::from(promise).await else { return };
-    let number = |name: &str| Reflect::get(&estimate, &name.into()).ok().and_then(|number| number.as_f64());
+    let estimate = ask_it("estimate").await?;
+    let number = |name| get(&estimate, name).ok().and_then(|number| number.as_f64());
     if let (Some(used), Some(allowed)) = (number("usage"), number("quota")) {
         change(|held| held.usage = Some(Usage { used, allowed, kept }));
     }
+    Ok(())
 }

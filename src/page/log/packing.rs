@@ -9,8 +9,8 @@ use crate::site::log::pack;
 use gloo::timers::callback::Timeout;
 use std::cell::Cell;
 
-/// Fills of a block: one correction makes so many be written again.
-const BLOCK: usize = 4_096;
+/// Fills of a block: packing one takes less than a frame, and one correction makes so many be written again.
+const BLOCK: usize = 1_024;
 /// Records that may stand outside of blocks: so many are read one by one when the log is opened.
 const LOOSE: usize = 512;
 /// Milliseconds until the device is idle again.

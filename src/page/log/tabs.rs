@@ -1,10 +1,10 @@
 //! Other tabs: each tells what it wrote, and reads what others did.
 
+use super::script::{call, get, make};
 use super::{open, tab};
 use gloo::events::EventListener;
-use js_sys::Reflect;
 use std::cell::{Cell, RefCell};
-use web_sys::BroadcastChannel;
+use wasm_bindgen::{JsCast, JsValue};
 
 /// The name of the channel.
 const NAME: &str = "brimline-log";
@@ -12,7 +12,7 @@ const NAME: &str = "brimline-log";
 const ALL: &str = "all";
 
 thread_local! {
-    static CHANNEL: RefCell<Option<(BroadcastChannel, EventListener)>> = const { RefCell::new(None) };
+    static CHANNEL: RefCell<Option<(JsValue, EventListener)>> = const { RefCell::new(None) };
     /// Whether somebody wrote while this tab was reading.
     static BEHIND: Cell<(bool, bool)> = const { Cell::new((false, false)) };
     static READING: Cell<bool> = const { Cell::new(false) };
@@ -23,10 +23,9 @@ pub fn listen() {
     if CHANNEL.with_borrow(Option::is_some) {
         return;
     }
-    let Ok(channel) = BroadcastChannel::new(NAME) else { return };
-    let listener = EventListener::new(&channel, "message", |event| {
-        let all =
-            Reflect::get(event, &"data".into()).is_ok_and(|data| data.as_string().as_deref() == Some(ALL));
+    let Ok(channel) = make("BroadcastChannel", &[&NAME.into()]) else { return };
+    let listener = EventListener::new(channel.unchecked_ref(), "message", |event| {
+        let all = get(event, "data").is_ok_and(|data| data.as_string().as_deref() == Some(ALL));
         let (_, was) = BEHIND.get();
         BEHIND.set((true, was || all));
         if !READING.replace(true) {
@@ -40,7 +39,7 @@ pub fn listen() {
 pub fn tell(all: bool) {
     CHANNEL.with_borrow(|channel| {
         if let Some((channel, _)) = channel {
-            let _ = channel.post_message(&if all { ALL } else { "" }.into());
+            let _ = call(channel, "postMessage", &[&if all { ALL } else { "" }.into()]);
         }
     });
 }

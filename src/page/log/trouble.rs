@@ -1,7 +1,7 @@
 //! Why the log could not be opened, or a record not be kept.
 
+use super::script::get;
 use crate::site::log::Flaw;
-use js_sys::Reflect;
 use wasm_bindgen::JsValue;
 
 /// What went wrong between the log and the browser.
@@ -50,7 +50,7 @@ impl From<Flaw> for Trouble {
 /// By the name of the error, as the Indexed Database API and the Storage Standard give them.
 impl From<JsValue> for Trouble {
     fn from(error: JsValue) -> Self {
-        let text = |name: &str| Reflect::get(&error, &name.into()).ok().and_then(|text| text.as_string());
+        let text = |name: &str| get(&error, name).ok().and_then(|text| text.as_string());
         match text("name").unwrap_or_default().as_str() {
             "QuotaExceededError" => Self::Full,
             "SecurityError" => Self::Denied,

@@ -355,6 +355,7 @@ told-product-price = One container costs
 told-area-included = Cleaned this shift
 told-trial-patches = Patches
 told-patch-aim = Patch
+told-standard-leaves-out = Machines that it is not for
 told-standard-system = Units that its dilution means
 told-standard-version = Version
 told-standard-standing = Where it stands

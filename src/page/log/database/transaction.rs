@@ -1,14 +1,14 @@
 //! One transaction: it is done as a whole, or nothing of it is.
 
-use super::{RECORDS, answer};
+use super::{RECORDS, answer, either};
 use crate::page::log::Trouble;
+use crate::page::log::script::{call, get, window};
 use crate::site::log::{Id, Record};
-use js_sys::{Array, Promise, Uint8Array};
+use js_sys::{Array, Uint8Array};
 use serde::de::DeserializeOwned;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::JsValue;
 use wasm_bindgen_futures::JsFuture;
-use web_sys::{IdbKeyRange, IdbObjectStore, IdbRequest, IdbTransaction};
 
 /// What a row is found by.
 pub type Key = JsValue;
@@ -24,33 +24,30 @@ pub fn key(device: &str, number: u64, own: Option<&str>) -> Key {
 
 /// The keys between two, the first of them included where it is `closed`. A longer key comes after its beginning.
 pub fn range(from: &Key, closed: bool, to: &Key) -> Result<JsValue, Trouble> {
-    let range = IdbKeyRange::bound_with_lower_open_and_upper_open(from, to, !closed, true);
-    Ok(range?.into())
+    let ranges = get(&window(), "IDBKeyRange")?;
+    Ok(call(&ranges, "bound", &[from, to, &(!closed).into(), &true.into()])?)
 }
 
 /// The keys after one.
 pub fn after(from: &Key) -> Result<JsValue, Trouble> {
-    Ok(IdbKeyRange::lower_bound_with_open(from, true)?.into())
+    Ok(call(&get(&window(), "IDBKeyRange")?, "lowerBound", &[from, &true.into()])?)
 }
 
 /// A transaction. Dropped before it is [`done`](Self::done), it is undone.
 pub struct Transaction {
-    whole: IdbTransaction,
+    whole: JsValue,
     ended: Option<JsFuture>,
 }
 
 impl Transaction {
-    pub(super) fn of(whole: IdbTransaction) -> Self {
-        let ended = Promise::new(&mut |resolve, reject| {
-            whole.set_oncomplete(Some(&resolve));
-            whole.set_onabort(Some(&reject));
-        });
-        Self { whole, ended: Some(JsFuture::from(ended)) }
+    pub(super) fn of(whole: JsValue) -> Result<Self, JsValue> {
+        let ended = JsFuture::from(either(&whole, "oncomplete", "onabort")?);
+        Ok(Self { whole, ended: Some(ended) })
     }
 
     /// One of its stores.
     pub fn store(&self, name: &str) -> Result<Store, Trouble> {
-        Ok(Store(self.whole.object_store(name)?))
+        Ok(Store(call(&self.whole, "objectStore", &[&name.into()])?))
     }
 
     /// Waits for the browser's word that it is done: of one that keeps, that it is on the disk.
@@ -63,9 +60,9 @@ impl Transaction {
             Some(ended) => ended.await,
             None => Ok(JsValue::UNDEFINED),
         };
-        ended.map(drop).map_err(|_| match self.whole.error() {
-            Some(error) => Trouble::from(JsValue::from(error)),
-            None => Trouble::Failed("AbortError".to_owned()),
+        ended.map(drop).map_err(|_| match get(&self.whole, "error") {
+            Ok(error) if error.is_object() => Trouble::from(error),
+            _ => Trouble::Failed("AbortError".to_owned()),
         })
     }
 
@@ -80,7 +77,7 @@ impl Transaction {
 impl Drop for Transaction {
     fn drop(&mut self) {
         if self.ended.is_some() {
-            let _ = self.whole.abort();
+            let _ = call(&self.whole, "abort", &[]);
         }
     }
 }
@@ -92,12 +89,12 @@ pub fn read(line: &JsValue) -> Result<Record, Trouble> {
 }
 
 /// A store of a transaction.
-pub struct Store(IdbObjectStore);
+pub struct Store(JsValue);
 
 impl Store {
     /// What stands under a key, or the first in a range; undefined for nothing.
     pub async fn get(&self, key: &Key) -> Result<JsValue, Trouble> {
-        Ok(answer(&self.0.get(key)?).await?)
+        Ok(answer(&call(&self.0, "get", &[key])?).await?)
     }
 
     /// A document out of its JSON; none where there is none, or it does not read.
@@ -108,7 +105,7 @@ impl Store {
 
     /// Puts a value under a key. Why it cannot be kept, the transaction says.
     pub fn put(&self, key: &Key, value: &JsValue) -> Result<(), Trouble> {
-        self.0.put_with_key(value, key)?;
+        call(&self.0, "put", &[value, key])?;
         Ok(())
     }
 
@@ -125,35 +122,28 @@ impl Store {
 
     /// Takes away what stands under a key, or in a range.
     pub fn remove(&self, keys: &JsValue) -> Result<(), Trouble> {
-        self.0.delete(keys)?;
+        call(&self.0, "delete", &[keys])?;
         Ok(())
     }
 
     /// Takes everything away.
     pub fn clear(&self) -> Result<(), Trouble> {
-        self.0.clear()?;
+        call(&self.0, "clear", &[])?;
         Ok(())
     }
 
     /// The values in a range, or all of them; so many at most.
     pub async fn all(&self, keys: &JsValue, most: Option<u32>) -> Result<Array, Trouble> {
-        let request = match most {
-            Some(most) => self.0.get_all_with_key_and_limit(keys, most)?,
-            None => self.0.get_all_with_key(keys)?,
-        };
-        list(&request).await
+        self.list("getAll", keys, most).await
     }
 
     /// The keys in a range, or all of them; so many at most.
     pub async fn keys(&self, keys: &JsValue, most: Option<u32>) -> Result<Array, Trouble> {
-        let request = match most {
-            Some(most) => self.0.get_all_keys_with_key_and_limit(keys, most)?,
-            None => self.0.get_all_keys_with_key(keys)?,
-        };
-        list(&request).await
+        self.list("getAllKeys", keys, most).await
     }
-}
 
-async fn list(request: &IdbRequest) -> Result<Array, Trouble> {
-    Ok(answer(request).await?.unchecked_into())
+    async fn list(&self, name: &str, keys: &JsValue, most: Option<u32>) -> Result<Array, Trouble> {
+        let most = most.map_or(JsValue::UNDEFINED, JsValue::from);
+        Ok(answer(&call(&self.0, name, &[keys, &most])?).await?.unchecked_into())
+    }
 }

@@ -5,7 +5,6 @@ mod incoming;
 
 use super::fields::press;
 use super::{Seen, head, told};
-use crate::page::keep::persist;
 use crate::page::log::{self, Check, Held};
 use crate::page::shared::Shared;
 use crate::units::System;
@@ -99,7 +98,7 @@ fn Room(props: &KeepProps) -> Html {
     };
     let ask = move || {
         let asked = asked.clone();
-        yew::platform::spawn_local(async move { asked.set(Some(persist::ask().await)) });
+        yew::platform::spawn_local(async move { asked.set(Some(log::ask_to_keep().await)) });
     };
     html! {
         <section aria-labelledby="log-room">

@@ -2,9 +2,9 @@
 
 use super::history::History;
 use super::{Seen, told};
-use crate::page::focus;
 use crate::site::log::{Current, Id};
 use std::rc::Rc;
+use wasm_bindgen::JsCast;
 use web_sys::HtmlElement;
 use yew::prelude::*;
 
@@ -44,7 +44,7 @@ pub fn List(props: &ListProps) -> Html {
             if wanted.borrow().as_ref().is_some_and(is_there)
                 && let Some(id) = wanted.take()
             {
-                focus::on(&id);
+                enter(&id);
             }
             let tall = panel.cast::<HtmlElement>().map(|panel| panel.offset_height());
             if let Some(tall) = tall {
@@ -76,9 +76,9 @@ pub fn List(props: &ListProps) -> Html {
     let to = (*top + *sight + BEYOND).min(count);
     let shows = open.filter(|open| (from..to).contains(open));
     // As an attribute: the page's own policy forbids styles in the markup.
-    let gap = |rows: usize, extra: usize| {
+    let gap = |key: &'static str, rows: usize, extra: usize| {
         let height = (rows * ROW + extra).to_string();
-        html! { <tr class="gap" aria-hidden="true"><td colspan="6" {height}></td></tr> }
+        html! { <tr {key} class="gap" aria-hidden="true"><td colspan="6" {height}></td></tr> }
     };
     let above = open.filter(|open| *open < from).map_or(0, |_| *height);
     let below = open.filter(|open| *open >= to).map_or(0, |_| *height);
@@ -90,7 +90,7 @@ pub fn List(props: &ListProps) -> Html {
         Callback::from(move |at: usize| {
             let id = row_id(&fills.fills[places[at]].id);
             if is_drawn.contains(&at) {
-                return focus::on(&id);
+                return enter(&id);
             }
             let Some(pane) = pane.cast::<HtmlElement>() else { return };
             *wanted.borrow_mut() = Some(id);
@@ -99,20 +99,21 @@ pub fn List(props: &ListProps) -> Html {
             looks.emit(());
         })
     };
-    let row = |at: usize| {
+    // One list with a key a row, so that a row that stays keeps its place in the document, and the focus.
+    let mut rows = vec![gap("above", from, above)];
+    for at in from..to {
         let one = &fills[places[at]];
         let is_open = shows == Some(at);
-        html! {
-            <>
-                { drawn(seen, one, at, is_open, &unfolded, &move_to, count) }
-                if is_open {
-                    <tr key={format!("{}-panel", row_id(&one.id))} class="panel"><td colspan="6">
-                        <div ref={panel.clone()}><History seen={seen.clone()} id={one.id.clone()} /></div>
-                    </td></tr>
-                }
-            </>
+        rows.push(drawn(seen, one, at, is_open, &unfolded, &move_to, count));
+        if is_open {
+            rows.push(html! {
+                <tr key={format!("{}-panel", row_id(&one.id))} class="panel"><td colspan="6">
+                    <div ref={panel.clone()}><History seen={seen.clone()} id={one.id.clone()} /></div>
+                </td></tr>
+            });
         }
-    };
+    }
+    rows.push(gap("below", count - to, below));
     let columns = [
         "log-column-when",
         "log-column-product",
@@ -127,14 +128,20 @@ pub fn List(props: &ListProps) -> Html {
             <table class="log-table" aria-rowcount={(count + 1).to_string()} aria-describedby="log-keys">
                 <caption><span>{ shared.tell("log-caption", &[("n", number(count))]) }</span></caption>
                 <thead><tr aria-rowindex="1">{ for columns.iter().map(|key| html! { <th scope="col">{ shared.say(key) }</th> }) }</tr></thead>
-                <tbody>
-                    { gap(from, above) }
-                    { for (from..to).map(row) }
-                    { gap(count - to, below) }
-                </tbody>
+                <tbody>{ rows.into_iter().collect::<Html>() }</tbody>
             </table>
             <p id="log-keys" class="unseen">{ shared.say("log-keys") }</p>
         </div>
+    }
+}
+
+/// Moves the focus into a row; the browser brings it into sight.
+fn enter(id: &str) {
+    let found =
+        gloo::utils::document().get_element_by_id(id).and_then(|row| row.dyn_into::<HtmlElement>().ok());
+    if let Some(row) = found {
+        // What takes no focus is in sight all the same.
+        let _ = row.focus();
     }
 }
 

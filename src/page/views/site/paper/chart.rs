@@ -27,12 +27,12 @@ pub fn chart(shared: &Shared, standard: &Standard) -> Html {
                 chart.rows.iter().enumerate().map(|(index, row)| machine(shared, index + 1, row)).collect();
             let asked = asked(shared, &chart);
             let heights: Vec<f64> =
-                chart.rows.iter().map(|row| height(row, &all_texts(shared, row))).collect();
+                chart.rows.iter().map(|row| height(shared, row, &all_texts(shared, row))).collect();
             let sheets = pieces(&heights, room(shared, &chart, &asked));
-            let one = |rows: Range<usize>| {
-                sheet(shared, of.clone(), on_a_sheet(shared, &chart, &asked, &drawn[rows]))
+            let one = |(index, rows): (usize, Range<usize>)| {
+                sheet(shared, of.clone(), on_a_sheet(shared, index + 1, &chart, &asked, &drawn[rows]))
             };
-            html! { { for sheets.into_iter().map(one) } }
+            html! { { for sheets.into_iter().enumerate().map(one) } }
         }
         Err(shelf) => {
             let what = Argument::text(shared.say(shelf.code()));
@@ -42,10 +42,18 @@ pub fn chart(shared: &Shared, standard: &Standard) -> Html {
 }
 
 /// Some machines under all that holds for each of them: cautions, what to wear, version, day and code.
-fn on_a_sheet(shared: &Shared, chart: &Chart, asked: &[(String, String)], machines: &[Html]) -> Html {
+fn on_a_sheet(
+    shared: &Shared,
+    number: usize,
+    chart: &Chart,
+    asked: &[(String, String)],
+    machines: &[Html],
+) -> Html {
     let Chart { standard, product, floor, measure, .. } = chart;
     let text = |text: &str| Argument::text(text);
     let caption = shared.tell("paper-doses", &[("measure", text(&measure.name))]);
+    // On the screen the sheets follow each other, each table a place of its own name.
+    let region = if number > 1 { format!("{caption} ({number})") } else { caption.clone() };
     let percents = LEVELS.map(|percent| shared.say(&format!("fill-level-{percent}")));
     html! {
         <div class="wall">
@@ -61,7 +69,7 @@ fn on_a_sheet(shared: &Shared, chart: &Chart, asked: &[(String, String)], machin
             { caution_of(shared, product) }
             { pairs(asked.iter().map(|(name, text)| (name.clone(), html! { <>{ text }</> })).collect()) }
             { for chart.warnings.iter().map(|remark| warned(shared, remark)) }
-            <div class="scroll" tabindex="0" role="region" aria-label={caption.clone()}>
+            <div class="scroll" tabindex="0" role="region" aria-label={region}>
                 <table class="doses">
                     <caption><span>{ caption }</span></caption>
                     <thead><tr>{ for percents.map(|level| html! { <th scope="col" class="level">{ level }</th> }) }</tr></thead>

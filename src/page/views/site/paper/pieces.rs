@@ -6,6 +6,7 @@
 use crate::form::cautions::panel;
 use crate::form::site::chart::{Chart, Row};
 use crate::page::shared::Shared;
+use crate::units::System;
 use std::ops::Range;
 
 /// A Letter sheet within its margins: 279 mm less 30.
@@ -21,7 +22,7 @@ const LINE: f64 = 5.0;
 const LARGE: f64 = 10.5;
 
 /// Characters of 28 pt that a quarter of the width surely holds.
-const WIDE: usize = 8;
+const WIDE: usize = 9;
 
 /// Characters of a line of 12 pt.
 const CHARACTERS: usize = 72;
@@ -54,12 +55,17 @@ pub fn room(shared: &Shared, chart: &Chart, asked: &[(String, String)]) -> f64 {
 
 /// About what a machine takes of it: its name, its tank levels, its doses at 28 pt one above the other, and three lines
 /// for each thing that stands against it. `doses` are the texts of each level.
-pub fn height(row: &Row, doses: &[Vec<String>]) -> f64 {
+pub fn height(shared: &Shared, row: &Row, doses: &[Vec<String>]) -> f64 {
+    let name = 2.0 * LINE;
+    if row.barred().is_some() {
+        return name + 2.0 * LINE;
+    }
     let against = row.clashes.len() + usize::from(doses.len() < row.cells.len());
     let large = |text: &String| if text.chars().count() > WIDE { 2 } else { 1 };
     let lines = doses.iter().map(|texts| texts.iter().map(large).sum::<usize>()).max().unwrap_or(0);
-    let levels = if lines > 3 { 2 } else { 1 };
-    2.0 * LINE + LINE * (levels + 3 * against) as f64 + LARGE * lines as f64
+    // "8.33 imp gal · 37.85 L" takes two lines of a quarter.
+    let levels = if shared.system() == System::Imperial { 2 } else { 1 };
+    name + LINE * (levels + 3 * against) as f64 + LARGE * lines as f64
 }
 
 /// Runs of machines, in order, each no higher than `room`; one that is higher stands alone.
