@@ -10,8 +10,11 @@
 //! | [`Session`] | a seed, topics, a level and a stock: on every device the same exercises |
 //! | [`Exercise`] | what is asked, the key, the usual wrong roads, the workings; data, no sentences |
 //! | [`judge()`] | an answer in any unit of the kind: right, right for the measure, wrong and on which road |
+//! | [`Run`] | a session under way: the answer, the tries, what came of each exercise |
 //! | [`Attempt`] | what one person did, as a document and as a short code |
 //! | [`Class`] | what a class did: by topic, and the roads that were taken most |
+//! | [`Register`] | the codes that a trainer gathers, and who has shown what until when |
+//! | [`Desk`] | what is chosen, what is under way, what was handed out |
 //!
 //! Nothing here asks for the time or draws a number of its own: the seed and the date are the caller's. The words
 //! stand in `words/en/practice.ftl`, and [`crate::words`] tells an exercise as text for page and paper alike.
@@ -20,24 +23,32 @@
 //! qualified people govern.
 
 mod class;
+mod desk;
 mod draw;
 mod exercise;
 mod judge;
+mod picture;
 mod ready;
+mod register;
 mod result;
 mod road;
 mod round;
+mod run;
 mod session;
 mod stock;
 mod topic;
 
 pub use class::{Class, ClassMistake, Standing, Taken};
+pub use desk::{Desk, DeskMistake, Part};
 pub use draw::Draw;
 pub use exercise::{Amount, Exercise, Fact, Key, Reason, Said, make};
 pub use judge::{Reply, Verdict, judge};
+pub use picture::Picture;
 pub use ready::Ready;
+pub use register::{Made, Refused, Register, Shown};
 pub use result::{Attempt, CodeMistake, Mark, Tries};
 pub use road::{Harm, Led, Road, Way};
+pub use run::{Given, Run};
 pub use session::{MOST_EXERCISES, Session, SessionMistake};
 pub use stock::Stock;
 pub use topic::{Lack, Level, Topic};
@@ -52,5 +63,7 @@ pub fn word_keys() -> impl Iterator<Item = String> {
     let ways = Way::ALL.iter().map(|one| format!("practice-way-{}", one.code()));
     let harms = Harm::ALL.iter().map(|one| format!("practice-harm-{}", one.code()));
     let made = Way::ON_TICKETS.iter().map(|one| format!("practice-made-{}", one.code()));
-    topics.chain(levels).chain(lacks).chain(ways).chain(harms).chain(made)
+    let parts = Part::ALL.iter().map(|one| format!("practice-{}", one.code()));
+    let tries = Tries::ALL.iter().map(|one| format!("practice-tries-{}", one.code()));
+    topics.chain(levels).chain(parts).chain(tries).chain(lacks).chain(ways).chain(harms).chain(made)
 }

@@ -18,8 +18,14 @@ mod judged;
 mod keys;
 #[path = "practice/labels.rs"]
 mod labels;
+#[path = "practice/pictures.rs"]
+mod pictures;
+#[path = "practice/registers.rs"]
+mod registers;
 #[path = "practice/rules.rs"]
 mod rules;
+#[path = "practice/runs.rs"]
+mod runs;
 #[path = "practice/seeds.rs"]
 mod seeds;
 #[path = "practice/sessions.rs"]

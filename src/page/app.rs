@@ -66,7 +66,7 @@ pub fn App() -> Html {
             </div>
             <main id="main" tabindex="-1">
                 { match rest {
-                    Loaded::Here(_) if locked && shared.typed.site.floors.is_empty() && !matches!(place, Place::Site | Place::Log) => {
+                    Loaded::Here(_) if locked && shared.typed.site.floors.is_empty() && !matches!(place, Place::Site | Place::Log | Place::Practice) => {
                         html! { <p role="status">{ shared.say("locked-empty") }</p> }
                     }
                     // The demo's dose is not the one that the link carries.
@@ -80,6 +80,7 @@ pub fn App() -> Html {
                         Place::Cautions => (rest.cautions)(&shared),
                         Place::Log => (rest.log)(&shared),
                         Place::Site => (rest.site)(&shared),
+                        Place::Practice => (rest.practice)(&shared),
                     },
                     Loaded::Waiting => html! { <p role="status">{ shared.say("view-loading") }</p> },
                     Loaded::Failed => html! { <p role="alert">{ shared.say("view-failed") }</p> },

@@ -4,6 +4,7 @@ pub mod download;
 pub mod keys;
 pub mod lock;
 pub mod log_draft;
+pub mod practice;
 pub mod store;
 pub mod today;
 pub mod update;

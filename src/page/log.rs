@@ -39,7 +39,7 @@ pub use backup::{backup_csv, backup_ndjson, save_waiting};
 pub use check::check_now;
 pub use held::{Check, Held, Lost, Stage, Waiting, use_log};
 pub use incoming::{Incoming, NotCompared, compare};
-pub use open::ask_to_keep;
+pub use open::{ask_to_keep, random};
 pub use take::take;
 pub use trouble::Trouble;
 pub use write::{again, let_go};

@@ -18,11 +18,14 @@ pub enum Place {
     Log,
     /// What the site keeps and goes by.
     Site,
+    /// What can be learnt from it.
+    Practice,
 }
 
 impl Place {
     /// All, in the order shown.
-    pub const ALL: [Self; 6] = [Self::Fill, Self::Flow, Self::Shift, Self::Cautions, Self::Log, Self::Site];
+    pub const ALL: [Self; 7] =
+        [Self::Fill, Self::Flow, Self::Shift, Self::Cautions, Self::Log, Self::Site, Self::Practice];
 
     /// The fragment.
     pub fn code(self) -> &'static str {
@@ -33,6 +36,7 @@ impl Place {
             Self::Cautions => "cautions",
             Self::Log => "log",
             Self::Site => "site",
+            Self::Practice => "practice",
         }
     }
 
@@ -43,7 +47,7 @@ impl Place {
 
     fn now() -> Self {
         let hash = gloo::utils::window().location().hash().unwrap_or_default();
-        // A fill that a link carries stands behind the view.
+        // A fill or a session that a link carries stands behind the view.
         let view = hash.trim_start_matches('#').split('=').next().unwrap_or_default();
         Self::ALL.into_iter().find(|place| view == place.code()).unwrap_or(Self::Fill)
     }

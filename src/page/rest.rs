@@ -34,6 +34,8 @@ pub struct Rest {
     pub record: View,
     /// Site.
     pub site: View,
+    /// Practice.
+    pub practice: View,
     /// The station's other jobs.
     pub station: View,
     /// The words of all views.
@@ -72,6 +74,7 @@ fn entries() -> Result<Rest, NotLoaded> {
         log: views::log_view,
         record: views::record_part,
         site: views::site_view,
+        practice: views::practice_view,
         station: views::station_view,
         words: Words::english,
         held,

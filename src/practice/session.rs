@@ -9,6 +9,10 @@ use crate::site::passing::link::{LinkMistake, pack};
 /// The most exercises of a session: as many as a result code has room for.
 pub const MOST_EXERCISES: u32 = 30;
 
+/// The characters of a link that a code holds behind an address of up to 155: version 27 at level L holds 1,465
+/// (ISO/IEC 18004, table 7).
+const ROOM: usize = 1_310;
+
 /// How often an exercise that came before is drawn anew before its topic is given up.
 const TRIES: usize = 60;
 
@@ -136,6 +140,19 @@ impl Session {
     pub fn check(&self) -> String {
         let text = serde_json::to_string(self).unwrap_or_default();
         checksum(&text)[..8].to_owned()
+    }
+
+    /// The session as a whole class has it, by its link or by the number that it is drawn by: with as much of its
+    /// stock as a code holds, wherever the page is. Where nothing fits it is left whole, for paper.
+    ///
+    /// ```
+    /// use brimline::practice::{Session, Topic};
+    /// let session = Session { topics: vec![Topic::Units], ..Session::default() }.for_all();
+    /// assert_eq!(session.clone().for_all(), session);
+    /// ```
+    #[must_use]
+    pub fn for_all(self) -> Self {
+        self.fitting(ROOM).map_or(self, |(fitting, _)| fitting)
     }
 
     /// The session with as much of its stock as a link of so many characters has room for, and that link's

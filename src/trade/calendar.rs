@@ -106,6 +106,20 @@ impl Date {
         Self::new(year, month, day + 1)
     }
 
+    /// The same day so many months later; the last one of a month that is shorter. None beyond the year 9999.
+    ///
+    /// ```
+    /// use brimline::trade::calendar::Date;
+    /// let (last, leap) = (Date::new(2024, 1, 31).unwrap(), Date::new(2024, 2, 29).unwrap());
+    /// assert_eq!(last.months_later(1), Some(leap));
+    /// assert_eq!(leap.months_later(12), Date::new(2025, 2, 28));
+    /// ```
+    pub fn months_later(self, months: u32) -> Option<Self> {
+        let since = self.year * 12 + self.month - 1 + i64::from(months);
+        let (year, month) = (since / 12, since % 12 + 1);
+        Self::new(year, month, self.day.min(length(year, month)))
+    }
+
     /// The day of the week, 1 for Monday to 7 for Sunday. Source: ISO 8601-1:2019; 2000-01-01, a Saturday, is
     /// the day that it is counted from there.
     ///

@@ -68,7 +68,7 @@ export const overflowing = (page) => page.evaluate(() => {
 export const tooSmallToPress = (page) => page.evaluate(() =>
   [...document.querySelectorAll("button, input, select, textarea, summary, a")]
     .filter((one) => !one.matches(".skip") && one.checkVisibility())
-    .map((one) => [one, (one.matches("[type=checkbox]") ? one.closest("label") : one).getBoundingClientRect()])
+    .map((one) => [one, (one.matches("[type=checkbox], [type=radio]") ? one.closest("label") : one).getBoundingClientRect()])
     .filter(([, { width, height }]) => height < 47.9 || width < 47.9)
     .map(([one, { width, height }]) => `${one.name || one.textContent.slice(0, 20)} ${Math.round(width)} × ${Math.round(height)}`));
 

@@ -181,4 +181,57 @@ export const STATES = [
     await write(page, "product-ph", "99");
     await write(page, "product-codes", "H999 EUH066");
   }],
+  ["practice, to choose", "practice", async (page) => {
+    await press(page, "practice-begin");
+  }],
+  ["practice, a task answered wrongly", "practice", async (page) => {
+    await tick(page, "practice-topic-dose", true);
+    await write(page, "practice-seed", "3");
+    await press(page, "practice-begin");
+    for (const text of ["9000", "9001"]) {
+      await write(page, "practice-answer", text);
+      await press(page, "practice-check");
+    }
+    await unfoldAll(page);
+  }],
+  ["practice, an order", "practice", async (page) => {
+    await tick(page, "practice-topic-foam", true);
+    await choose(page, "practice-level", "third");
+    await write(page, "practice-seed", "1");
+    await press(page, "practice-begin");
+    for (let n = 0; n < 9 && !(await page.locator("[data-step]").count()); n += 1) await press(page, "practice-skip");
+  }],
+  ["practice, its result", "practice", async (page) => {
+    await tick(page, "practice-topic-units", true);
+    await write(page, "practice-count", "2");
+    await press(page, "practice-begin");
+    await press(page, "practice-skip");
+    await press(page, "practice-skip");
+    await write(page, "practice-initials", "QZ");
+    await page.locator('[name="practice-code"]').waitFor();
+  }],
+  ["practice, to hand out", "practice", async (page) => {
+    await write(page, "site-name", "Alder County (invented)");
+    await press(page, "practice-hand-out");
+    await press(page, "practice-topics-all");
+    await press(page, "practice-make");
+    await unfoldAll(page);
+  }],
+  ["practice, a class", "practice", async (page) => {
+    await press(page, "practice-hand-out");
+    await tick(page, "practice-topic-units", true);
+    await write(page, "practice-count", "2");
+    await write(page, "practice-seed", "5");
+    await press(page, "practice-make");
+    await press(page, "practice-practise");
+    await press(page, "practice-begin");
+    await press(page, "practice-skip");
+    await press(page, "practice-skip");
+    await write(page, "practice-initials", "QZ");
+    const code = await page.locator('[name="practice-code"]').inputValue();
+    await press(page, "practice-class");
+    await write(page, "class-codes", `${code}\nnothing`);
+    await press(page, "class-take");
+    await write(page, "class-months", "?");
+  }],
 ].map(([name, view, lead]) => ({ name, view, lead }));

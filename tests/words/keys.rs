@@ -44,7 +44,7 @@ fn composed() -> Vec<String> {
     let mut out: Vec<String> = brimline::chemistry::word_keys().collect();
     out.extend(brimline::practice::word_keys());
     let mut all = |start: &str, ends: &[&str]| out.extend(ends.iter().map(|end| format!("{start}{end}")));
-    let views = ["fill", "flow", "shift", "cautions", "log", "site"];
+    let views = ["fill", "flow", "shift", "cautions", "log", "site", "practice"];
     all("view-", &views);
     all("view-", &["top_up", "rescue", "reading"]);
     all("site-", &Part::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());

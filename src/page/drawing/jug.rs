@@ -23,6 +23,8 @@ pub struct JugAndTank {
 const TOP: f64 = 30.0;
 const HEIGHT: f64 = 170.0;
 const BOTTOM: f64 = TOP + HEIGHT;
+/// Where what stands under the vessels begins.
+const NAMES: f64 = BOTTOM + 22.0;
 
 /// The most graduations that can be told apart.
 const MOST_MARKS: i32 = 25;
@@ -63,8 +65,8 @@ pub fn jug_and_tank(shared: &Shared, drawn: &JugAndTank) -> Html {
                 <path class="mark" d={format!("M246 {}H260", level(share))} />
             }) }
             { pointer(tank, 144.0, 160.0) }
-            { under(60.0, [dose, shared.say("drawing-jug")]) }
-            { under(208.0, [
+            { under(60.0, NAMES, [dose, shared.say("drawing-jug")]) }
+            { under(208.0, NAMES, [
                 shared.show(drawn.total),
                 shared.tell("drawing-tank", &[("tank", shared.argument(drawn.tank))]),
             ]) }
@@ -72,7 +74,8 @@ pub fn jug_and_tank(shared: &Shared, drawn: &JugAndTank) -> Html {
     }
 }
 
-fn liquid(left: f64, width: f64, top: f64, bottom: f64, class: &'static str) -> Html {
+/// What stands in a vessel.
+pub(super) fn liquid(left: f64, width: f64, top: f64, bottom: f64, class: &'static str) -> Html {
     html! {
         <rect class={classes!("liquid", class)} x={left.to_string()} width={width.to_string()} y={top.to_string()}
             height={(bottom - top).max(0.0).to_string()} />
@@ -85,11 +88,11 @@ fn pointer(level: f64, left: f64, wall: f64) -> Html {
 }
 
 /// What stands under a vessel: how much is in it, and what it is.
-fn under(middle: f64, [amount, name]: [String; 2]) -> Html {
+pub(super) fn under(middle: f64, top: f64, [amount, name]: [String; 2]) -> Html {
     html! {
         <>
-            <text x={middle.to_string()} y="222" text-anchor="middle" font-weight="700">{ amount }</text>
-            <text x={middle.to_string()} y="243" text-anchor="middle">{ name }</text>
+            <text x={middle.to_string()} y={top.to_string()} text-anchor="middle" font-weight="700">{ amount }</text>
+            <text x={middle.to_string()} y={(top + 21.0).to_string()} text-anchor="middle">{ name }</text>
         </>
     }
 }

@@ -18,16 +18,16 @@ const MODULE: f64 = 0.5;
 /// A little more than that is printed, since a printer may shrink a page to its own margins.
 const PRINTED: f64 = 0.52;
 
-/// The code of a link; none for one that is too long.
+/// The code of a link; none for one that is too long. `label` is the key of what it is for.
 ///
 /// 68 mm hold 136 modules of half a millimetre, and so a code of version 27 (125 modules and the quiet zone): a link
 /// of 1,125 bytes at level M, of 1,465 at level L (ISO/IEC 18004, table 7).
-pub fn qr(shared: &Shared, link: &str) -> Option<Html> {
+pub fn qr(shared: &Shared, label: &str, link: &str) -> Option<Html> {
     let code = drawn(link)?;
     let side = code.width() + 2 * QUIET;
     let width = (side as f64 * PRINTED).min(WIDTH);
     Some(html! {
-        <svg class="qr" role="img" aria-label={shared.say("qr-label")} viewBox={format!("0 0 {side} {side}")} width={format!("{width}mm")}
+        <svg class="qr" role="img" aria-label={shared.say(label)} viewBox={format!("0 0 {side} {side}")} width={format!("{width}mm")}
             shape-rendering="crispEdges">
             <rect width={side.to_string()} height={side.to_string()} fill="#fff" />
             <path fill="#000" d={path(&code)} />

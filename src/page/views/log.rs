@@ -1,7 +1,7 @@
 //! Log: what was filled, by whom and how; corrected, asked, saved and taken over.
 
 mod asked;
-mod fields;
+pub(super) mod fields;
 mod form;
 mod head;
 mod history;

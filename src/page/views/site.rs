@@ -10,7 +10,7 @@ mod records;
 mod standards;
 
 pub use link::open_link;
-pub use paper::sheet;
+pub use paper::{no_way_here, outer_address, sheet};
 pub use passing::refusal;
 
 use super::frame;

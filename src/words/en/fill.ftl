@@ -11,6 +11,7 @@ view-shift = Shift
 view-cautions = Cautions
 view-log = Log
 view-site = Site
+view-practice = Practice
 skip = Skip to the question
 units = Units
 units-us = US

@@ -213,7 +213,7 @@ practice-session-no-topic = Choose a topic first.
 practice-session-count = Choose 1 to 30 tasks.
 practice-session-lacks = One topic cannot be made from your records. Take it out or add what it needs.
 practice-session-fewer = There are not that many different tasks. Choose fewer, or more topics.
-practice-session-link = The session does not fit in a link. Choose fewer topics or pass it on as a file.
+practice-session-link = The session does not fit in a code. Choose fewer topics, or hand it out on paper.
 practice-code-altered = This code is not as it was made. Check each letter.
 practice-code-later = This code comes from a newer version. Update the page.
 practice-code-initials = Type your initials, four letters at most.
@@ -222,3 +222,165 @@ practice-code-session = This result belongs to no session.
 practice-code-marks = There is nothing to hand in yet.
 practice-class-other = This result is from another session.
 practice-class-twice = This result is in the list.
+
+## The page
+
+practice-heading = What would you do?
+practice-about = Tasks from your own machines, products and floors. Nothing that you do here changes your site or your log.
+practice-governs = This is practice. At work the label, its SDS, the rules of your site and trained people decide.
+practice-parts = What to do here
+practice-practise = Practise
+practice-hand-out = Hand out
+practice-class = Class results
+practice-choose-heading = Choose what to practise
+practice-topics = Topics
+practice-topics-all = Choose all topics
+practice-topics-none = Choose no topic
+practice-level = Level
+practice-count = How many tasks
+practice-seed = Class number
+practice-seed-hint = The same number gives the same tasks on each device with the same records. Leave it empty for new ones.
+practice-session-seed = A class number has digits only and is at most 4,294,967,295.
+practice-begin = Begin
+practice-stock = Made from
+practice-made-of = { $site }: machines { $machines }, products { $products }, floors { $floors }, measures { $measures }
+practice-check-is = session { $check }
+practice-tasks = { $n ->
+    [one] { $n } task
+   *[other] { $n } tasks
+ }
+practice-progress = { $n } of { $of }
+practice-check = Check
+practice-next = Next
+practice-end = See your result
+practice-skip = Leave this one
+practice-wrong-last = That is not it. Look at how it is worked out.
+practice-once-more = You have one more try.
+practice-right-is = The answer is: { $answer }
+practice-from = These records are from { $site }.
+practice-stop = Stop this session
+practice-stop-hint = What you did in it goes. To come back later just leave the page: it waits for you.
+practice-leave = Stop and let it go
+practice-order-hint = Put these in order. The first step comes first.
+practice-up = Up
+practice-down = Down
+practice-up-of = Up: { $what }
+practice-down-of = Down: { $what }
+practice-drawing = A cup with { $dose } of product, one step is { $step }. Beside it a tank of { $tank } filled to { $total }. The dark layer in the tank is the product, 1 part to { $ratio } parts of water.
+practice-drawing-cup = Product
+practice-picture-ratio = This is 1 to { $ratio }. The dark layer at the bottom of the tank is all the product in it.
+practice-picture-half = One step of your cup is { $step }. Half a step less gives 1 to { $less }. Half a step more gives 1 to { $more }.
+
+## The result
+
+practice-result = Your result
+practice-tries-first = Right at once: { $n } of { $of }
+practice-tries-second = Right at the second try: { $n } of { $of }
+practice-tries-later = Right later: { $n } of { $of }
+practice-tries-never = Not right: { $n } of { $of }
+practice-tries-open = Left out: { $n } of { $of }
+practice-roads = What to look at again
+practice-hand-in = Hand it in
+practice-initials = Your initials
+practice-initials-hint = Only if you hand your result in. Four letters at most, no full name.
+practice-code = Your code
+practice-code-qr = Code of your result, to scan
+practice-code-save = Save the code as a file
+practice-code-holds = The code holds your initials, the day ({ $date }) and what came of each task. Nothing is sent. Show it or pass it on yourself.
+practice-finish = Done. Choose new tasks
+practice-copy = Copy
+practice-copied = Copied.
+practice-marked = It is marked. Copy it with your keyboard.
+
+## A session that a link brings
+
+practice-offer = A session for you
+practice-offer-hint = This link brings a session. Your own site stays as it is.
+practice-offer-same = You have begun this session. You can go on with it.
+practice-offer-other = You have another session under way. If you begin this one, the other goes.
+practice-offer-go-on = Go on where you were
+practice-offer-begin = Begin this session
+practice-offer-leave = Leave it
+practice-link-content = It opens, but what it holds is not a session.
+
+## Handing out
+
+practice-hand-out-heading = Hand a session out
+practice-hand-out-hint = Choose topics, then make the session. Everyone who scans its code gets the same tasks, without a network.
+practice-make = Hand this session out
+practice-given-heading = The session
+practice-given = Which session
+practice-given-one = Class number { $seed }, { $level }, tasks: { $n } ({ $check })
+practice-smaller = A code has no room for all records. This session uses the first of each list.
+practice-qr = Code to scan with a phone: it opens this session
+practice-scan = Scan to open this session. Open the page once on each device before, so that it works without a network.
+practice-link = The link
+practice-paper = The session on paper
+practice-tasks-print = Print the tasks
+practice-key-print = Print the answer key
+practice-both-print = Print both
+practice-paper-tasks = Tasks, class number { $seed }, session { $check }
+practice-paper-key = Answer key, class number { $seed }, session { $check }
+practice-paper-key-of = { $n ->
+    [one] The answer to { $n } task. What rounds to it for the measure is right too.
+   *[other] The answers to { $n } tasks. What rounds to it for the measure is right too.
+ }
+practice-paper-initials = Initials
+practice-paper-date = Date
+practice-paper-order = Write 1, 2, 3 and so on into the boxes.
+
+## What a class did
+
+class-heading = Take the codes of your class
+class-codes = Codes, one a line
+class-codes-hint = Paste what your people sent you or scanned for you.
+class-take = Take these codes
+class-open = Or open a file of codes
+class-open-hint = A text file with one code a line.
+class-no-session = There is no session yet. Hand one out first: its results belong to it.
+class-taken = { $n ->
+    [one] { $n } code was taken.
+   *[other] { $n } codes were taken.
+ }
+class-refused = { $n ->
+    [one] { $n } line was not taken:
+   *[other] { $n } lines were not taken:
+ }
+class-summary = What the class did
+class-none = There are no results of this session yet.
+class-by-topic = By topic
+class-by-person = { $n ->
+    [one] By person: { $n } person. The latest result counts.
+   *[other] By person: { $n } people. The latest result counts.
+ }
+class-roads = The usual wrong roads
+class-no-roads = Nobody took one of the usual wrong roads.
+class-column-topic = Topic
+class-column-asked = Answers
+class-column-first = At once
+class-column-second = Second try
+class-column-right = Right
+class-column-share = Share right
+class-column-who = Initials
+class-column-date = Date
+class-column-wrong = Not right
+class-column-open = Left out
+class-column-times = Times
+class-column-way = What to teach
+class-column-level = Level
+class-column-until = Holds until
+class-shown = Who has shown what
+class-shown-hint = A topic counts when all its tasks were right, at the first or second try, in the latest session that asked for it. That is a habit of trainers, not a rule with a source. It is no licence: you say who may work alone. People are told apart by their initials alone.
+class-months = It holds for so many months
+class-months-wrong = Type whole months from 1 to 120. Until then no end is shown.
+class-until-unknown = Not known
+class-shown-by = Shown by { $who }
+class-shown-nothing = { $who } has shown no whole topic yet.
+class-remove = Take all of { $who } off this device
+class-keeping = What stays on this device
+class-keeping-hint = The results go when you close the page, unless you keep them. They are no part of the log and of no backup. What you take off this device is gone from it. Copies that you saved or passed on stay where they are.
+class-keep = Keep the results on this device
+class-kept = The results are kept on this device.
+class-not-kept = The results are not kept.
+class-save = Save all codes as a file
+class-erase = Take all results off this device

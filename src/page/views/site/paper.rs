@@ -9,6 +9,7 @@ mod sheet;
 mod standard;
 mod trial;
 
+pub use code::{address as outer_address, no_way_here};
 pub use sheet::sheet;
 
 use crate::form::Action;

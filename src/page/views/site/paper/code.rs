@@ -34,7 +34,7 @@ pub fn code(shared: &Shared, standard: &Standard, measure: &Measure, told: impl 
     // A device that is pinned to a key takes no other link.
     let payload = keys::secret().map_or_else(|| payload.clone(), |secret| stamp(&payload, &secret));
     let link = format!("{address}#fill={payload}");
-    let Some(drawing) = qr(shared, &link) else {
+    let Some(drawing) = qr(shared, "qr-label", &link) else {
         let n = Argument::number(link.len() as f64, shared.words.number(link.len() as f64));
         return html! { <p class="qr-none">{ shared.tell("qr-too-long", &[("n", n)]) }</p> };
     };
@@ -47,7 +47,7 @@ pub fn code(shared: &Shared, standard: &Standard, measure: &Measure, told: impl 
 }
 
 /// The address that codes begin with. What stands behind it, after the number sign, a browser sends to nobody.
-fn address(shared: &Shared) -> Result<String, Unreachable> {
+pub fn address(shared: &Shared) -> Result<String, Unreachable> {
     let page = gloo::utils::window().location().href().unwrap_or_default();
     outward(&shared.typed.site.address, &page).map(str::to_owned)
 }

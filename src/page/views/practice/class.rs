@@ -1,0 +1,127 @@
+//! What a class did: codes taken, by topic, by person, the usual wrong roads, and who has shown what until when.
+
+use super::{Props, about, count, hand_out, press, tables};
+use crate::page::components::{Chosen, OpenFile, Told, Typing};
+use crate::page::keep::download;
+use crate::page::keep::practice::change;
+use crate::page::shared::Shared;
+use crate::page::views::log::fields::tick;
+use crate::practice::{Made, Refused, Register, Session};
+use std::rc::Rc;
+use yew::prelude::*;
+
+/// What came of the codes that were taken last.
+type Taken = (usize, Vec<Refused>);
+
+/// Takes codes and shows what they say.
+#[component]
+pub fn ClassPart(props: &Props) -> Html {
+    let (shared, held) = (&props.shared, &props.held);
+    let (desk, register) = (&held.desk, &held.register);
+    let taken = use_state(|| None::<Taken>);
+    let made = use_memo(desk.given.clone(), |given| {
+        given.iter().map(|one| (one.clone(), one.exercises())).collect::<Vec<Made>>()
+    });
+    let Some(session) = desk.looked_at() else {
+        return html! { <p>{ shared.say("class-no-session") }</p> };
+    };
+    let from_field = {
+        let taken = taken.clone();
+        move || taken.set(Some(take(None)))
+    };
+    let onfile = {
+        let taken = taken.clone();
+        move |(file, _): (Chosen, Callback<Told>)| {
+            taken.set(Some(take(Some(&String::from_utf8_lossy(&file.bytes)))));
+        }
+    };
+    let oninput = |text: String| change(|held| held.typed = text.into());
+    html! {
+        <>
+            <section aria-labelledby="class-heading">
+                <h2 id="class-heading">{ shared.say("class-heading") }</h2>
+                <Typing id="class-codes" label={shared.say("class-codes")} hint={shared.say("class-codes-hint")} mistake={None::<String>} tall=true
+                    value={held.typed.to_string()} {oninput} />
+                <div class="buttons">{ press(shared, "class-take", from_field) }</div>
+                <OpenFile shared={shared.clone()} name="class-open" accept=".txt,text/plain" {onfile} />
+                <div role="status">{ for taken.as_ref().map(|taken| told(shared, taken)) }</div>
+            </section>
+            { summary(props, session, &made) }
+            { keeping(shared, register, held.is_kept) }
+        </>
+    }
+}
+
+/// Takes the codes of a file, or of the field, where the lines that were not taken stay.
+fn take(file: Option<&str>) -> Taken {
+    let mut out = (0, Vec::new());
+    change(|held| {
+        let text = file.unwrap_or(&held.typed);
+        out = Rc::make_mut(&mut held.register).take(text, &held.desk.given);
+        if file.is_none() {
+            held.typed = out.1.iter().map(|one| &*one.line).collect::<Vec<_>>().join("\n").into();
+        }
+    });
+    out
+}
+
+fn told(shared: &Shared, (taken, refused): &Taken) -> Html {
+    html! {
+        <div class={if refused.is_empty() { "remark news" } else { "remark" }} data-taken={taken.to_string()}>
+            <p>{ shared.tell("class-taken", &[("n", count(shared, *taken))]) }</p>
+            if !refused.is_empty() {
+                <p>{ shared.tell("class-refused", &[("n", count(shared, refused.len()))]) }</p>
+                <ul>{ for refused.iter().map(|one| html! {
+                    <li data-refused={one.why.code()}><span class="key">{ &one.line }</span>{ ": " }{ shared.say(one.why.code()) }</li>
+                }) }</ul>
+            }
+        </div>
+    }
+}
+
+fn summary(props: &Props, session: &Session, made: &[Made]) -> Html {
+    let (shared, register) = (&props.shared, &props.held.register);
+    let class = register.class(session);
+    let exercises = made.iter().find(|(one, _)| one == session).map_or(&[][..], |(_, exercises)| exercises);
+    html! {
+        <section aria-labelledby="class-summary">
+            <h2 id="class-summary">{ shared.say("class-summary") }</h2>
+            { hand_out::choose(shared, props, session) }
+            { about(shared, session) }
+            if class.attempts().is_empty() {
+                <p>{ shared.say("class-none") }</p>
+            } else {
+                { tables::by_topic(shared, &class, exercises) }
+                { tables::by_person(shared, &class) }
+                { tables::roads(shared, &class) }
+            }
+            { tables::shown(shared, register, made) }
+        </section>
+    }
+}
+
+/// Whether the results stay on this device, and how they are taken off it.
+fn keeping(shared: &Shared, register: &Register, is_kept: bool) -> Html {
+    let save = {
+        let codes = register.codes.join("\n");
+        move || download::offer("brimline-class.txt", "text/plain", &format!("{codes}\n"))
+    };
+    let keep = |on: bool| change(|held| held.is_kept = on);
+    let erase = || {
+        change(|held| {
+            Rc::make_mut(&mut held.register).codes.clear();
+            held.is_kept = false;
+        });
+    };
+    html! {
+        <section aria-labelledby="class-keeping">
+            <h2 id="class-keeping">{ shared.say("class-keeping") }</h2>
+            <p>{ shared.say("class-keeping-hint") }</p>
+            { tick("class-keep".to_owned(), shared.say("class-keep"), is_kept, keep) }
+            <p role="status">{ shared.say(if is_kept { "class-kept" } else { "class-not-kept" }) }</p>
+            if !register.codes.is_empty() {
+                <div class="buttons">{ press(shared, "class-save", save) }{ press(shared, "class-erase", erase) }</div>
+            }
+        </section>
+    }
+}

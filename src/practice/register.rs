@@ -1,0 +1,169 @@
+//! What a trainer gathers: the codes of a class, and who has shown what until when.
+
+use super::class::{Class, ClassMistake};
+use super::exercise::Exercise;
+use super::result::{Attempt, Tries};
+use super::session::Session;
+use super::topic::{Level, Topic};
+use crate::document::document;
+use crate::trade::calendar::Date;
+
+document! {
+    /// The results of classes as their codes, and how long what was shown holds.
+    Register {
+        /// The codes.
+        codes: Vec<String>,
+        /// For how many months, as typed.
+        months: String = "12".into(),
+    }
+}
+
+/// The most months that a thing shown can hold.
+const MOST_MONTHS: u32 = 120;
+
+/// A line that was not taken.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Refused {
+    /// The line.
+    pub line: String,
+    /// Why.
+    pub why: ClassMistake,
+}
+
+/// A session and its exercises.
+pub type Made = (Session, Vec<Exercise>);
+
+/// Something that a person has shown.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Shown {
+    /// Initials.
+    pub initials: String,
+    /// What.
+    pub topic: Topic,
+    /// How hard it was.
+    pub level: Level,
+    /// When.
+    pub date: Date,
+    /// Until when it holds; none where no months are typed.
+    pub expires: Option<Date>,
+}
+
+impl Register {
+    /// Takes codes, one a line, each to the session that it belongs to; how many were taken, and the lines that
+    /// were not.
+    ///
+    /// * `sessions`: those that were handed out.
+    ///
+    /// ```
+    /// use brimline::practice::{ClassMistake, CodeMistake, Register};
+    /// let (taken, refused) = Register::default().take("brim 1no", &[]);
+    /// assert_eq!((taken, &refused[0].why), (0, &ClassMistake::Code(CodeMistake::Altered)));
+    /// ```
+    pub fn take(&mut self, text: &str, sessions: &[Session]) -> (usize, Vec<Refused>) {
+        let (mut taken, mut refused) = (0, Vec::new());
+        for line in text.lines().map(str::trim).filter(|line| !line.is_empty()) {
+            match self.one(line, sessions) {
+                Ok(code) => {
+                    taken += 1;
+                    self.codes.push(code);
+                }
+                Err(why) => refused.push(Refused { line: line.to_owned(), why }),
+            }
+        }
+        (taken, refused)
+    }
+
+    fn one(&self, line: &str, sessions: &[Session]) -> Result<String, ClassMistake> {
+        let attempt = Attempt::from_code(line).map_err(ClassMistake::Code)?;
+        let session = sessions.iter().find(|one| one.check() == attempt.session);
+        let session = session.ok_or(ClassMistake::OtherSession)?;
+        let code = attempt.to_code().map_err(ClassMistake::Code)?;
+        self.class(session).add(attempt).map(|()| code)
+    }
+
+    /// The results of one session.
+    pub fn class(&self, session: &Session) -> Class {
+        let check = session.check();
+        let mut class = Class::new(&check, usize::try_from(session.count).unwrap_or(usize::MAX));
+        for attempt in self.attempts().filter(|one| one.session == check) {
+            // What was taken once fits once more.
+            let _ = class.add(attempt);
+        }
+        class
+    }
+
+    fn attempts(&self) -> impl Iterator<Item = Attempt> {
+        self.codes.iter().filter_map(|code| Attempt::from_code(code).ok())
+    }
+
+    /// Whether there are results of the session with this check.
+    pub fn has(&self, check: &str) -> bool {
+        self.attempts().any(|one| one.session == check)
+    }
+
+    /// The people, by their initials, in the order in which they came.
+    pub fn people(&self) -> Vec<String> {
+        let mut out: Vec<String> = Vec::new();
+        for attempt in self.attempts() {
+            if !out.iter().any(|one| same(one, &attempt.initials)) {
+                out.push(attempt.initials);
+            }
+        }
+        out
+    }
+
+    /// Takes all results of a person out, of every session.
+    pub fn remove(&mut self, initials: &str) {
+        self.codes.retain(|code| !Attempt::from_code(code).is_ok_and(|one| same(&one.initials, initials)));
+    }
+
+    /// For how many months a thing shown holds; none where that is no whole number from 1 to 120.
+    pub fn holds_for(&self) -> Option<u32> {
+        self.months.trim().parse().ok().filter(|months| (1..=MOST_MONTHS).contains(months))
+    }
+
+    /// Who has shown what: every exercise of a topic right, at the first or a later try, in the latest session
+    /// that asked for it at that level. A later one with a wrong answer takes it away. That this is enough is
+    /// common practice, no source: a person who can judge it says who may work alone.
+    ///
+    /// * `sessions`: those that were handed out.
+    pub fn shown(&self, sessions: &[Made]) -> Vec<Shown> {
+        let mut out: Vec<(Shown, bool)> = Vec::new();
+        for attempt in self.attempts() {
+            let Some((session, exercises)) = sessions.iter().find(|(one, _)| one.check() == attempt.session)
+            else {
+                continue;
+            };
+            let Some(date) = Date::read(&attempt.date) else { continue };
+            for topic in &session.topics {
+                let own: Vec<bool> = (exercises.iter().zip(&attempt.marks))
+                    .filter(|(exercise, _)| exercise.topic == *topic)
+                    .map(|(_, mark)| !matches!(mark.tries, Tries::Open | Tries::Never))
+                    .collect();
+                if own.is_empty() {
+                    continue;
+                }
+                let right = own.iter().all(|right| *right);
+                let expires = self.holds_for().and_then(|months| date.months_later(months));
+                let initials = attempt.initials.clone();
+                let new = Shown { initials, topic: *topic, level: session.level, date, expires };
+                let before = out.iter_mut().find(|(one, _)| {
+                    same(&one.initials, &new.initials) && (one.topic, one.level) == (new.topic, new.level)
+                });
+                match before {
+                    // Of one day any wrong answer counts.
+                    Some((one, held)) if one.date == date => *held = *held && right,
+                    Some((one, _)) if one.date > date => {}
+                    Some(before) => *before = (new, right),
+                    None => out.push((new, right)),
+                }
+            }
+        }
+        out.into_iter().filter(|(_, right)| *right).map(|(shown, _)| shown).collect()
+    }
+}
+
+/// People are told apart by their initials.
+fn same(one: &str, other: &str) -> bool {
+    one.trim().to_lowercase() == other.trim().to_lowercase()
+}
