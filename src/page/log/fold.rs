@@ -7,7 +7,7 @@ use super::meta::{self, About, End, Ends, Gap, LOST};
 use super::{Trouble, tab};
 use crate::site::log::{Current, Folding, Id, Kind, Log, Record, View, When};
 use js_sys::Array;
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use std::rc::Rc;
 use wasm_bindgen::{JsCast, JsValue};
 
@@ -166,11 +166,12 @@ pub fn number(value: &JsValue) -> Option<u64> {
 
 /// Folds records that came into what is held: each is in the database already. Those that are in it stay as they are.
 pub async fn absorb(records: &[Record]) -> Result<(), Trouble> {
-    let mut fills = Vec::new();
+    // By id: what was corrected takes the place of what was first written.
+    let mut fills = BTreeMap::new();
     let (mut again, mut astray) = (BTreeSet::new(), Vec::new());
     for record in records {
         match record.kind {
-            Kind::Fill => fills.extend(Current::of(record, false)),
+            Kind::Fill => fills.extend(Current::of(record, false).map(|fill| (record.id(), fill))),
             _ => again.extend(Id::read(&record.of).map(|of| (of, record.id()))),
         }
     }
@@ -185,7 +186,8 @@ pub async fn absorb(records: &[Record]) -> Result<(), Trouble> {
             }
             match named.records() {
                 [fill, rest @ ..] if fill.kind == Kind::Fill => {
-                    fills.extend(folded(&whole, &of, fill, !rest.is_empty(), &mut astray).await?);
+                    let fill = folded(&whole, &of, fill, !rest.is_empty(), &mut astray).await?;
+                    fills.extend(fill.map(|fill| (of, fill)));
                 }
                 [] => astray.push(by),
                 _ => {}
@@ -193,6 +195,7 @@ pub async fn absorb(records: &[Record]) -> Result<(), Trouble> {
         }
     }
     if !(fills.is_empty() && astray.is_empty()) {
+        let fills = fills.into_values().collect();
         change(|held| put(Rc::make_mut(&mut held.view), fills, astray));
     }
     Ok(())
@@ -220,7 +223,7 @@ async fn folded(
     Ok(Some(current))
 }
 
-/// Puts fills where they stand by their time.
+/// Puts fills, each once, where they stand by their time.
 fn put(view: &mut View, fills: Vec<Current>, astray: Vec<Id>) {
     let mut new = Vec::new();
     for fill in fills {
@@ -236,8 +239,6 @@ fn put(view: &mut View, fills: Vec<Current>, astray: Vec<Id>) {
         _ => {
             view.fills.append(&mut new);
             view.fills.sort_by(Current::by_time);
-            // One fill may have been corrected twice.
-            view.fills.dedup_by(|one, other| one.id == other.id);
         }
     }
     for id in astray {
