@@ -73,6 +73,22 @@ test("two records of one number are shown, and both stay", async () => {
   assert.deepEqual(all, [...ours, ...theirs].map(canonical).sort());
 });
 
+test("a record that was edited in a file does not take the place of the true one", async () => {
+  const page = await open();
+  const records = made("station-1", 3);
+  await take(page, records);
+  const edited = structuredClone(records);
+  edited[1].fill.measured.si *= 2;
+  edited[2].words.who.text = "ZZ";
+  const { added } = await compared(page, file(edited));
+  assert.equal(added, "0");
+  assert.equal(await page.locator("[data-altered]").getAttribute("data-altered"), "2");
+  assert.match(await page.locator("[data-altered]").innerText(), /station-1\/2, station-1\/3/);
+  assert.equal(await page.locator('[name="log-take"]').count(), 0, "there is nothing to take");
+  await press(page, "log-leave");
+  assert.deepEqual(await kept(page), records);
+});
+
 test("what a file says was erased is erased here", async () => {
   const ours = made("cart-1", 3);
   const erasure = { device: "cart-1", number: 4, kind: "erasure", of: "cart-1/2", erased: ["who"], when: "2025-09-01T08:00:00+00:00", before: ours[2].own };

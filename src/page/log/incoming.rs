@@ -10,7 +10,7 @@ use crate::site::log::{
 };
 use crate::site::passing::Refusal;
 use js_sys::Array;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::rc::Rc;
 use wasm_bindgen::{JsCast, JsValue};
 
@@ -25,6 +25,8 @@ pub struct Incoming {
     pub erased: Vec<(Id, Part)>,
     /// Records that say different things under one device and number, here and in the file.
     pub conflicts: Vec<Conflict>,
+    /// Records of which one side has a copy that is not what was hashed: the one that is stands.
+    pub altered: Vec<Id>,
     /// The first record at which the file by itself does not hold.
     pub broken: Option<Broken>,
     /// Lines that are not taken.
@@ -56,6 +58,13 @@ pub enum NotCompared {
     Refused(Refusal),
     /// Our own could not be read.
     Trouble(Trouble),
+}
+
+impl Incoming {
+    /// Whether taking it would change anything.
+    pub fn brings(&self) -> bool {
+        !self.fresh.is_empty()
+    }
 }
 
 impl From<Trouble> for NotCompared {
@@ -176,9 +185,18 @@ fn held_to(
     let before: Vec<Record> = ours.iter().filter_map(|line| read(line).ok()).collect();
     let both = theirs.iter().map(|their| read(&text(their.bytes))).collect::<Result<Vec<_>, _>>()?;
     let merged = Log::of(before.iter().cloned().chain(both));
-    incoming.added += merged.records().len().saturating_sub(before.len());
-    incoming.conflicts.extend(merged.conflicts());
-    for record in merged.records() {
+    // Of copies with one hash the first is what was hashed, where any is; the others have no place of their own.
+    let mut owns = BTreeSet::new();
+    let (stand, altered): (Vec<_>, Vec<_>) = merged.records().iter().partition(|one| owns.insert(&one.own));
+    let had: BTreeSet<&String> = before.iter().map(|one| &one.own).collect();
+    incoming.added += stand.len().saturating_sub(had.len());
+    if !altered.is_empty() {
+        incoming.altered.push(id.clone());
+    }
+    if stand.len() > 1 {
+        incoming.conflicts.push(Conflict { id: id.clone(), records: stand.iter().copied().cloned().collect() });
+    }
+    for record in stand {
         // Blanked texts stay blanked; those that theirs still has come back only where nobody erased them.
         if !before.contains(record) {
             let about = (record.kind != Kind::Fill).then(|| super::fold::about(record, 0));

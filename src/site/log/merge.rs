@@ -2,7 +2,7 @@
 
 use super::chain::erased;
 use super::words::State;
-use super::{Id, Log, Part, Record, Words, digest, line};
+use super::{Id, Log, Part, Record, Words, line};
 use std::collections::BTreeMap;
 
 /// Records that say different things under one device and number.
@@ -116,7 +116,7 @@ fn distinct(records: Vec<Record>) -> Vec<Record> {
             None => whole.push(record),
         }
     }
-    whole.sort_by_cached_key(|record| (digest(record) != record.own, line(record)));
+    whole.sort_by_cached_key(|record| (!record.holds(), line(record)));
     whole
 }
 

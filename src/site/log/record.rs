@@ -1,6 +1,6 @@
 //! One record of the log.
 
-use super::{Fill, Id, Part, Seals, Words};
+use super::{Fill, Id, Part, Seals, State, Words, digest};
 use crate::coded::coded;
 use crate::document::shaped as document;
 use serde_json::{Map, Value};
@@ -52,6 +52,23 @@ document! {
 }
 
 impl Record {
+    /// Whether it is what was hashed, and each of its texts what was sealed or blank.
+    ///
+    /// ```
+    /// use brimline::site::log::{Fill, Log, Part, Stamp, Words};
+    /// let stamp = Stamp { device: "station-1", when: "2026-03-07T18:30:00Z", random: [7; 32] };
+    /// let mut log = Log::default();
+    /// log.fill(&stamp, Fill::default(), Words::default().with(Part::Who, "AB")).unwrap();
+    /// let mut record = log.records()[0].clone();
+    /// assert!(record.holds());
+    /// record.words.who.text = "CD".into();
+    /// assert!(!record.holds());
+    /// ```
+    pub fn holds(&self) -> bool {
+        digest(self) == self.own
+            && Part::ALL.iter().all(|part| self.words.state(*part, &self.seals) != State::Altered)
+    }
+
     /// Which record it is.
     pub fn id(&self) -> Id {
         Id::new(self.device.clone(), self.number)

@@ -381,6 +381,8 @@ log-conflicts = { $n ->
     [one] { $n } number has two records that say different things. Both are kept and shown.
    *[other] { $n } numbers have two records that say different things. Both are kept and shown.
  }
+log-file-altered = Here or in the file, these were changed after they were written: { $records }. The one that is as it was written stands, and the changed one is not taken.
+log-measured-told = measured { $text }
 log-conflict-table = Two records of one number
 log-column-record = Record
 log-column-one = One says

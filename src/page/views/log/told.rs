@@ -3,7 +3,7 @@
 use crate::page::log::Trouble;
 use crate::page::shared::Shared;
 use crate::page::views::site::refusal;
-use crate::site::log::{Broken, Current, Flaw, Kind, Record, When, Why};
+use crate::site::log::{Broken, Current, Fill, Flaw, Kind, Record, When, Why};
 use crate::words::Argument;
 
 /// A time as the clock on the wall had it, hours and minutes.
@@ -45,6 +45,8 @@ pub fn record(shared: &Shared, record: &Record) -> String {
             fill.product.name.to_string(),
             fill.machine.name.to_string(),
             fill.concentrate.text.to_string(),
+            measured(shared, fill),
+            record.words.who.text.clone(),
         ],
         _ => vec![
             moment(&record.when),
@@ -53,6 +55,12 @@ pub fn record(shared: &Shared, record: &Record) -> String {
         ],
     };
     parts.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(" · ")
+}
+
+/// What was measured out, where anybody did.
+fn measured(shared: &Shared, fill: &Fill) -> String {
+    let text = &fill.measured.text;
+    if text.is_empty() { String::new() } else { shared.tell("log-measured-told", &[("text", Argument::text(&**text))]) }
 }
 
 /// Tasks by their codes, in words.

@@ -6,7 +6,7 @@ use super::KeepProps;
 use crate::page::log::{self, Incoming, NotCompared, compare};
 use crate::page::shared::Shared;
 use crate::page::views::site::refusal;
-use crate::site::log::{Conflict, LineFlaw, Record};
+use crate::site::log::{Conflict, Id, LineFlaw, Record};
 use crate::words::Argument;
 use gloo::file::File;
 use gloo::file::callbacks::{FileReader, read_as_bytes};
@@ -115,7 +115,6 @@ fn compared(shared: &Shared, incoming: &Incoming, step: &UseStateHandle<Step>) -
         let step = step.clone();
         move || step.set(Step::Left)
     };
-    let brings = incoming.added > 0 || !incoming.erased.is_empty();
     html! {
         <div class="remark news" data-added={incoming.added.to_string()}>
             <p><strong>{ shared.tell("log-compared", &told) }</strong></p>
@@ -125,14 +124,26 @@ fn compared(shared: &Shared, incoming: &Incoming, step: &UseStateHandle<Step>) -
             if !incoming.erased.is_empty() {
                 <p>{ shared.tell("log-file-erases", &[("n", told::count(shared, incoming.erased.len()))]) }</p>
             }
+            if !incoming.altered.is_empty() {
+                <p class="mistake" data-altered={incoming.altered.len().to_string()}>
+                    { shared.tell("log-file-altered", &[("records", altered(&incoming.altered))]) }
+                </p>
+            }
             { flaws(shared, &incoming.flaws, incoming.more) }
             { conflicts(shared, &incoming.conflicts) }
             <div class="buttons">
-                if brings { { press(shared, "log-take", take) } }
+                if incoming.brings() { { press(shared, "log-take", take) } }
                 { press(shared, "log-leave", leave) }
             </div>
         </div>
     }
+}
+
+/// The first of them by name.
+fn altered(all: &[Id]) -> Argument {
+    let more = if all.len() > SHOWN { ", …" } else { "" };
+    let names: Vec<String> = all.iter().take(SHOWN).map(ToString::to_string).collect();
+    Argument::text(format!("{}{more}", names.join(", ")))
 }
 
 fn flaws(shared: &Shared, flaws: &[LineFlaw], more: usize) -> Html {
