@@ -194,7 +194,9 @@ fn held_to(
         incoming.altered.push(id.clone());
     }
     if stand.len() > 1 {
-        incoming.conflicts.push(Conflict { id: id.clone(), records: stand.iter().copied().cloned().collect() });
+        incoming
+            .conflicts
+            .push(Conflict { id: id.clone(), records: stand.iter().copied().cloned().collect() });
     }
     for record in stand {
         // Blanked texts stay blanked; those that theirs still has come back only where nobody erased them.

@@ -261,6 +261,8 @@ ask-doses-ranges = Distance from the fill before
 ask-doses-legend = Thin line: the mean. Broken lines: the limits. A ring with a number stands out; the table says why.
 ask-doses-table = The fills on the chart
 ask-constant = { $symbol } = { $value }
+remark-log-doses-high = On average they got { $mean } of the plan: too much, fill after fill. That they scatter evenly does not make it right.
+remark-log-doses-low = On average they got { $mean } of the plan: too little, fill after fill. That they scatter evenly does not make it right.
 remark-log-doses-none = No fill has both a planned and a measured amount.
 remark-log-doses = Of { $known } measured fills { $within } were within a tenth of the plan, { $over } above and { $under } below.
 remark-log-chart-few = A chart needs { $fewest } measured fills; there are { $n }.
@@ -381,6 +383,8 @@ log-conflicts = { $n ->
     [one] { $n } number has two records that say different things. Both are kept and shown.
    *[other] { $n } numbers have two records that say different things. Both are kept and shown.
  }
+log-stock-all = All fills count here, whatever is chosen above: every machine draws on the same shelf.
+log-erase-texts = Erase its words
 log-file-altered = Here or in the file, these were changed after they were written: { $records }. The one that is as it was written stands, and the changed one is not taken.
 log-measured-told = measured { $text }
 log-conflict-table = Two records of one number
@@ -438,7 +442,7 @@ log-erase-found = { $n ->
     [one] { $n } record names { $who }.
    *[other] { $n } records name { $who }.
  }
-log-erase-warning = Erasing cannot be undone. It does not reach backups that were saved before, nor other devices until they open a new backup. Notes may name somebody as well; correct those by hand.
+log-erase-warning = Erasing cannot be undone. It does not reach backups that were saved before, nor other devices until they open a new backup. Notes of others may name somebody as well: unfold such a fill in the list, and erase its words there.
 log-erase-do = Erase them for good
 log-erase-leave = Keep them
 log-erase-done = { $n ->

@@ -131,6 +131,12 @@ fn say(told: &mut Told, lines: Option<Limits>, points: &[Point], [known, within,
             .value("n", count(points.len()))
             .value("run", count(RUN)),
     );
+    // Three standard errors of the mean, of the scatter that the limits rest on.
+    let doubt = (lines.upper - lines.centre) / (points.len() as f64).sqrt();
+    if (lines.centre - 1.0).abs() > doubt {
+        let code = if lines.centre > 1.0 { "remark-log-doses-high" } else { "remark-log-doses-low" };
+        answer.remark(Remark::new(code, Weight::Warn).value("mean", percent(lines.centre)));
+    }
     if points.len() < FEW {
         let few = Remark::new("remark-log-chart-estimate", Weight::Assumed);
         answer.remark(few.value("n", count(points.len())));

@@ -13,18 +13,22 @@ use crate::form::log::asked::Told;
 use crate::page::components::workings;
 use crate::page::shared::Shared;
 use crate::site::log::Current;
+use crate::site::log::questions::Filter;
 use yew::prelude::*;
 
 /// All questions, of the fills that are looked at.
 pub fn asked(seen: &Seen) -> Html {
     let filter = seen.draft.sought.filter();
     let fills: Vec<&Current> = filter.of(&seen.held.view.fills).collect();
+    // Every machine draws on the same shelf: no filter narrows it.
+    let everything = Filter::default();
+    let all: Vec<&Current> = everything.of(&seen.held.view.fills).collect();
     html! {
         <>
             { uses::uses(seen, &fills) }
             { doses::doses(seen, &fills) }
             { costs::costs(seen, &fills) }
-            { shelf::shelf(seen, &fills) }
+            { shelf::shelf(seen, &all) }
             { drifts::drifts(seen, &fills) }
             { undone::undone(seen, &fills) }
         </>

@@ -2,9 +2,9 @@
 
 use super::fields::press;
 use super::{Seen, form, told};
-use crate::page::log::history;
+use crate::page::log::{self, history};
 use crate::page::shared::Shared;
-use crate::site::log::{Checklist, Current, Deviation, Fill, Id, Kind, Part, Record, State};
+use crate::site::log::{Checklist, Current, Deviation, Fill, Id, Kind, Part, Record, State, Words};
 use crate::words::Argument;
 use yew::prelude::*;
 
@@ -23,11 +23,15 @@ pub fn History(props: &HistoryProps) -> Html {
     let HistoryProps { seen, id } = props;
     let shared = &seen.shared;
     let records = use_state(Vec::<Record>::new);
+    let asks = use_state(|| false);
     {
         let records = records.clone();
         let one = form::found(seen, &id.to_string());
         // It is read again when it was corrected.
-        let of = (id.clone(), one.map(|one| (one.corrections.clone(), one.who.clone(), one.notes.clone())));
+        let of = (
+            id.clone(),
+            one.map(|one| (one.corrections.clone(), one.who.clone(), one.reason.clone(), one.notes.clone())),
+        );
         use_effect_with(of, move |(id, _)| {
             let id = id.clone();
             yew::platform::spawn_local(async move { records.set(history(&id).await) });
@@ -38,15 +42,46 @@ pub fn History(props: &HistoryProps) -> Html {
         let (shared, one) = (shared.clone(), one.clone());
         move || form::open(&shared, &one)
     };
+    let ask = |wanted: bool| {
+        let asks = asks.clone();
+        move || asks.set(wanted)
+    };
+    let erase = {
+        let (asks, texts) = (asks.clone(), written(&records));
+        move || {
+            asks.set(false);
+            for (id, parts) in &texts {
+                log::erase(id.clone(), parts.clone(), Words::default());
+            }
+        }
+    };
     html! {
         <>
             <h3>{ told::title(shared, one) }</h3>
             { now(shared, one) }
             <h3>{ shared.say("log-history") }</h3>
             <ol class="plain history">{ for records.iter().map(|record| html! { <li>{ past(shared, record) }</li> }) }</ol>
-            <div class="buttons">{ press(shared, "log-correct", open) }</div>
+            <div class="buttons">
+                { press(shared, "log-correct", open) }
+                if !shared.locked && !written(&records).is_empty() && !*asks { { press(shared, "log-erase-texts", ask(true)) } }
+            </div>
+            if *asks {
+                <div class="remark" role="alert" data-remark="log-erase">
+                    <p>{ shared.say("log-erase-warning") }</p>
+                    <div class="buttons">{ press(shared, "log-erase-do", erase) }{ press(shared, "log-erase-leave", ask(false)) }</div>
+                </div>
+            }
         </>
     }
+}
+
+/// Whatever people wrote in their own words, record by record.
+fn written(records: &[Record]) -> Vec<(Id, Vec<Part>)> {
+    let parts = |record: &Record| -> Vec<Part> {
+        Part::ALL.iter().copied().filter(|part| !record.words.get(*part).text.is_empty()).collect()
+    };
+    let all = records.iter().map(|record| (record.id(), parts(record)));
+    all.filter(|(_, parts)| !parts.is_empty()).collect()
 }
 
 fn pairs(all: Vec<(String, String)>) -> Html {

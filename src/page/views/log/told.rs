@@ -60,7 +60,11 @@ pub fn record(shared: &Shared, record: &Record) -> String {
 /// What was measured out, where anybody did.
 fn measured(shared: &Shared, fill: &Fill) -> String {
     let text = &fill.measured.text;
-    if text.is_empty() { String::new() } else { shared.tell("log-measured-told", &[("text", Argument::text(&**text))]) }
+    if text.is_empty() {
+        String::new()
+    } else {
+        shared.tell("log-measured-told", &[("text", Argument::text(&**text))])
+    }
 }
 
 /// Tasks by their codes, in words.

@@ -12,6 +12,7 @@ use crate::page::keep::{log_draft::change, today};
 use crate::page::shared::Shared;
 use crate::page::views::table;
 use crate::site::log::Current;
+use crate::site::log::questions::Filter;
 use crate::trade::stock::DAY;
 use crate::units::Kind;
 use crate::words::Argument;
@@ -42,6 +43,7 @@ pub fn shelf(seen: &Seen, fills: &[&Current]) -> Html {
         &found.told,
         html! {
             <>
+                if draft.sought.filter() != Filter::default() { <p class="hint">{ shared.say("log-stock-all") }</p> }
                 { for found.rows.iter().enumerate().map(|(index, row)| count(shared, draft, index + 1, row)) }
                 if !drawn.is_empty() {
                     { bars(&shared.say("ask-stock-picture"), &drawn) }
