@@ -266,9 +266,9 @@ practice-up = Up
 practice-down = Down
 practice-up-of = Up: { $what }
 practice-down-of = Down: { $what }
-practice-drawing = A cup with { $dose } of product, one step is { $step }. Beside it a tank of { $tank } filled to { $total }. The dark layer in the tank is the product, 1 part to { $ratio } parts of water.
+practice-drawing = A cup with { $dose } of product, one step is { $step }. Beside it a tank of { $tank } filled to { $total }. The layer at the bottom of the tank is the product, 1 part to { $ratio } parts of water.
 practice-drawing-cup = Product
-practice-picture-ratio = This is 1 to { $ratio }. The dark layer at the bottom of the tank is all the product in it.
+practice-picture-ratio = This is 1 to { $ratio }. The layer at the bottom of the tank is all the product in it.
 practice-picture-half = One step of your cup is { $step }. Half a step less gives 1 to { $less }. Half a step more gives 1 to { $more }.
 
 ## The result
