@@ -310,11 +310,11 @@ fn the_chart_has_the_handbooks_limits() {
     ] {
         assert!((percent(name) - printed).abs() < 5.001e-5, "{name} {} is not {printed}", percent(name));
     }
-    // All of them are far below the plan, and steady there.
+    // All of them are far below the plan, and steady there: both are said.
     assert_eq!((found.within, found.over, found.under), (0, 0, 10));
     assert_eq!(
         codes(&found.told.answer.remarks),
-        ["remark-log-doses", "remark-log-chart-steady", "remark-log-chart-estimate"]
+        ["remark-log-doses", "remark-log-chart-steady", "remark-log-doses-low", "remark-log-chart-estimate"]
     );
     assert!(doses(&made(&rates[..FEWEST - 1])).limits.is_none(), "too few for a chart");
     let jump = [100.0, 101.0, 100.0, 101.0, 100.0, 101.0, 100.0, 101.0, 100.0, 160.0];
