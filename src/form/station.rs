@@ -50,7 +50,7 @@ pub struct Done {
 }
 
 /// The strength to have, and what governs it.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Debug)]
 struct Aimed {
     tank: Volume,
     strength: VolumeFraction,
@@ -60,6 +60,8 @@ struct Aimed {
     allowed: Window<VolumeFraction>,
     /// The most that the label allows.
     most: VolumeFraction,
+    /// What is said of these rules beside Fill.
+    rules: Rules,
 }
 
 /// Works out what a full tank should hold; mistakes are noted.
@@ -76,7 +78,14 @@ fn aimed(out: &mut Outcome, typed: &Typed, marks: Marks) -> Option<Aimed> {
     }
     let window = Window { low: share(governed.window.low), high: share(governed.window.high) };
     let allowed = rules.allowed(tank, typed.product().is_some_and(Product::disinfects));
-    Some(Aimed { tank, strength: share(governed.dose), window, allowed, most: share(asked.high) })
+    let (strength, most) = (share(governed.dose), share(asked.high));
+    Some(Aimed { tank, strength, window, allowed, most, rules })
+}
+
+/// What Fill says beside the same strength, for a tank that is full to `level` in the end.
+fn beside(out: &mut Outcome, typed: &Typed, aimed: &Aimed, level: Volume, marks: Marks) {
+    let fill = Extent { level, ..Extent::full(aimed.tank) };
+    super::fill::beside(out, typed, &aimed.rules, fill, marks);
 }
 
 /// A volume in the tank, as a share of it or as it is; mistakes are noted.
@@ -95,7 +104,7 @@ fn acts(
     typed: &Typed,
     work: Work,
     found: Content,
-    aimed: Aimed,
+    aimed: &Aimed,
     marks: Marks,
 ) -> Vec<Act> {
     let mut acts = Vec::new();

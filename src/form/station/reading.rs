@@ -2,7 +2,7 @@
 
 use super::{Done, Method, aimed};
 use crate::answer::{Formula, Remark, Value, Weight};
-use crate::form::rules::{active, ppm};
+use crate::form::rules::{Extent, active, ppm};
 use crate::form::{Field, Outcome, Typed, What, names};
 use crate::number::{self, Marks};
 use crate::trade::actives::in_solution;
@@ -57,6 +57,7 @@ pub fn work(typed: &Typed, marks: Marks) -> Done {
         out.answer.figure(names::STATION_RATIO, Value::plain(reading.strength.parts_of_water(), Kind::Ratio));
     }
     let Some(aimed) = aimed else { return done };
+    out.answer.remarks.extend(aimed.rules.partings(Extent::full(aimed.tank)));
     // A label with one number holds no reading: the tolerance of a rescue gives it room.
     let window = if aimed.window.is_point() { with_tolerance(aimed.window, TOLERANCE) } else { aimed.window };
     let code = match reading.supports(window) {
