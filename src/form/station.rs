@@ -9,11 +9,12 @@ mod asked;
 pub use asked::{Job, Method, Mishap, Rest, Station};
 
 use super::rules::{Extent, Rules, read_label};
-use super::{Field, Outcome, Typed, What, names};
+use super::site::proof::served;
+use super::{Field, Outcome, Typed, What, cautions, names};
 use crate::answer::{Remark, Value, Weight};
 use crate::limits;
 use crate::number::Marks;
-use crate::site::Product;
+use crate::site::{Machine, Product};
 use crate::trade::label::Window;
 use crate::trade::measure::{Rounded, round_to};
 use crate::trade::top_up::{Content, Work};
@@ -38,6 +39,8 @@ pub enum Act {
     Concentrate(Volume, Option<Rounded>),
     /// Nothing: it is right.
     Nothing,
+    /// Take a machine that the standard is for, and empty and rinse this one.
+    OtherMachine,
 }
 
 /// What a job ends in.
@@ -47,6 +50,28 @@ pub struct Done {
     pub outcome: Outcome,
     /// What to do, in order.
     pub acts: Vec<Act>,
+}
+
+/// Whether nothing but standards is gone by, and the one that is in force is not for this machine.
+fn barred(typed: &Typed) -> bool {
+    typed.ask.held && typed.left_out().is_some()
+}
+
+/// What a job that makes a solution ends in there, whatever was typed: no amount, and one thing to do.
+fn instead(typed: &Typed, marks: Marks) -> Option<Done> {
+    let mut done = Done { acts: vec![Act::OtherMachine], ..Done::default() };
+    done.outcome.answer.remarks = cautions::remarks(typed, marks);
+    barred(typed).then_some(done)
+}
+
+/// The same remark beside what is no amount, where it stands in the way of nothing.
+fn left_out(typed: &Typed) -> Option<Remark> {
+    cautions::left_out(typed).map(|remark| Remark { weight: Weight::Warn, ..remark })
+}
+
+/// The machines in use that the standard in force is for, where it is not for the one asked about.
+pub fn others(typed: &Typed) -> Vec<&Machine> {
+    typed.left_out().map(|(standard, _)| served(typed, standard).collect()).unwrap_or_default()
 }
 
 /// The strength to have, and what governs it.

@@ -1,6 +1,6 @@
 //! Read the strength: from what an instrument shows to what it can decide.
 
-use super::{Done, Method, aimed};
+use super::{Act, Done, Method, aimed, barred, left_out};
 use crate::answer::{Formula, Remark, Value, Weight};
 use crate::form::rules::{Extent, active, ppm};
 use crate::form::{Field, Outcome, Typed, What, names};
@@ -36,7 +36,14 @@ const METER: f64 = 0.01;
 pub fn work(typed: &Typed, marks: Marks) -> Done {
     let mut done = Done::default();
     let out = &mut done.outcome;
-    let aimed = aimed(out, typed, marks);
+    out.answer.remarks.extend(left_out(typed));
+    // What it holds can be told in any machine; what to do about it cannot.
+    let aimed = if barred(typed) {
+        done.acts.push(Act::OtherMachine);
+        None
+    } else {
+        aimed(out, typed, marks)
+    };
     let Some(reading) = read(out, typed, marks) else { return done };
     let bounds = reading.bounds();
     let percent = |strength: VolumeFraction| Value::new(strength, Kind::Percent);

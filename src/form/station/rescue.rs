@@ -1,7 +1,7 @@
 //! Put right: too much, too little, forgotten, or the wrong product.
 
 use super::top_up::after;
-use super::{Act, Aimed, Done, Mishap, acts, aimed, beside, reading, volume_in};
+use super::{Act, Aimed, Done, Mishap, acts, aimed, barred, beside, instead, left_out, reading, volume_in};
 use crate::answer::{Fact, Remark, Value, Weight};
 use crate::chemistry::pairs::{self, Severity};
 use crate::form::cautions::mixing::meet;
@@ -33,7 +33,15 @@ pub fn work(typed: &Typed, marks: Marks) -> Done {
     let out = &mut done.outcome;
     let mishap = typed.ask.station.mishap;
     if mishap == Mishap::WrongProduct {
+        // What two products do to each other stands before what a standard says of the machine.
         done.acts = other_product(out, typed);
+        done.outcome.answer.remarks.extend(left_out(typed));
+        if barred(typed) && done.acts.last() == Some(&Act::Rinse) {
+            done.acts.push(Act::OtherMachine);
+        }
+        return done;
+    }
+    if let Some(done) = instead(typed, marks) {
         return done;
     }
     let Some(aimed) = aimed(out, typed, marks) else { return done };

@@ -1,6 +1,6 @@
 //! Top up: what is left, and what to add.
 
-use super::{Act, Aimed, Done, Rest, acts, aimed, beside, reading, volume_in};
+use super::{Act, Aimed, Done, Rest, acts, aimed, beside, instead, reading, volume_in};
 use crate::answer::{Remark, Value, Weight};
 use crate::form::{Field, Outcome, Typed, What, names};
 use crate::number::Marks;
@@ -19,6 +19,9 @@ use crate::units::{Kind, Quantity, Volume, VolumeFraction};
 /// assert!((dose - 0.75 * 0.037_854_117_84 / 65.0).abs() < 1e-15);
 /// ```
 pub fn work(typed: &Typed, marks: Marks) -> Done {
+    if let Some(done) = instead(typed, marks) {
+        return done;
+    }
     let mut done = Done::default();
     let out = &mut done.outcome;
     let Some(aimed) = aimed(out, typed, marks) else { return done };
