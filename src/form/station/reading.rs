@@ -55,7 +55,7 @@ pub fn work(typed: &Typed, marks: Marks) -> Done {
     if high == bounds.high {
         out.answer.figure(names::STATION_STRENGTH_HIGH, percent(bounds.high));
     }
-    if matches!(typed.ask.station.method, Method::Strip | Method::Drops)
+    if typed.ask.station.method.counts_active()
         && let Some(concentrate) = active(out, typed, marks)
     {
         out.answer.figure(names::STATION_ACTIVE, ppm(in_solution(reading.strength, concentrate)));
