@@ -190,7 +190,7 @@ fn remarks_with(typed: &Typed, on_floor: &dyn Fn(&Product, &Floor) -> FloorVerdi
 
 /// What a standard in force that is not for this machine says of it. Where nothing but standards is gone by there is
 /// no amount then, and reading makes none.
-fn left_out(typed: &Typed) -> Option<Remark> {
+pub(super) fn left_out(typed: &Typed) -> Option<Remark> {
     let (standard, reason) = typed.left_out()?;
     let weight = if typed.ask.held { Weight::Stop } else { Weight::Warn };
     let version = Value::plain(f64::from(standard.version), Kind::Count);

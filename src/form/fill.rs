@@ -119,6 +119,16 @@ pub(in crate::form) fn unsure(typed: &Typed, marks: Marks) -> Fill {
     fill
 }
 
+/// What Fill says beside a dose that keeps these rules, for the other jobs that make the same solution: where the rules
+/// part, how long it must stay wet, what it does here, and the standard in force.
+pub(in crate::form) fn beside(out: &mut Outcome, typed: &Typed, rules: &Rules, fill: Extent, marks: Marks) {
+    out.answer.remarks.extend(rules.partings(fill));
+    actives::contact(out, typed, marks);
+    out.answer.remarks.extend(cautions::remarks(typed, marks));
+    out.answer.remarks.extend(standard_remark(typed));
+    let_pass::note(&mut out.answer.remarks, typed);
+}
+
 /// The standard in force for the floor: that it holds, or that it asks for another product.
 fn standard_remark(typed: &Typed) -> Option<Remark> {
     let (product, floor) = (typed.product()?, typed.floor()?);
@@ -235,7 +245,7 @@ fn dose(out: &mut Outcome, job: &Job) -> Option<Governed> {
     }
     strength::steps(out, job, governed);
     figures(out, total, governed);
-    windows::note(out, job, governed);
+    windows::note(out, job);
     Some(governed)
 }
 

@@ -1,6 +1,8 @@
 //! The rules for the concentrate of one fill: the label, a minimum by law, the site's standard, the
 //! machine.
 
+mod parting;
+
 use super::{Field, Filling, Outcome, Typed, What};
 use crate::answer::{Remark, Value, Weight};
 use crate::limits;

@@ -9,11 +9,12 @@ mod asked;
 pub use asked::{Job, Method, Mishap, Rest, Station};
 
 use super::rules::{Extent, Rules, read_label};
-use super::{Field, Outcome, Typed, What, names};
+use super::site::proof::served;
+use super::{Field, Outcome, Typed, What, cautions, names};
 use crate::answer::{Remark, Value, Weight};
 use crate::limits;
 use crate::number::Marks;
-use crate::site::Product;
+use crate::site::{Machine, Product};
 use crate::trade::label::Window;
 use crate::trade::measure::{Rounded, round_to};
 use crate::trade::top_up::{Content, Work};
@@ -38,6 +39,8 @@ pub enum Act {
     Concentrate(Volume, Option<Rounded>),
     /// Nothing: it is right.
     Nothing,
+    /// Take a machine that the standard is for, and empty and rinse this one.
+    OtherMachine,
 }
 
 /// What a job ends in.
@@ -49,8 +52,30 @@ pub struct Done {
     pub acts: Vec<Act>,
 }
 
+/// Whether nothing but standards is gone by, and the one that is in force is not for this machine.
+fn barred(typed: &Typed) -> bool {
+    typed.ask.held && typed.left_out().is_some()
+}
+
+/// What a job that makes a solution ends in there, whatever was typed: no amount, and one thing to do.
+fn instead(typed: &Typed, marks: Marks) -> Option<Done> {
+    let mut done = Done { acts: vec![Act::OtherMachine], ..Done::default() };
+    done.outcome.answer.remarks = cautions::remarks(typed, marks);
+    barred(typed).then_some(done)
+}
+
+/// The same remark beside what is no amount, where it stands in the way of nothing.
+fn left_out(typed: &Typed) -> Option<Remark> {
+    cautions::left_out(typed).map(|remark| Remark { weight: Weight::Warn, ..remark })
+}
+
+/// The machines in use that the standard in force is for, where it is not for the one asked about.
+pub fn others(typed: &Typed) -> Vec<&Machine> {
+    typed.left_out().map(|(standard, _)| served(typed, standard).collect()).unwrap_or_default()
+}
+
 /// The strength to have, and what governs it.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Debug)]
 struct Aimed {
     tank: Volume,
     strength: VolumeFraction,
@@ -60,6 +85,8 @@ struct Aimed {
     allowed: Window<VolumeFraction>,
     /// The most that the label allows.
     most: VolumeFraction,
+    /// What is said of these rules beside Fill.
+    rules: Rules,
 }
 
 /// Works out what a full tank should hold; mistakes are noted.
@@ -76,7 +103,14 @@ fn aimed(out: &mut Outcome, typed: &Typed, marks: Marks) -> Option<Aimed> {
     }
     let window = Window { low: share(governed.window.low), high: share(governed.window.high) };
     let allowed = rules.allowed(tank, typed.product().is_some_and(Product::disinfects));
-    Some(Aimed { tank, strength: share(governed.dose), window, allowed, most: share(asked.high) })
+    let (strength, most) = (share(governed.dose), share(asked.high));
+    Some(Aimed { tank, strength, window, allowed, most, rules })
+}
+
+/// What Fill says beside the same strength, for a tank that is full to `level` in the end.
+fn beside(out: &mut Outcome, typed: &Typed, aimed: &Aimed, level: Volume, marks: Marks) {
+    let fill = Extent { level, ..Extent::full(aimed.tank) };
+    super::fill::beside(out, typed, &aimed.rules, fill, marks);
 }
 
 /// A volume in the tank, as a share of it or as it is; mistakes are noted.
@@ -95,7 +129,7 @@ fn acts(
     typed: &Typed,
     work: Work,
     found: Content,
-    aimed: Aimed,
+    aimed: &Aimed,
     marks: Marks,
 ) -> Vec<Act> {
     let mut acts = Vec::new();

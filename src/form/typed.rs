@@ -9,6 +9,7 @@ use crate::site::{
     Area, Entry, Finish, Floor, Machine, Measure, Product, Record, Site, Standard, Standing, Trial, demo,
 };
 use crate::trade::governing::Aim;
+use crate::trade::label;
 use crate::units::System;
 
 /// The version of [`Typed`] as it is written now.
@@ -259,6 +260,14 @@ impl Typed {
     /// The standard that governs the question: in force for its floor and product, and for its machine.
     pub fn governing(&self) -> Option<&Standard> {
         self.standard_here().filter(|_| self.left_out().is_none())
+    }
+
+    /// Whether nothing but standards is gone by, and the one in force gives one number: there is no range to choose in.
+    pub fn is_fixed(&self) -> bool {
+        let one = |standard: &Standard| {
+            label::read(&standard.dilution, standard.system).is_ok_and(|label| !label.rule.is_range())
+        };
+        self.ask.held && self.standard_here().is_some_and(one)
     }
 
     /// What the site's own rule asks of the product asked about on the floor asked about, written as labels are:

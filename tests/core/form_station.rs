@@ -1,10 +1,10 @@
 //! The jobs at the fill station beside a plain fill, from what was typed to what to do. Worked by
 //! hand; the volumes are exact by NIST SP 811, Appendix B: 1 gal = 128 fl oz.
 
-use brimline::answer::Weight;
+use brimline::answer::{Remark, Weight};
 use brimline::form::action::{Line, Shelf, reduce};
 use brimline::form::station::{Act, Done, Job, Method, Mishap, Rest, reading, rescue, top_up};
-use brimline::form::{Action, Field, Typed, What, names};
+use brimline::form::{Action, Field, Typed, What, fill, names};
 use brimline::number::Marks;
 use brimline::trade::label::LabelMistake;
 use brimline::trade::reading::ReadingMistake;
@@ -223,6 +223,51 @@ fn foam_stops_every_job() {
     ] {
         assert!(done.outcome.answer.remarks.iter().any(|remark| remark.weight == Weight::Stop));
     }
+}
+
+/// What Fill warns of at the same strength, the other jobs warn of in the same figures. The self-driving machine takes
+/// 6 fl oz at the most; its 10 gal at 1 to 64 ask for 19.69. A label of 1 to 64 keeps the rules of a ride-on.
+#[test]
+fn a_machine_that_weakens_the_label_is_told_by_every_job() {
+    let machine = |id: &str| Action::Pick(Shelf::Machine, id.into());
+    let of = |done: &[Remark]| -> Vec<Remark> {
+        done.iter().filter(|one| one.code.starts_with("remark-clash-")).cloned().collect()
+    };
+    let tried = |id: &str, level: &str| {
+        let typed = after([
+            machine(id),
+            Action::Method(Method::Refractometer),
+            write(Field::Level, level),
+            write(Field::Left, "25"),
+            write(Field::PutIn, "0.5"),
+            write(Field::Brix, "1"),
+            write(Field::PerBrix, "0.5"),
+        ]);
+        let filled = fill::work(&typed, Marks::POINT).outcome.answer.remarks;
+        let top = top_up::work(&typed, Marks::POINT).outcome.answer.remarks;
+        let right = rescue::work(&typed, Marks::POINT).outcome.answer.remarks;
+        let read = reading::work(&typed, Marks::POINT).outcome.answer.remarks;
+        (of(&filled), of(&top), of(&right), of(&read))
+    };
+    let (filled, top, right, read) = tried("self-driving", "100");
+    assert_eq!(filled.iter().map(|one| one.code).collect::<Vec<_>>(), ["remark-clash-machine"]);
+    assert_eq!((&top, &read), (&filled, &filled));
+    assert_eq!(right.iter().map(|one| one.code).collect::<Vec<_>>(), ["remark-clash-machine"]);
+    let (filled, top, _, _) = tried("self-driving", "50");
+    assert_eq!((top.len(), &top), (1, &filled));
+    assert_eq!(tried("ride-on", "100"), (vec![], vec![], vec![], vec![]));
+}
+
+/// A disinfectant that is topped up must stay wet as long as one that is filled.
+#[test]
+fn a_top_up_tells_the_contact_time_as_fill_does() {
+    let typed = after([Action::Pick(Shelf::Product, "quat".into())]);
+    let of = |remarks: Vec<Remark>| {
+        remarks.into_iter().filter(|one| one.code.starts_with("remark-contact")).collect::<Vec<_>>()
+    };
+    let filled = of(fill::work(&typed, Marks::POINT).outcome.answer.remarks);
+    assert_eq!(filled.len(), 1);
+    assert_eq!(of(top_up::work(&typed, Marks::POINT).outcome.answer.remarks), filled);
 }
 
 proptest! {

@@ -158,3 +158,42 @@ fn every_measure_that_a_device_offers_reads() {
         }
     }
 }
+
+/// What the concentrate holds stands in the product's record: on a device nobody can type it, so no reading that counts
+/// it is asked there.
+#[test]
+fn a_reading_that_nobody_can_count_gives_way_on_a_device() {
+    use brimline::form::site::in_force::uncounted;
+    use brimline::form::station::{Method, reading};
+    let typed = published(draft("vinyl", "neutral", "1:64"), "2026-01-06");
+    let method = |typed: &Typed, method: Method| {
+        let typed = after(typed.clone(), [Action::Method(method)]);
+        held_to_standards(&typed, Marks::POINT).ask.station.method
+    };
+    for counts in [Method::Strip, Method::Drops] {
+        assert_eq!(method(&typed, counts), Method::Refractometer);
+    }
+    assert_eq!(method(&typed, Method::Catch), Method::Catch);
+    let missing = |typed: &Typed| {
+        let troubles = reading::work(typed, Marks::POINT).outcome.troubles;
+        troubles.iter().any(|one| !Field::STATION.iter().any(|(field, _)| field.name() == one.name))
+    };
+    assert!(missing(&typed) && !missing(&held_to_standards(&typed, Marks::POINT)));
+    let pick = Action::Pick(Shelf::Product, "neutral".into());
+    let known = after(
+        typed,
+        [pick, Action::Write(Field::Active, "5".into()), Action::Unit(Field::Active, "percent_wv".into())],
+    );
+    assert!(uncounted(&known, Marks::POINT).is_none());
+    assert_eq!(method(&known, Method::Strip), Method::Strip);
+}
+
+#[test]
+fn a_standard_with_one_number_leaves_no_range_to_choose_in() {
+    let fixed = |dilution: &str| {
+        let typed = published(draft("vinyl", "neutral", dilution), "2026-01-06");
+        (typed.is_fixed(), held_to_standards(&typed, Marks::POINT).is_fixed())
+    };
+    assert_eq!(fixed("1:64"), (false, true));
+    assert_eq!(fixed("1:64 to 1:128"), (false, false));
+}

@@ -11,6 +11,7 @@ use brimline::form::site::in_force::held_to_standards;
 use brimline::form::site::proof::prove;
 use brimline::form::site::references::referrers;
 use brimline::form::site::{Act, changed_since, may_go};
+use brimline::form::station::{Act as Do, Done, Method, Mishap, others, reading, rescue, top_up};
 use brimline::form::{Action, Field, Typed, fill, names};
 use brimline::number::Marks;
 use proptest::prelude::*;
@@ -98,6 +99,64 @@ fn fill_warns_and_a_device_set_to_its_standards_gives_no_amount() {
     assert_eq!(told(&held_to_standards(&other, Marks::POINT)), (None, false));
     // An answer that was saved there and is opened elsewhere is held by nothing.
     assert!(!after(other, [Action::Replace(Box::new(held))]).ask.held);
+}
+
+/// Every job of the fill station says it, and where nothing but standards is gone by there is one thing to do, whatever
+/// was typed.
+#[test]
+fn every_job_says_it_and_a_device_set_to_its_standards_gives_no_step() {
+    let typed = published(leaving("walk-behind", WHY), "2026-02-01");
+    let pick = |shelf: Shelf, id: &str| Action::Pick(shelf, id.to_owned());
+    let write = |field: Field, text: &str| Action::Write(field, text.to_owned());
+    let typed = after(
+        typed,
+        [
+            pick(Shelf::Machine, "walk-behind"),
+            pick(Shelf::Floor, "vinyl"),
+            pick(Shelf::Product, "neutral"),
+            Action::Method(Method::Refractometer),
+            write(Field::Left, "50"),
+            write(Field::PutIn, "40"),
+            write(Field::Brix, "2"),
+            write(Field::PerBrix, "0.5"),
+        ],
+    );
+    let weight = |done: &Done| {
+        done.outcome.answer.remarks.iter().find(|one| one.code == LEFT_OUT).map(|one| one.weight)
+    };
+    let jobs =
+        |typed: &Typed| [top_up::work, rescue::work, reading::work].map(|work| work(typed, Marks::POINT));
+    for done in jobs(&typed) {
+        assert_eq!(weight(&done), Some(Weight::Warn));
+        assert!(!done.acts.contains(&Do::OtherMachine));
+    }
+    let held = held_to_standards(&typed, Marks::POINT);
+    let [top, right, read] = jobs(&held);
+    for done in [&top, &right] {
+        assert_eq!((weight(done), done.acts.as_slice()), (Some(Weight::Stop), &[Do::OtherMachine][..]));
+    }
+    assert_eq!(
+        others(&held).iter().map(|one| one.id.as_str()).collect::<Vec<_>>(),
+        ["self-driving", "ride-on"]
+    );
+    // It may be read, and what was read asks for nothing to be put right: 2 degrees of half a per cent make one.
+    assert!((read.outcome.answer.get(names::STATION_STRENGTH).expect("a strength").si - 0.01).abs() < 1e-15);
+    assert_eq!((weight(&read), read.acts.as_slice()), (Some(Weight::Warn), &[Do::OtherMachine][..]));
+    assert!(read.outcome.answer.remarks.iter().all(|one| !one.code.starts_with("remark-reading-")));
+    // Nothing that is missing or mistyped hides it.
+    let typed = after(typed, [write(Field::Left, "lots"), write(Field::Brix, "")]);
+    for done in jobs(&held_to_standards(&typed, Marks::POINT)) {
+        assert!(weight(&done).is_some() && done.acts == [Do::OtherMachine]);
+    }
+    // Two products in one tank come first: drained and rinsed where they may meet, kept away from where nobody knows.
+    let mixed = [Action::Mishap(Mishap::WrongProduct), Action::Other("vinegar".into())];
+    let mut held = held_to_standards(&after(typed, mixed), Marks::POINT);
+    let done = rescue::work(&held, Marks::POINT);
+    assert_eq!(weight(&done), Some(Weight::Warn));
+    assert_eq!(done.acts, [Do::DrainAll, Do::Rinse, Do::OtherMachine]);
+    held.site.products.iter_mut().for_each(|one| one.families.clear());
+    let done = rescue::work(&held, Marks::POINT);
+    assert_eq!((weight(&done), done.acts.as_slice()), (Some(Weight::Warn), &[Do::KeepAway][..]));
 }
 
 #[test]

@@ -5,6 +5,7 @@ use crate::chemistry::family::Family;
 use crate::form::rules::active;
 use crate::form::{Field, Outcome, Typed, names};
 use crate::number::Marks;
+use crate::site::Product;
 use crate::trade::actives::{Chlorine, available_chlorine, in_solution};
 use crate::trade::formula;
 use crate::units::{Duration, Kind, VolumeFraction};
@@ -26,13 +27,18 @@ pub(super) fn note(out: &mut Outcome, typed: &Typed, strength: VolumeFraction, m
             out.answer.remark(Remark::new("remark-chlorine", Weight::Assumed));
         }
     }
+    contact(out, typed, marks);
+}
+
+/// Notes how long the floor must stay wet, where the label says so or the product disinfects.
+pub(super) fn contact(out: &mut Outcome, typed: &Typed, marks: Marks) {
     match out.may::<Duration>(typed, Field::Contact, marks) {
         Some(Some(contact)) => {
             let contact = Value::new(contact, Kind::Time);
             out.answer.figure(names::FILL_CONTACT, contact);
             out.answer.remark(Remark::new("remark-contact", Weight::Warn).value("time", contact));
         }
-        Some(None) if product.disinfects() => {
+        Some(None) if typed.product().is_some_and(Product::disinfects) => {
             out.answer.remark(Remark::new("remark-contact-unknown", Weight::Warn));
         }
         _ => {}

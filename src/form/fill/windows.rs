@@ -1,15 +1,15 @@
-//! What every rule asks for, and the remarks where they part.
+//! What every rule asks for, and how the label was read.
 
 use super::Job;
 use crate::answer::{Remark, Value, Weight};
 use crate::form::rules::Liquid;
 use crate::form::{Outcome, names};
-use crate::trade::governing::{Bound, Governed, Governs};
+use crate::trade::governing::Governs;
 use crate::trade::label::{Basis, Window};
 use crate::units::{Kind, Volume, VolumeFraction};
 
 /// Notes the window of each rule, how the label was read, and where rules part.
-pub(super) fn note(out: &mut Outcome, job: &Job, governed: Governed) {
+pub(super) fn note(out: &mut Outcome, job: &Job) {
     let asked = job.rules.asked(job.fill);
     figures(out, names::LABEL_LOW, names::LABEL_HIGH, asked);
     basis(out, job);
@@ -20,32 +20,8 @@ pub(super) fn note(out: &mut Outcome, job: &Job, governed: Governed) {
             Governs::Machine | Governs::Label => (names::MACHINE_LOW, names::MACHINE_HIGH),
         };
         figures(out, low, high, bound.window);
-        if let Some(code) = parting(bound, asked, governed) {
-            out.answer.remark(
-                Remark::new(code, Weight::Warn)
-                    .window("label", asked.low, asked.high, Kind::Dose)
-                    .window("rule", bound.window.low, bound.window.high, Kind::Dose)
-                    .value("dose", Value::new(governed.dose, Kind::Dose)),
-            );
-        }
     }
-}
-
-/// The remark of a rule that moved the dose, or that the dose does not keep.
-fn parting(bound: Bound, asked: Window<Volume>, governed: Governed) -> Option<&'static str> {
-    let narrows = bound.by == governed.governs;
-    // Where the machine has the last word, a standard that keeps the label is not what is wrong.
-    let overruled = governed.clash && bound.meets(asked);
-    match bound.by {
-        Governs::Machine if governed.clash && narrows => Some("remark-clash-machine"),
-        Governs::Machine if governed.clash => Some("remark-clash-label"),
-        Governs::Machine if narrows => Some("remark-machine-narrows"),
-        Governs::Standard if !bound.allows(governed.dose) && !overruled => Some("remark-standard-outside"),
-        Governs::Standard if narrows => Some("remark-standard-narrows"),
-        Governs::Minimum if !bound.allows(governed.dose) => Some("remark-minimum-missed"),
-        Governs::Minimum if narrows => Some("remark-minimum-narrows"),
-        _ => None,
-    }
+    out.answer.remarks.extend(job.rules.partings(job.fill));
 }
 
 fn figures(out: &mut Outcome, low: &'static str, high: &'static str, window: Window<Volume>) {

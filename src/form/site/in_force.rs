@@ -1,7 +1,9 @@
 //! What a device of a fill station shows: the standards in force, and nothing else.
 
 use super::super::action::{Action, Line, Shelf};
-use super::super::{Field, Trouble, Typed, What, fill};
+use super::super::rules::active;
+use super::super::station::Method;
+use super::super::{Field, Outcome, Trouble, Typed, What, fill};
 use super::Act;
 use super::asked::{in_use, read_in};
 use crate::coded::coded;
@@ -49,7 +51,8 @@ pub fn phase(typed: &Typed, standard: &Standard) -> Phase {
 }
 
 /// What was typed, held to the standards in force: only their floors are there, each with its own product.
-/// Without a standard no floor is left. A measure whose figures are missing gives way to one that serves.
+/// Without a standard no floor is left. A measure whose figures are missing gives way to one that serves, and a reading
+/// that nobody could count there to one that can be typed in.
 ///
 /// ```
 /// use brimline::form::{Typed, site::in_force::held_to_standards};
@@ -83,7 +86,27 @@ pub fn held_to_standards(typed: &Typed, marks: Marks) -> Typed {
         let other = in_use(&out.site.measures).find(|one| serves(&one.id)).map(|one| one.id.clone());
         out.ask.measure = other.unwrap_or(out.ask.measure);
     }
+    if out.ask.station.method.counts_active() && uncounted(&out, marks).is_some() {
+        let other = Method::ALL.iter().find(|method| !method.counts_active());
+        out.ask.station.method = other.copied().unwrap_or(out.ask.station.method);
+    }
     out
+}
+
+/// Why no reading can count the active substance of the product asked about: what is missing or wrong in its record.
+///
+/// ```
+/// use brimline::form::{Action, Field, Typed, action::reduce, site::in_force::uncounted};
+/// use brimline::number::Marks;
+/// assert_eq!(uncounted(&Typed::default(), Marks::POINT).unwrap().name, "product-active");
+/// let known = reduce(Typed::default(), Action::Write(Field::Active, "5".into()));
+/// let known = reduce(known, Action::Unit(Field::Active, "percent_wv".into()));
+/// assert!(uncounted(&known, Marks::POINT).is_none());
+/// ```
+pub fn uncounted(typed: &Typed, marks: Marks) -> Option<Trouble> {
+    let mut out = Outcome::default();
+    active(&mut out, typed, marks);
+    out.troubles.into_iter().next()
 }
 
 /// A measure that cannot be used for the question before somebody fills in what it lacks.

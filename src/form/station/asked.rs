@@ -69,6 +69,13 @@ coded! {
     }
 }
 
+impl Method {
+    /// Whether it counts the active substance, and so asks how much of it the concentrate holds.
+    pub fn counts_active(self) -> bool {
+        matches!(self, Self::Strip | Self::Drops)
+    }
+}
+
 /// What was typed for them.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Station {

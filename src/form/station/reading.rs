@@ -1,8 +1,8 @@
 //! Read the strength: from what an instrument shows to what it can decide.
 
-use super::{Done, Method, aimed};
+use super::{Act, Done, Method, aimed, barred, left_out};
 use crate::answer::{Formula, Remark, Value, Weight};
-use crate::form::rules::{active, ppm};
+use crate::form::rules::{Extent, active, ppm};
 use crate::form::{Field, Outcome, Typed, What, names};
 use crate::number::{self, Marks};
 use crate::trade::actives::in_solution;
@@ -36,7 +36,14 @@ const METER: f64 = 0.01;
 pub fn work(typed: &Typed, marks: Marks) -> Done {
     let mut done = Done::default();
     let out = &mut done.outcome;
-    let aimed = aimed(out, typed, marks);
+    out.answer.remarks.extend(left_out(typed));
+    // What it holds can be told in any machine; what to do about it cannot.
+    let aimed = if barred(typed) {
+        done.acts.push(Act::OtherMachine);
+        None
+    } else {
+        aimed(out, typed, marks)
+    };
     let Some(reading) = read(out, typed, marks) else { return done };
     let bounds = reading.bounds();
     let percent = |strength: VolumeFraction| Value::new(strength, Kind::Percent);
@@ -48,7 +55,7 @@ pub fn work(typed: &Typed, marks: Marks) -> Done {
     if high == bounds.high {
         out.answer.figure(names::STATION_STRENGTH_HIGH, percent(bounds.high));
     }
-    if matches!(typed.ask.station.method, Method::Strip | Method::Drops)
+    if typed.ask.station.method.counts_active()
         && let Some(concentrate) = active(out, typed, marks)
     {
         out.answer.figure(names::STATION_ACTIVE, ppm(in_solution(reading.strength, concentrate)));
@@ -57,6 +64,7 @@ pub fn work(typed: &Typed, marks: Marks) -> Done {
         out.answer.figure(names::STATION_RATIO, Value::plain(reading.strength.parts_of_water(), Kind::Ratio));
     }
     let Some(aimed) = aimed else { return done };
+    out.answer.remarks.extend(aimed.rules.partings(Extent::full(aimed.tank)));
     // A label with one number holds no reading: the tolerance of a rescue gives it room.
     let window = if aimed.window.is_point() { with_tolerance(aimed.window, TOLERANCE) } else { aimed.window };
     let code = match reading.supports(window) {

@@ -1,10 +1,10 @@
 //! Put right: too much, too little, forgotten, or the wrong product.
 
 use super::top_up::after;
-use super::{Act, Aimed, Done, Mishap, acts, aimed, reading, volume_in};
+use super::{Act, Aimed, Done, Mishap, acts, aimed, barred, beside, instead, left_out, reading, volume_in};
 use crate::answer::{Fact, Remark, Value, Weight};
 use crate::chemistry::pairs::{self, Severity};
-use crate::form::cautions::{self, mixing::meet};
+use crate::form::cautions::mixing::meet;
 use crate::form::{Field, Outcome, Typed, What};
 use crate::number::Marks;
 use crate::site::{Product, Record};
@@ -33,7 +33,15 @@ pub fn work(typed: &Typed, marks: Marks) -> Done {
     let out = &mut done.outcome;
     let mishap = typed.ask.station.mishap;
     if mishap == Mishap::WrongProduct {
+        // What two products do to each other stands before what a standard says of the machine.
         done.acts = other_product(out, typed);
+        done.outcome.answer.remarks.extend(left_out(typed));
+        if barred(typed) && done.acts.last() == Some(&Act::Rinse) {
+            done.acts.push(Act::OtherMachine);
+        }
+        return done;
+    }
+    if let Some(done) = instead(typed, marks) {
         return done;
     }
     let Some(aimed) = aimed(out, typed, marks) else { return done };
@@ -50,19 +58,18 @@ pub fn work(typed: &Typed, marks: Marks) -> Done {
                 return done;
             }
             let Some(put_in) = put_in else { return done };
-            mended(out, typed, Content { volume: left, strength: put_in.fraction_of(left) }, aimed, marks)
+            mended(out, typed, Content { volume: left, strength: put_in.fraction_of(left) }, &aimed, marks)
         }
         Mishap::Reading => {
             let Some(reading) = reading::read(out, typed, marks) else { return done };
-            mended(out, typed, Content { volume: left, strength: reading.strength }, aimed, marks)
+            mended(out, typed, Content { volume: left, strength: reading.strength }, &aimed, marks)
         }
-        Mishap::Forgotten | Mishap::WrongProduct => forgotten_dose(out, typed, left, aimed, marks),
+        Mishap::Forgotten | Mishap::WrongProduct => forgotten_dose(out, typed, left, &aimed, marks),
     };
-    done.outcome.answer.remarks.extend(cautions::remarks(typed, marks));
     done
 }
 
-fn mended(out: &mut Outcome, typed: &Typed, found: Content, aimed: Aimed, marks: Marks) -> Vec<Act> {
+fn mended(out: &mut Outcome, typed: &Typed, found: Content, aimed: &Aimed, marks: Marks) -> Vec<Act> {
     let plan = rescue(found, aimed.strength, aimed.tank, TOLERANCE);
     let work = plan.work();
     let given = [
@@ -79,6 +86,7 @@ fn mended(out: &mut Outcome, typed: &Typed, found: Content, aimed: Aimed, marks:
                     .value("strength", Value::new(found.strength, Kind::Percent)),
             );
             after(out, found);
+            beside(out, typed, aimed, found.volume, marks);
             return vec![Act::Nothing];
         }
         Rescue::Weak(_) if drains => (&formula::RESCUE_ROOM, Value::new(work.drain, Kind::Fill)),
@@ -92,12 +100,14 @@ fn mended(out: &mut Outcome, typed: &Typed, found: Content, aimed: Aimed, marks:
         out.answer.remark(Remark::new("remark-drain-first", Weight::Warn));
     }
     let acts = acts(out, typed, work, found, aimed, marks);
-    after(out, work.on(found));
+    let ends = work.on(found);
+    after(out, ends);
+    beside(out, typed, aimed, ends.volume, marks);
     acts
 }
 
 /// Nobody remembers: read it, or drain it all.
-fn forgotten_dose(out: &mut Outcome, typed: &Typed, left: Volume, aimed: Aimed, marks: Marks) -> Vec<Act> {
+fn forgotten_dose(out: &mut Outcome, typed: &Typed, left: Volume, aimed: &Aimed, marks: Marks) -> Vec<Act> {
     // A reading that is not typed yet is no mistake here: it only decides which way is offered.
     let can_read = reading::read(&mut Outcome::default(), typed, marks).is_some();
     let forgotten = forgotten(aimed.strength, can_read);
@@ -105,6 +115,7 @@ fn forgotten_dose(out: &mut Outcome, typed: &Typed, left: Volume, aimed: Aimed, 
     let remark = remark.window("now", VolumeFraction::ZERO, forgotten.now.high, Kind::Percent);
     let twice = forgotten.if_dosed;
     out.answer.remark(remark.window("twice", twice.low, twice.high, Kind::Percent));
+    beside(out, typed, aimed, left, marks);
     if forgotten.act == Remedy::ReadFirst {
         return vec![Act::Read];
     }

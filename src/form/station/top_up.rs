@@ -1,8 +1,8 @@
 //! Top up: what is left, and what to add.
 
-use super::{Act, Aimed, Done, Rest, acts, aimed, reading, volume_in};
+use super::{Act, Aimed, Done, Rest, acts, aimed, beside, instead, reading, volume_in};
 use crate::answer::{Remark, Value, Weight};
-use crate::form::{Field, Outcome, Typed, What, cautions, names};
+use crate::form::{Field, Outcome, Typed, What, names};
 use crate::number::Marks;
 use crate::trade::formula;
 use crate::trade::top_up::{Content, TopUp, Unfit, Wanted, fresh, top_up};
@@ -19,6 +19,9 @@ use crate::units::{Kind, Quantity, Volume, VolumeFraction};
 /// assert!((dose - 0.75 * 0.037_854_117_84 / 65.0).abs() < 1e-15);
 /// ```
 pub fn work(typed: &Typed, marks: Marks) -> Done {
+    if let Some(done) = instead(typed, marks) {
+        return done;
+    }
     let mut done = Done::default();
     let out = &mut done.outcome;
     let Some(aimed) = aimed(out, typed, marks) else { return done };
@@ -39,11 +42,11 @@ pub fn work(typed: &Typed, marks: Marks) -> Done {
         return done;
     }
     done.acts = match known {
-        Some(strength) => known_rest(out, typed, Content { volume: left, strength }, aimed, wanted, marks),
-        None => unknown_rest(out, typed, left, aimed, wanted, marks),
+        Some(strength) => known_rest(out, typed, Content { volume: left, strength }, &aimed, wanted, marks),
+        None => unknown_rest(out, typed, left, &aimed, wanted, marks),
     };
     if !done.acts.is_empty() {
-        done.outcome.answer.remarks.extend(cautions::remarks(typed, marks));
+        beside(out, typed, &aimed, level, marks);
     }
     done
 }
@@ -52,7 +55,7 @@ fn known_rest(
     out: &mut Outcome,
     typed: &Typed,
     left: Content,
-    aimed: Aimed,
+    aimed: &Aimed,
     wanted: Wanted,
     marks: Marks,
 ) -> Vec<Act> {
@@ -81,7 +84,7 @@ fn unknown_rest(
     out: &mut Outcome,
     typed: &Typed,
     left: Volume,
-    aimed: Aimed,
+    aimed: &Aimed,
     wanted: Wanted,
     marks: Marks,
 ) -> Vec<Act> {

@@ -36,7 +36,7 @@ pub fn label_field(shared: &Shared, outcome: &Outcome) -> Html {
     html! {
         <div>
             { text_field(shared, Text { mistake, ..text(Line::Label, LABEL, &product.label, false) }) }
-            if !readings.is_empty() {
+            if !readings.is_empty() && !shared.forbids(&Action::Text(Line::Label, String::new())) {
                 <p class="readings"><span>{ shared.say(title) }</span>{ for readings.iter().map(choose) }</p>
             }
         </div>

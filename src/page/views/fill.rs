@@ -127,8 +127,11 @@ pub fn levels(shared: &Shared) -> Html {
     }
 }
 
-/// Where in the label's range.
+/// Where in the label's range, where anybody has a say in it.
 pub fn aim(shared: &Shared) -> Html {
+    if shared.typed.is_fixed() {
+        return Html::default();
+    }
     pick(shared, "fill-aim", "aim", shared.typed.ask.aim, Action::Aim)
 }
 

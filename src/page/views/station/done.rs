@@ -4,7 +4,7 @@ use crate::answer::Value;
 use crate::form::cautions::banned;
 use crate::form::names;
 use crate::form::saved::View;
-use crate::form::station::{Act, Done, Job, Mishap};
+use crate::form::station::{Act, Done, Job, Mishap, others};
 use crate::page::components::{
     Amount, Steps, amount, answer_tools, assumptions, caution_of, caution_strip, facts, stop, troubles,
     troubles_beside, warnings, workings,
@@ -52,7 +52,9 @@ pub fn answer(shared: &Shared, done: &Done, view: View) -> Html {
         return html! {
             <>
                 { stop(shared, &answer.remarks) }
-                if steps.len() > 1 { <Steps title={shared.say("steps")} {steps} /> }
+                if done.acts == [Act::OtherMachine] {
+                    <p data-act="other-machine">{ said(shared, &Act::OtherMachine) }</p>
+                } else if steps.len() > 1 { <Steps title={shared.say("steps")} {steps} /> }
                 { cautions(shared) }
             </>
         };
@@ -75,7 +77,7 @@ pub fn answer(shared: &Shared, done: &Done, view: View) -> Html {
                 name, value, text, title, sentence: sentence.clone(), others: Html::default(),
             })) }
             { warnings(shared, &answer.remarks) }
-            if !told.is_empty() && !banned(&answer.remarks) {
+            if !told.is_empty() && !reads && !banned(&answer.remarks) {
                 <Steps title={shared.say("steps")} steps={steps(shared, done.acts.iter())} />
             }
             { facts(shared, answer, FACTS) }
@@ -135,9 +137,10 @@ fn headline(shared: &Shared, done: &Done) -> Option<(&'static str, Value, String
             shared.say("station-add"),
         ))
     };
-    if done.acts.first() == Some(&Act::DrainAll) || done.acts.is_empty() {
+    let reads = done.acts.is_empty() || done.acts == [Act::OtherMachine];
+    if done.acts.first() == Some(&Act::DrainAll) || reads {
         // Draining comes first and needs no figure; a reading has only what was read.
-        return if done.acts.is_empty() { figure(names::STATION_STRENGTH, "station-read") } else { None };
+        return if reads { figure(names::STATION_STRENGTH, "station-read") } else { None };
     }
     if let Some(Act::Drain(_)) = done.acts.first() {
         return figure(names::STATION_DRAIN, "station-drain-first");
@@ -169,5 +172,12 @@ fn said(shared: &Shared, act: &Act) -> String {
             shared.tell("act-concentrate", &[("amount", Argument::text(amount))])
         }
         Act::Nothing => shared.say("act-nothing"),
+        Act::OtherMachine => {
+            let names: Vec<&str> = others(&shared.typed).iter().map(|one| one.name.as_str()).collect();
+            match names.as_slice() {
+                [] => shared.say("act-no-machine"),
+                names => shared.tell("act-other-machine", &[("machines", Argument::text(names.join(", ")))]),
+            }
+        }
     }
 }
