@@ -183,6 +183,7 @@ paper-waits = Not in force before { $day }. Until then go by what is in force no
 paper-left-out = Not for this standard: { $reason }
 paper-replaced = Replaced by a later standard: do not go by it.
 paper-chart-title = { $floor }: { $product } at { $dilution }
+paper-let-pass = Let pass by { $author }: { $reason }
 paper-doses = Dose, with: { $measure }
 paper-exactly = Full: exactly
 paper-no-dose = No dose
