@@ -24,7 +24,7 @@ use crate::trade::label::{Label, Rule};
 use crate::units::{Kind, Quantity, System, Volume, VolumeFraction, unit};
 
 pub use super::rules::{LABEL, STANDARD};
-pub use let_pass::LET_PASS;
+pub use let_pass::{LET_PASS, let_pass};
 pub use metering::RATIOS;
 
 /// What Fill shows.

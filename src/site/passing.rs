@@ -46,7 +46,7 @@ pub use file::{Opened, SCHEMA, read, write};
 pub use handover::{Chain, Followed, Handover, MOST_STEPS};
 pub use key::{PublicKey, Secret};
 pub use merge::{Merged, Renamed, WHOLE, decide, merge};
-pub use numbers::{NoNumber, no_numbers};
+pub use numbers::{NoNumber, Unread, no_numbers, unread};
 pub use references::{REFERENCES, Reference};
 pub use refusal::{Json, Place, Reason, Refusal};
 pub use seal::{Pin, Standing, Why, admit, next_edition, sign, verify};

@@ -1,7 +1,8 @@
 //! What differs between two sites, and taking some of it.
 
 use super::edits::edited;
-use brimline::site::passing::{What, choose, compare, readable};
+use brimline::number::Marks;
+use brimline::site::passing::{Unread, What, choose, compare, readable, unread};
 use brimline::site::{Area, Entry, Floor, demo};
 use proptest::prelude::*;
 
@@ -118,4 +119,24 @@ fn a_choice_must_hold_together() {
         ("passing-nowhere", format!("site.areas[{}].floor", old.areas.len()))
     );
     assert!(choose(&old, &new, &changes[..1]).is_ok());
+}
+
+/// Every number that does not read is found with its record, also in the parts of a record; what is empty is none.
+#[test]
+fn numbers_that_do_not_read_are_found_in_a_whole_site() {
+    let mut site = demo();
+    assert_eq!(unread(&site, Marks::POINT), []);
+    site.machines[1].tank.text = "1O".into();
+    site.products[0].price.text = "1,5,0".into();
+    site.floors[0].drop.text = String::new();
+    let wrong = unread(&site, Marks::POINT);
+    let told =
+        |one: &Unread| (one.list.clone(), one.id.clone(), one.number.field.clone(), one.number.text.clone());
+    let place = |list: &str, id: &str, field: &str, text: &str| {
+        (list.to_owned(), id.to_owned(), field.to_owned(), text.to_owned())
+    };
+    let all: Vec<_> = wrong.iter().map(told).collect();
+    assert_eq!(all.len(), 2, "{all:?}");
+    assert!(all.contains(&place("machines", &site.machines[1].id, "tank", "1O")), "{all:?}");
+    assert!(all.contains(&place("products", &site.products[0].id, "price", "1,5,0")), "{all:?}");
 }

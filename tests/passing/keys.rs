@@ -352,3 +352,20 @@ fn a_chain_that_is_broken_anywhere_leads_nowhere() {
         assert_eq!(Chain::read(file).expect_err(steps).code(), code);
     }
 }
+
+/// What is the same is not taken, and leads nobody back all the same; what others signed, or nobody, counts for nothing.
+#[test]
+fn an_edition_that_was_found_the_same_counts() {
+    let (ours, other) = (Secret::new([7; 32]), Secret::new([8; 32]));
+    let pin = Pin::to(ours.public()).took(3);
+    let edition =
+        |secret: &Secret, number| read(sign(&demo(), secret, number).expect("a file")).expect("a site");
+    let seen = pin.saw(verify(&edition(&ours, 9)), true);
+    assert_eq!(seen.edition, 9);
+    assert_eq!(admit(edition(&ours, 8), Some(&seen)), Err(Why::Older { edition: 8, taken: 9 }));
+    assert_eq!(seen.saw(verify(&edition(&ours, 5)), true), seen, "it only counts up");
+    for standing in [verify(&edition(&other, 9)), Standing::Unsigned, Standing::Altered] {
+        assert_eq!(pin.saw(standing, true), pin);
+    }
+    assert_eq!(pin.saw(verify(&edition(&ours, 9)), false), pin, "it was not taken yet");
+}

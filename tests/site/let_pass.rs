@@ -107,3 +107,20 @@ fn a_standard_that_leaves_the_machine_out_lets_nothing_pass() {
     assert_eq!(weight(&typed, CLASH), Some(Weight::Warn));
     assert!(remarks(&typed).iter().all(|one| one.facts.iter().all(|(name, _)| *name != "let-pass")));
 }
+
+/// The wall chart prints its reason beside a warning on the same terms as Fill.
+#[test]
+fn the_chart_has_the_reason_on_the_terms_of_fill() {
+    let reason = |typed: &Typed, code| {
+        fill::let_pass(typed, typed.site.standards.first().expect("the standard"), code).map(str::to_owned)
+    };
+    let typed = passed(&format!(" {WHY} "));
+    assert_eq!(reason(&typed, CLASH).as_deref(), Some(WHY));
+    assert_eq!(reason(&typed, "remark-floor-soft"), None);
+    assert_eq!(reason(&passed("x"), CLASH), None);
+    let mut blocked = typed.clone();
+    blocked.site.standards[0].overrides[0].finding = BLOCKS[0].into();
+    assert_eq!(reason(&blocked, BLOCKS[0]), None);
+    let changed = after(typed, [Action::Write(Field::Most, "5".into())]);
+    assert_eq!(reason(&changed, CLASH), None);
+}

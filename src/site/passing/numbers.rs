@@ -51,6 +51,44 @@ pub fn no_numbers(change: &Change, newer: &Site, marks: Marks) -> Vec<NoNumber> 
     found
 }
 
+/// A place of a site where a number should stand and something else does.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Unread {
+    /// The list of the record.
+    pub list: String,
+    /// The id of the record.
+    pub id: String,
+    /// The place.
+    pub number: NoNumber,
+}
+
+/// Every number of a site that does not read: whoever takes its file gets no dose from it, and nobody signs it.
+///
+/// ```
+/// use brimline::number::Marks;
+/// use brimline::site::{demo, passing::unread};
+/// let mut site = demo();
+/// assert!(unread(&site, Marks::POINT).is_empty());
+/// site.machines[0].tank.text = "1O".into();
+/// let wrong = unread(&site, Marks::POINT);
+/// assert_eq!((wrong[0].list.as_str(), wrong[0].id.as_str()), ("machines", site.machines[0].id.as_str()));
+/// assert_eq!((wrong[0].number.field.as_str(), wrong[0].number.text.as_str()), ("tank", "1O"));
+/// ```
+pub fn unread(site: &Site, marks: Marks) -> Vec<Unread> {
+    let site = records::value(site);
+    let mut out = Vec::new();
+    for list in records::fields() {
+        let Some(shape) = shape_of(Site::SHAPE, list) else { continue };
+        for record in list_of(&site, list) {
+            let mut found = Vec::new();
+            search(shape, record, list, list, marks, &mut found);
+            let of = |number| Unread { list: list.to_owned(), id: records::id(record).to_owned(), number };
+            out.extend(found.into_iter().map(of));
+        }
+    }
+    out
+}
+
 fn shape_of(shape: &'static Shape, field: &str) -> Option<&'static Shape> {
     match shape {
         Shape::List(shape) => shape_of(shape, field),

@@ -110,6 +110,26 @@ impl Pin {
         Self { edition: self.edition.max(edition), ..self }
     }
 
+    /// The same after a file was opened that [`admit`] let in. Where it is the same as the device's own site nobody takes
+    /// it, and so its edition counts at once: an older one does not come after it.
+    ///
+    /// ```
+    /// use brimline::site::{demo, passing::{Pin, Secret, Why, admit, read, sign, verify}};
+    /// let ours = Secret::new([7; 32]);
+    /// let edition = |number| read(sign(&demo(), &ours, number).unwrap()).unwrap();
+    /// let pin = Pin::to(ours.public()).took(3);
+    /// assert_eq!(pin.saw(verify(&edition(9)), false), pin); // it waits to be taken
+    /// let pin = pin.saw(verify(&edition(9)), true);
+    /// assert_eq!(admit(edition(8), Some(&pin)), Err(Why::Older { edition: 8, taken: 9 }));
+    /// ```
+    #[must_use]
+    pub fn saw(self, standing: Standing, same: bool) -> Self {
+        match standing {
+            Standing::Signed { by, edition } if same && by == self.key => self.took(edition),
+            _ => self,
+        }
+    }
+
     /// As a device keeps it.
     ///
     /// ```

@@ -6,7 +6,7 @@ use super::pieces::{height, pieces, room};
 use super::sheet::{edition, pairs, sheet, standing};
 use crate::answer::{Remark, Value};
 use crate::form::names;
-use crate::form::site::chart::{Cell, Chart, Dose, LEVELS, Row, Why, chart as work};
+use crate::form::site::chart::{Cell, Chart, Contact, Dose, LEVELS, Row, Why, chart as work};
 use crate::page::components::{caution_of, computed, computed_as};
 use crate::page::shared::Shared;
 use crate::page::views::fill::amount::in_measure;
@@ -17,17 +17,24 @@ use std::ops::Range;
 use std::rc::Rc;
 use yew::prelude::*;
 
+/// What the check finds where a level has no dose.
+const NO_DOSE: &str = "finding-no-dose";
+
 /// The chart, or what is missing for one: as many sheets as its machines take, each whole in itself.
 pub fn chart(shared: &Shared, standard: &Standard) -> Html {
     let measure = shared.typed.measure().map(Record::id).unwrap_or_default();
     match work(&shared.typed, standard, measure, shared.marks()) {
         Ok(chart) => {
             let of = format!("{}: {}", shared.say("paper-chart"), edition(shared, standard));
-            let drawn: Vec<Html> =
-                chart.rows.iter().enumerate().map(|(index, row)| machine(shared, index + 1, row)).collect();
+            let drawn: Vec<Html> = chart
+                .rows
+                .iter()
+                .enumerate()
+                .map(|(index, row)| machine(shared, standard, index + 1, row))
+                .collect();
             let asked = asked(shared, &chart);
             let heights: Vec<f64> =
-                chart.rows.iter().map(|row| height(shared, row, &all_texts(shared, row))).collect();
+                chart.rows.iter().map(|row| height(shared, standard, row, &all_texts(shared, row))).collect();
             let sheets = pieces(&heights, room(shared, &chart, &asked));
             let one = |(index, rows): (usize, Range<usize>)| {
                 sheet(shared, of.clone(), on_a_sheet(shared, index + 1, &chart, &asked, &drawn[rows]))
@@ -68,7 +75,7 @@ fn on_a_sheet(
             { standing(shared, standard) }
             { caution_of(shared, product) }
             { pairs(asked.iter().map(|(name, text)| (name.clone(), html! { <>{ text }</> })).collect()) }
-            { for chart.warnings.iter().map(|remark| warned(shared, remark)) }
+            { for chart.warnings.iter().map(|remark| warned(shared, standard, remark)) }
             <div class="scroll" tabindex="0" role="region" aria-label={region}>
                 <table class="doses">
                     <caption><span>{ caption }</span></caption>
@@ -80,17 +87,30 @@ fn on_a_sheet(
     }
 }
 
-/// A remark whose heading, where it has one, stands before it.
-fn warned(shared: &Shared, remark: &Remark) -> Html {
+/// A remark whose heading, where it has one, stands before it; behind it, that and why the author let it pass.
+fn warned(shared: &Shared, standard: &Standard, remark: &Remark) -> Html {
     let title = shared.words.remark_title(remark).map(|title| html! { <strong>{ title }{ ". " }</strong> });
-    html! { <p data-remark={remark.code}>{ title }{ shared.words.remark(remark, shared.system()) }</p> }
+    html! { <p data-remark={remark.code}>{ title }{ shared.words.remark(remark, shared.system()) }{ passed(shared, standard, remark.code) }</p> }
+}
+
+/// What stands behind a warning that the author let pass.
+fn passed(shared: &Shared, standard: &Standard, code: &str) -> Html {
+    facts::let_pass(shared, standard, code).map_or_else(
+        Html::default,
+        |text| html! { <span data-let-pass={code.to_owned()}>{ " " }{ text }</span> },
+    )
 }
 
 /// One machine: its name and flow setting, a row a level, and what stands against it.
-fn machine(shared: &Shared, number: usize, row: &Row) -> Html {
+fn machine(shared: &Shared, standard: &Standard, number: usize, row: &Row) -> Html {
     let about = |cell: &Cell| about(shared, cell);
     let whole = row.cells.first().map_or_else(|| shared.clone(), about);
     let barred = row.barred();
+    // Nobody lets pass that the standard is not for the machine.
+    let no_dose = |why: &Why| match why {
+        Why::LeftOut(_) => Html::default(),
+        _ => passed(shared, standard, NO_DOSE),
+    };
     let full = |html: Html| html! { <tr><td colspan="4">{ html }</td></tr> };
     html! {
         <tbody data-machine={row.machine.id.clone()}>
@@ -98,20 +118,20 @@ fn machine(shared: &Shared, number: usize, row: &Row) -> Html {
                 { &row.machine.name }
                 if barred.is_none() {
                     <span class="told">
-                        { ". " }{ setting(&whole, number, row) }{ makes(shared, row) }{ exactly(&whole, number, row) }
+                        { ". " }{ setting(&whole, standard, number, row) }{ makes(shared, row) }{ exactly(&whole, number, row) }
                     </span>
                 }
             </th></tr>
             if let Some(why) = barred {
-                { full(html! { <strong class={classes!("why", matches!(why, Why::LeftOut(_)).then_some("dose"))}>{ facts::why(&whole, why) }</strong> }) }
+                { full(html! { <strong class={classes!("why", matches!(why, Why::LeftOut(_)).then_some("dose"))}>{ facts::why(&whole, why) }{ no_dose(why) }</strong> }) }
             } else {
                 <tr>{ for row.cells.iter().map(|cell| level(&about(cell), number, cell)) }</tr>
                 { for reasons(row, |cell, why| facts::why(&about(cell), why)).into_iter().map(|(cells, why)| {
                     let levels: Vec<String> = cells.iter().map(|percent| shared.say(&format!("fill-level-{percent}"))).collect();
-                    full(html! { <span class="why">{ levels.join(", ") }{ ": " }{ why }</span> })
+                    full(html! { <span class="why">{ levels.join(", ") }{ ": " }{ why }{ passed(shared, standard, NO_DOSE) }</span> })
                 }) }
                 { for row.clashes.iter().map(|clash| full(html! {
-                    <>{ shared.say("paper-full-tank") }{ " " }{ warned(&whole, clash) }</>
+                    <>{ shared.say("paper-full-tank") }{ " " }{ warned(&whole, standard, clash) }</>
                 })) }
             }
         </tbody>
@@ -164,19 +184,22 @@ fn exactly(shared: &Shared, number: usize, row: &Row) -> Html {
 }
 
 /// The flow setting of a machine, and where it misses what the floor should get.
-fn setting(shared: &Shared, number: usize, row: &Row) -> Html {
+fn setting(shared: &Shared, standard: &Standard, number: usize, row: &Row) -> Html {
     match &row.setting {
         Ok(setting) => {
             let text = shared.tell("flow-setting", &[("n", shared.argument(setting.number))]);
             html! {
                 <>
                     { computed_as(format!("chart.{number}.setting"), setting.number, text) }
-                    { for setting.remarks.iter().map(|remark| html! { <span class="why">{ ". " }{ shared.words.remark(remark, shared.system()) }</span> }) }
+                    { for setting.remarks.iter().map(|remark| html! { <span class="why">{ ". " }{ shared.words.remark(remark, shared.system()) }{ passed(shared, standard, remark.code) }</span> }) }
                 </>
             }
         }
         Err(why) => html! {
-            <span class="why">{ shared.tell("paper-no-setting", &[("why", Argument::text(facts::why(shared, why)))]) }</span>
+            <span class="why">
+                { shared.tell("paper-no-setting", &[("why", Argument::text(facts::why(shared, why)))]) }
+                { passed(shared, standard, "finding-no-setting") }
+            </span>
         },
     }
 }
@@ -245,13 +268,17 @@ fn asked(shared: &Shared, chart: &Chart) -> Vec<(String, String)> {
     let often = chart
         .frequency
         .map_or_else(|| facts::written(shared, &standard.frequency.text), |often| shared.show(often));
+    let contact = match (&chart.contact, facts::let_pass(shared, standard, "remark-contact-unknown")) {
+        (Contact::Unknown, Some(passed)) => format!("{} {passed}", facts::contact(shared, &chart.contact)),
+        _ => facts::contact(shared, &chart.contact),
+    };
     let own = [("paper-wear-own", &standard.ppe), ("paper-order", &standard.order)];
     let own = own.into_iter().filter(|(_, text)| !text.trim().is_empty());
     let own = own.map(|(key, text)| (key, text.trim().to_owned()));
     let rest = [
         ("paper-ratio", facts::ratio(shared, standard)),
         ("paper-foam", shared.say(product.foam.key())),
-        ("paper-contact-title", facts::contact(shared, &chart.contact)),
+        ("paper-contact-title", contact),
         ("paper-rinse-title", facts::rinse(shared, standard)),
         ("paper-pad", facts::written(shared, &standard.pad)),
         ("standard-frequency", often),

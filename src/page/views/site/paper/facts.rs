@@ -1,6 +1,7 @@
 //! What a standard asks beside its dose, in words.
 
 use crate::form::cautions::panel;
+use crate::form::fill;
 use crate::form::site::chart::{Contact, Why};
 use crate::page::components::trouble_text;
 use crate::page::shared::Shared;
@@ -30,6 +31,13 @@ pub fn wear(shared: &Shared, standard: &Standard, product: &Product) -> String {
             shared.tell("paper-wear-also", &[("label", Argument::text(label)), ("own", Argument::text(own))])
         }
     }
+}
+
+/// That the author of the standard let a warning pass, and why, by its code; none where it counts.
+pub fn let_pass(shared: &Shared, standard: &Standard, code: &str) -> Option<String> {
+    let reason = fill::let_pass(&shared.typed, standard, code)?;
+    let author = Argument::text(written(shared, &standard.author));
+    Some(shared.tell("paper-let-pass", &[("author", author), ("reason", Argument::text(reason))]))
 }
 
 /// How long the floor must stay wet.

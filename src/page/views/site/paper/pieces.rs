@@ -3,9 +3,11 @@
 //! A browser tells nobody how it will break a page before it prints it. What stands on a sheet is therefore reckoned, in
 //! millimetres and on the safe side, for the smaller of the two papers and a wide font.
 
+use super::facts::let_pass;
 use crate::form::cautions::panel;
 use crate::form::site::chart::{Chart, Row};
 use crate::page::shared::Shared;
+use crate::site::Standard;
 use crate::units::System;
 use std::ops::Range;
 
@@ -33,6 +35,9 @@ const CODE: usize = 5;
 /// Characters of the cautions that every product has.
 const ALWAYS: usize = 420;
 
+/// What the check finds of one machine, where it has no dose or no setting.
+const OF_MACHINE: [&str; 2] = ["finding-no-dose", "finding-no-setting"];
+
 /// What a sheet has for machines, under all that holds for each of them.
 pub fn room(shared: &Shared, chart: &Chart, asked: &[(String, String)]) -> f64 {
     let length = |text: String| text.chars().count() + 2;
@@ -48,6 +53,7 @@ pub fn room(shared: &Shared, chart: &Chart, asked: &[(String, String)]) -> f64 {
     let warned = chart.warnings.iter().map(|remark| {
         length(shared.words.remark_title(remark).unwrap_or_default())
             + length(shared.words.remark(remark, shared.system()))
+            + let_pass(shared, &chart.standard, remark.code).map_or(0, length)
     });
     let all: usize = ALWAYS + hazards.chain(worn).chain(never).chain(asked).chain(warned).sum::<usize>();
     SHEET - HEADS - LINE * (all.div_ceil(CHARACTERS) + CODE) as f64
@@ -55,8 +61,17 @@ pub fn room(shared: &Shared, chart: &Chart, asked: &[(String, String)]) -> f64 {
 
 /// About what a machine takes of it: its name, its tank levels, its doses at 28 pt one above the other, and three lines
 /// for each thing that stands against it. `doses` are the texts of each level.
-pub fn height(shared: &Shared, row: &Row, doses: &[Vec<String>]) -> f64 {
+pub fn height(shared: &Shared, standard: &Standard, row: &Row, doses: &[Vec<String>]) -> f64 {
     let name = 2.0 * LINE;
+    let codes = row
+        .clashes
+        .iter()
+        .map(|clash| clash.code)
+        .chain(OF_MACHINE)
+        .chain(row.setting.iter().flat_map(|setting| setting.remarks.iter().map(|remark| remark.code)));
+    let passed = codes.filter_map(|code| let_pass(shared, standard, code));
+    let passed: usize = passed.map(|text| text.chars().count().div_ceil(CHARACTERS)).sum();
+    let name = name + LINE * passed as f64;
     if row.barred().is_some() {
         return name + 2.0 * LINE;
     }

@@ -95,6 +95,12 @@ fn opened(shared: &Shared, bytes: &[u8]) -> Result<Brought, String> {
         // Another device with this key gave it out: what is signed here comes after it.
         let _ = keys::count(edition);
     }
+    if let Some(pin) = pin {
+        let seen = pin.saw(standing, compare(&shared.typed.site, &site).is_empty());
+        if seen != pin && !keys::count(seen.edition) {
+            return Err(shared.say("keep-denied"));
+        }
+    }
     let whole = pin.is_some();
     let base = keys::base();
     let merges = !whole && base != shared.typed.site && base != site;
