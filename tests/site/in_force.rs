@@ -3,9 +3,10 @@
 use super::{after, draft, published};
 use brimline::form::action::{Line, Shelf};
 use brimline::form::site::Act;
-use brimline::form::site::in_force::held_to_standards;
+use brimline::form::site::in_force::{held_to_standards, next};
 use brimline::form::{Action, Field, Typed, fill, names};
 use brimline::number::Marks;
+use brimline::site::{Standard, Standing};
 
 fn dose(typed: &Typed) -> f64 {
     fill::work(typed, Marks::POINT).outcome.answer.get(names::FILL_DOSE).expect("a dose").si
@@ -196,4 +197,29 @@ fn a_standard_with_one_number_leaves_no_range_to_choose_in() {
     };
     assert_eq!(fixed("1:64"), (false, true));
     assert_eq!(fixed("1:64 to 1:128"), (false, false));
+
+/// A chart on the wall has its last day where that is known, and none where what follows holds already or is a draft.
+#[test]
+fn what_waits_takes_the_place_of_what_holds_on_its_first_day() {
+    let of = |version: u32, first: &str, standing| Standard {
+        id: format!("s{version}"),
+        floor: "vinyl".into(),
+        version,
+        effective: first.into(),
+        standing,
+        ..Standard::default()
+    };
+    let mut typed = Typed::default();
+    typed.site.standards = vec![
+        of(1, "2026-03-01", Standing::InForce),
+        of(3, "2027-01-01", Standing::InForce),
+        of(2, "2026-12-02", Standing::InForce),
+        of(4, "2026-12-01", Standing::Draft),
+        Standard { floor: "tile".into(), ..of(5, "2026-12-01", Standing::InForce) },
+    ];
+    let follows = |typed: &Typed, at: usize| next(typed, &typed.site.standards[at]).map(|one| one.version);
+    typed.ask.today = "2026-12-01".into();
+    assert_eq!([0, 1, 2, 3].map(|at| follows(&typed, at)), [Some(2), None, Some(3), None]);
+    typed.ask.today = "2026-12-02".into();
+    assert_eq!([0, 1, 2, 3].map(|at| follows(&typed, at)), [None, None, Some(3), None]);
 }

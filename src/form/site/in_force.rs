@@ -50,6 +50,35 @@ pub fn phase(typed: &Typed, standard: &Standard) -> Phase {
     }
 }
 
+/// The standard that takes the place of one that holds or waits, where it is published already and its first day is
+/// still to come; of several the first.
+///
+/// ```
+/// use brimline::form::{Typed, site::in_force::next};
+/// use brimline::site::{Standard, Standing};
+/// let of = |version, effective: &str| Standard {
+///     id: format!("s{version}"), floor: "wood".into(), standing: Standing::InForce, version,
+///     effective: effective.into(), ..Standard::default()
+/// };
+/// let mut typed = Typed::default();
+/// typed.site.standards = vec![of(1, "2026-03-01"), of(2, "2026-12-02")];
+/// typed.ask.today = "2026-11-30".into();
+/// assert_eq!(next(&typed, &typed.site.standards[0]).unwrap().effective, "2026-12-02");
+/// assert_eq!(next(&typed, &typed.site.standards[1]), None);
+/// ```
+pub fn next<'a>(typed: &'a Typed, standard: &Standard) -> Option<&'a Standard> {
+    if !matches!(phase(typed, standard), Phase::InForce | Phase::Waits) {
+        return None;
+    }
+    let waits = |one: &&Standard| {
+        one.floor == standard.floor
+            && one.id != standard.id
+            && one.rank() > standard.rank()
+            && phase(typed, one) == Phase::Waits
+    };
+    typed.site.standards.iter().filter(waits).min_by_key(|one| one.rank())
+}
+
 /// What was typed, held to the standards in force: only their floors are there, each with its own product.
 /// Without a standard no floor is left. A measure whose figures are missing gives way to one that serves, and a reading
 /// that nobody could count there to one that can be typed in.

@@ -6,6 +6,7 @@
 use super::facts::let_pass;
 use crate::form::cautions::panel;
 use crate::form::site::chart::{Chart, Row};
+use crate::form::site::in_force::next;
 use crate::page::shared::Shared;
 use crate::site::Standard;
 use crate::units::System;
@@ -56,7 +57,9 @@ pub fn room(shared: &Shared, chart: &Chart, asked: &[(String, String)]) -> f64 {
             + let_pass(shared, &chart.standard, remark.code).map_or(0, length)
     });
     let all: usize = ALWAYS + hazards.chain(worn).chain(never).chain(asked).chain(warned).sum::<usize>();
-    SHEET - HEADS - LINE * (all.div_ceil(CHARACTERS) + CODE) as f64
+    // Until when it holds, where that is known.
+    let until = if next(&shared.typed, &chart.standard).is_some() { 2 } else { 0 };
+    SHEET - HEADS - LINE * (all.div_ceil(CHARACTERS) + CODE + until) as f64
 }
 
 /// About what a machine takes of it: its name, its tank levels, its doses at 28 pt one above the other, and three lines

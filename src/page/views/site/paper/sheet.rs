@@ -1,6 +1,6 @@
 //! What every sheet has: a line that stands on each piece of paper it takes.
 
-use crate::form::site::in_force::{Phase, phase};
+use crate::form::site::in_force::{Phase, next, phase};
 use crate::page::keep::today;
 use crate::page::shared::Shared;
 use crate::site::Standard;
@@ -24,12 +24,19 @@ pub fn sheet(shared: &Shared, of: String, content: Html) -> Html {
     }
 }
 
-/// The number of a standard and since when it holds.
+/// The number of a standard, since when it holds and, where that is known, until when.
 pub fn edition(shared: &Shared, standard: &Standard) -> String {
     let version = Argument::text(standard.version.max(1).to_string());
-    match since(standard) {
+    let edition = match since(standard) {
         "" => shared.tell("paper-edition", &[("version", version)]),
         date => shared.tell("paper-edition-from", &[("version", version), ("date", Argument::text(date))]),
+    };
+    match next(&shared.typed, standard) {
+        None => edition,
+        Some(next) => {
+            let until = [("edition", Argument::text(edition)), ("date", Argument::text(since(next)))];
+            shared.tell("paper-edition-until", &until)
+        }
     }
 }
 
@@ -39,16 +46,21 @@ pub fn since(standard: &Standard) -> &str {
     if effective.is_empty() { standard.published.trim() } else { effective }
 }
 
-/// What nobody goes by says so.
+/// What nobody goes by says so, and so does what another one will take the place of.
 pub fn standing(shared: &Shared, standard: &Standard) -> Html {
     let key = match phase(&shared.typed, standard) {
-        Phase::InForce => return Html::default(),
-        Phase::Draft => "paper-draft",
-        Phase::Waits => "paper-waits",
-        Phase::Replaced => "paper-replaced",
+        Phase::InForce => None,
+        Phase::Draft => Some("paper-draft"),
+        Phase::Waits => Some("paper-waits"),
+        Phase::Replaced => Some("paper-replaced"),
     };
-    let told = shared.tell(key, &[("day", Argument::text(since(standard)))]);
-    html! { <p class="standing"><strong>{ told }</strong></p> }
+    let told = key.map(|key| shared.tell(key, &[("day", Argument::text(since(standard)))]));
+    let until = next(&shared.typed, standard).map(|next| {
+        let version = Argument::text(next.version.max(1).to_string());
+        shared.tell("paper-until", &[("day", Argument::text(since(next))), ("version", version)])
+    });
+    let lines = told.into_iter().chain(until);
+    html! { { for lines.map(|line| html! { <p class="standing"><strong>{ line }</strong></p> }) } }
 }
 
 /// Names and what they are, those that are known.
