@@ -197,6 +197,7 @@ fn a_standard_with_one_number_leaves_no_range_to_choose_in() {
     };
     assert_eq!(fixed("1:64"), (false, true));
     assert_eq!(fixed("1:64 to 1:128"), (false, false));
+}
 
 /// A chart on the wall has its last day where that is known, and none where what follows holds already or is a draft.
 #[test]
