@@ -238,9 +238,13 @@ impl Typed {
     /// The standard in force for a floor on the day of the question: of those that were published and whose first
     /// day has come, the latest.
     pub fn in_force(&self, floor: &str) -> Option<&Standard> {
-        let holds = |one: &&Standard| {
-            one.floor == floor && one.standing == Standing::InForce && one.has_begun(&self.ask.today)
-        };
+        self.in_force_on(floor, &self.ask.today)
+    }
+
+    /// The same on another day.
+    pub fn in_force_on(&self, floor: &str, day: &str) -> Option<&Standard> {
+        let holds =
+            |one: &&Standard| one.floor == floor && one.standing == Standing::InForce && one.has_begun(day);
         self.site.standards.iter().filter(holds).max_by_key(|one| one.rank())
     }
 

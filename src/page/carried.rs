@@ -3,8 +3,10 @@
 use super::keep::{store, today};
 use super::shared::Shared;
 use super::views::open_link;
+use crate::form::site::carried::outdated;
 use crate::form::site::in_force::choosing;
 use crate::form::{Action, Typed};
+use crate::words::Argument;
 use gloo::events::EventListener;
 use gloo::timers::callback::Interval;
 use std::rc::Rc;
@@ -64,12 +66,26 @@ fn settle() {
     let _ = gloo::utils::window().location().replace("#fill");
 }
 
+/// The warning that the device's own site has a later version of what a link carries.
+fn late(shared: &Shared, own: &Typed, carried: &Typed) -> Html {
+    let Some(standard) = outdated(own, carried, &shared.typed.ask.today) else { return Html::default() };
+    let version = ("version", Argument::text(standard.version.max(1).to_string()));
+    let told = match standard.first_day() {
+        Some(day) => shared.tell("link-outdated", &[version, ("day", Argument::text(day.to_string()))]),
+        None => shared.tell("link-outdated-undated", &[version]),
+    };
+    html! { <><strong class="unknown" role="alert" data-link="link-outdated">{ told }</strong>{ " " }</> }
+}
+
 #[component]
 fn Carried(props: &Props) -> Html {
     let shared = &props.shared;
     let brought = use_state(|| Brought::Nothing);
     let again = use_force_update();
     let own = store::has_own();
+    // What waits aside, where a link is shown in its place.
+    let aside = use_memo(own, |own| own.then(store::own).flatten());
+    let here = (*aside).as_ref().unwrap_or(&shared.typed);
     let latest = use_mut_ref(|| shared.typed.clone());
     latest.borrow_mut().clone_from(&shared.typed);
     {
@@ -146,6 +162,7 @@ fn Carried(props: &Props) -> Html {
             };
             html! {
                 <p>
+                    { late(shared, here, typed) }
                     { shared.say("link-asks") }{ " " }<strong>{ &typed.site.name }</strong>{ " " }
                     if shared.locked { { shared.say("link-locked") } } else {
                         <button type="button" name="link-take" onclick={take}>{ shared.say("link-take") }</button>{ " " }
@@ -160,6 +177,7 @@ fn Carried(props: &Props) -> Html {
             { asked }
             if own && !shared.locked {
                 <p>
+                    { late(shared, here, &shared.typed) }
                     { shared.say("link-shown") }{ " " }
                     <button type="button" name="link-back" onclick={back}>{ shared.say("link-back") }</button>
                 </p>

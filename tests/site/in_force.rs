@@ -3,6 +3,7 @@
 use super::{after, draft, published};
 use brimline::form::action::{Line, Shelf};
 use brimline::form::site::Act;
+use brimline::form::site::carried::{carry, open, outdated};
 use brimline::form::site::in_force::{held_to_standards, next};
 use brimline::form::{Action, Field, Typed, fill, names};
 use brimline::number::Marks;
@@ -223,4 +224,40 @@ fn what_waits_takes_the_place_of_what_holds_on_its_first_day() {
     assert_eq!([0, 1, 2, 3].map(|at| follows(&typed, at)), [Some(2), None, Some(3), None]);
     typed.ask.today = "2026-12-02".into();
     assert_eq!([0, 1, 2, 3].map(|at| follows(&typed, at)), [None, None, Some(3), None]);
+}
+
+/// A code that hangs on is older than what the device goes by: told for the same floor, or for the same names.
+#[test]
+fn a_code_is_out_of_date_once_a_later_version_holds() {
+    let of = |version: u32, floor: &str, effective: &str| Standard {
+        id: format!("s{version}"),
+        name: "Hall".into(),
+        floor: floor.into(),
+        product: "neutral".into(),
+        dilution: "1:64".into(),
+        version,
+        effective: effective.into(),
+        standing: Standing::InForce,
+        ..Standard::default()
+    };
+    let there = open(carry(&Typed::default(), &of(2, "vinyl", ""), "walk-behind", "jug", 100));
+    let with = |standard: Standard| {
+        let mut here = Typed::default();
+        here.site.standards.push(standard);
+        here
+    };
+    let late = |here: &Typed| outdated(here, &there, "2026-12-01").map(|one| one.version);
+    assert_eq!(late(&with(of(3, "vinyl", "2026-12-01"))), Some(3));
+    assert_eq!(late(&with(of(3, "vinyl", "2026-12-02"))), None, "it waits");
+    assert_eq!(late(&with(of(2, "vinyl", ""))), None, "the same");
+    assert_eq!(late(&with(of(1, "vinyl", ""))), None, "the code is newer");
+    assert_eq!(late(&with(of(3, "tile", ""))), None, "another floor");
+    assert_eq!(late(&with(Standard { standing: Standing::Draft, ..of(3, "vinyl", "") })), None, "a draft");
+    // The same floor under another id.
+    let mut renamed = with(of(3, "hall-floor", ""));
+    let floor = renamed.site.floors.iter_mut().find(|one| one.id == "vinyl").expect("the floor");
+    floor.id = "hall-floor".into();
+    assert_eq!(late(&renamed), Some(3));
+    renamed.site.standards[0].name = "Entrance".into();
+    assert_eq!(late(&renamed), None, "another name");
 }

@@ -89,3 +89,37 @@ pub fn open(carried: Carried) -> Typed {
     };
     Typed { schema, system, site, ask }.up_to_date()
 }
+
+/// The standard of the device's own site that is in force in place of the one that a link carries: a later version for
+/// the same floor, or by the same name for a floor of the same name. None where the link is not out of date, or the
+/// device knows nothing of it. What waits aside does not know the day, `today`.
+///
+/// ```
+/// use brimline::form::{Typed, site::carried::{carry, open, outdated}};
+/// use brimline::site::{Standard, Standing};
+/// let of = |version| Standard {
+///     floor: "vinyl".into(), product: "neutral".into(), dilution: "1:64".into(), standing: Standing::InForce, version,
+///     ..Standard::default()
+/// };
+/// let there = open(carry(&Typed::default(), &of(1), "walk-behind", "jug", 100));
+/// let mut here = Typed::default();
+/// assert!(outdated(&here, &there, "2026-12-01").is_none());
+/// here.site.standards.push(of(2));
+/// assert_eq!(outdated(&here, &there, "2026-12-01").unwrap().version, 2);
+/// ```
+pub fn outdated<'a>(here: &'a Typed, carried: &Typed, today: &str) -> Option<&'a Standard> {
+    let floor = carried.floor()?;
+    // Its first day may be still to come where it is read.
+    let theirs = carried.in_force_on(&floor.id, "")?;
+    let same = |one: &str, other: &str| {
+        let (one, other) = (one.trim().to_lowercase(), other.trim().to_lowercase());
+        !one.is_empty() && one == other
+    };
+    let later =
+        |id: &str| here.in_force_on(id, today).filter(|ours| ours.version.max(1) > theirs.version.max(1));
+    later(&floor.id).or_else(|| {
+        let floors = here.site.floors.iter().filter(|own| same(&own.name, &floor.name));
+        let mut all = floors.filter_map(|own| later(&own.id));
+        all.find(|ours| same(&ours.name, &theirs.name))
+    })
+}

@@ -64,13 +64,18 @@ pub fn put_own_aside(typed: &Typed) -> bool {
     has_own() || storage().zip(text).is_some_and(|(storage, text)| storage.set_item(OWN, &text).is_ok())
 }
 
+/// The device's own site, which goes on waiting.
+pub fn own() -> Option<Typed> {
+    let typed = serde_json::from_str::<Typed>(&storage()?.get_item(OWN).ok()??).ok()?;
+    Some(typed.up_to_date())
+}
+
 /// Takes the device's own site back.
 pub fn take_own() -> Option<Typed> {
-    let storage = storage()?;
-    let typed = serde_json::from_str::<Typed>(&storage.get_item(OWN).ok()??).ok()?;
+    let typed = own()?;
     // Where it cannot be removed it is offered once more.
-    let _ = storage.remove_item(OWN);
-    Some(typed.up_to_date())
+    let _ = storage()?.remove_item(OWN);
+    Some(typed)
 }
 
 /// The browser's store; none where it is blocked, which some browsers tell by an error.

@@ -254,6 +254,8 @@ qr-label = Code to scan with a phone: it opens this fill
 qr-too-long = This fill holds too much for a code: { $n } characters. A code of 68 mm takes 1,465. Shorten the notes of the product.
 
 link-asks = This link carries a fill of:
+link-outdated = Your site has version { $version } of this standard since { $day }: the code is out of date.
+link-outdated-undated = Your site has version { $version } of this standard: the code is out of date.
 link-take = Show this fill
 link-leave = Leave it
 link-locked = This device is set to its standards and shows no other fill.
