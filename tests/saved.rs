@@ -6,7 +6,7 @@
 
 use brimline::form::saved::{View, open, recompute};
 
-const SAVED: [(&str, View, usize); 41] = [
+const SAVED: [(&str, View, usize); 33] = [
     (include_str!("saved/fill-schema-1.json"), View::Fill, 12),
     (include_str!("saved/flow-schema-1.json"), View::Flow, 6),
     (include_str!("saved/shift-schema-1.json"), View::Shift, 7),
@@ -40,14 +40,6 @@ const SAVED: [(&str, View, usize); 41] = [
     (include_str!("saved/reading-schema-5.json"), View::Reading, 4),
     (include_str!("saved/flow-schema-5.json"), View::Flow, 11),
     (include_str!("saved/shift-schema-5.json"), View::Shift, 29),
-    (include_str!("saved/fill-schema-6.json"), View::Fill, 21),
-    (include_str!("saved/fill-powder-schema-6.json"), View::Fill, 7),
-    (include_str!("saved/fill-standard-schema-6.json"), View::Fill, 20),
-    (include_str!("saved/top-up-schema-6.json"), View::TopUp, 7),
-    (include_str!("saved/rescue-schema-6.json"), View::Rescue, 5),
-    (include_str!("saved/reading-schema-6.json"), View::Reading, 4),
-    (include_str!("saved/flow-schema-6.json"), View::Flow, 11),
-    (include_str!("saved/shift-schema-6.json"), View::Shift, 29),
 ];
 
 #[test]

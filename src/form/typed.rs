@@ -13,7 +13,7 @@ use crate::trade::label;
 use crate::units::System;
 
 /// The version of [`Typed`] as it is written now.
-pub const SCHEMA: u32 = 6;
+pub const SCHEMA: u32 = 5;
 
 coded! {
     /// How the tank is filled.
