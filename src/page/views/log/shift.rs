@@ -4,7 +4,7 @@ use super::{Seen, day, told};
 use crate::form::log::{Day, end_of_shift, left_undone};
 use crate::page::log;
 use crate::page::shared::Shared;
-use crate::site::log::{Checklist, Current, Fill, Part, Task, Words, changed};
+use crate::site::log::{Current, Part, Task, Words};
 use crate::words::Argument;
 use yew::prelude::*;
 
@@ -60,13 +60,12 @@ fn task(seen: &Seen, one: &Current, code: &'static str, state: Task) -> Html {
     let shared = &seen.shared;
     let way = |to: Task, key: &'static str| {
         let pressed = state == to;
-        let (id, was) = (one.id.clone(), one.fill.clone());
+        let id = one.id.clone();
         let by = seen.draft.by.trim().to_owned();
         let onclick = move |_: MouseEvent| {
             // A second press takes it back.
             let now = if pressed { Task::NotAsked } else { to };
-            let is = Fill { checklist: with(&was.checklist, code, now), ..was.clone() };
-            log::correct(id.clone(), changed(&was, &is), Words::default().with(Part::By, by.clone()));
+            log::tick(id.clone(), code, now, Words::default().with(Part::By, by.clone()));
         };
         let label = format!("{}: {}", shared.say(&format!("log-task-{code}")), shared.say(key));
         html! {
@@ -84,16 +83,4 @@ fn task(seen: &Seen, one: &Current, code: &'static str, state: Task) -> Html {
             </div>
         </div>
     }
-}
-
-fn with(list: &Checklist, code: &str, state: Task) -> Checklist {
-    let mut list = list.clone();
-    match code {
-        "drain" => list.drain = state,
-        "rinse" => list.rinse = state,
-        "filters" => list.filters = state,
-        "brush" => list.brush = state,
-        _ => list.squeegee = state,
-    }
-    list
 }
