@@ -8,6 +8,7 @@ mod dosing;
 mod drift;
 mod filter;
 mod missed;
+mod shifts;
 mod supply;
 mod usage;
 
@@ -16,5 +17,6 @@ pub use dosing::{Dose, Dosing, dosing};
 pub use drift::{Drift, DriftMistake, drift};
 pub use filter::Filter;
 pub use missed::{Missed, TaskCount, missed, tasks};
+pub use shifts::{REST, shifts};
 pub use supply::{Supply, SupplyMistake, supply};
 pub use usage::{By, Use, usage};
