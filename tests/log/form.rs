@@ -449,6 +449,16 @@ fn the_end_of_the_shift() {
     assert_eq!((found.all, found.told.uncounted), (2, 2));
     assert_eq!(found.shifts[0].tasks, ["squeegee"], "nobody said of the others that they were not");
     assert_eq!((found.tasks[4].not_done, found.tasks[4].done), (2, 1));
+    let days = found.unticked.iter().map(|one| (&*one.when, &*one.machine, &*one.who)).collect::<Vec<_>>();
+    assert_eq!(
+        days,
+        [("2026-03-07T08:00:00Z", "Scrubber", ""), ("2026-03-06T08:00:00Z", "Scrubber", "")],
+        "the newest first"
+    );
+    assert_eq!((found.all_unticked, found.unticked[0].tasks.len()), (2, 0));
+    let never = undone(&fills[4..]);
+    assert_eq!(codes(&never.told.answer.remarks), ["remark-log-undone-unasked"]);
+    assert_eq!((never.all_unticked, never.all), (1, 0));
 }
 
 #[test]

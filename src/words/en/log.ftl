@@ -328,13 +328,14 @@ ask-undone-times = { $n ->
  }
 ask-undone-table = Tasks at the end of the shift
 ask-undone-shifts = Shifts with something undone, the newest first
+ask-undone-unticked = Shifts that nobody ticked off, the newest first
 ask-undone-more = { $n } earlier ones are not listed.
-remark-log-undone-unasked = No shift was ticked off.
+remark-log-undone-unasked = No shift was ticked off. Shifts that nobody ticked off: { $unticked }.
 remark-log-undone-none = { $n ->
-    [one] In { $n } shift that was ticked off nothing was left undone.
-   *[other] In { $n } shifts that were ticked off nothing was left undone.
+    [one] In { $n } shift that was ticked off nothing was left undone. Shifts that nobody ticked off: { $unticked }.
+   *[other] In { $n } shifts that were ticked off nothing was left undone. Shifts that nobody ticked off: { $unticked }.
  }
-remark-log-undone = Shifts that were ticked off: { $n }. With something undone: { $missed }. Most often not done: { $task }, { $times } of { $n }.
+remark-log-undone = Shifts that were ticked off: { $n }. With something undone: { $missed }. Most often not done: { $task }, { $times } of { $n }. Shifts that nobody ticked off: { $unticked }.
 figure-log-used = Concentrate used
 figure-log-planned = Planned
 figure-log-measured = Measured
