@@ -236,7 +236,7 @@ async fn as_it_would_be(act: &Act) -> Option<String> {
         (None, device) => device,
     };
     let last: Option<Head> =
-        before.map(|before| before.head()).or_else(|| tab::ends().get(&device).map(|end| end.head(&device)));
+        before.map(Record::head).or_else(|| tab::ends().get(&device).map(|end| end.head(&device)));
     let (named, mut standing) = match act.what.of() {
         Some(of) => {
             let whole = tab::database().await.ok()?.begin(&[RECORDS, ABOUT], Mode::Read).ok()?;

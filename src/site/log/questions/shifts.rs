@@ -31,12 +31,12 @@ pub fn shifts<'a>(fills: impl IntoIterator<Item = &'a Current>) -> Vec<Vec<&'a C
         let goes_on = |shift: &Vec<&Current>| {
             shift.last().is_some_and(|last| one.when.instant() - last.when.instant() < REST)
         };
-        match latest.get(machine).and_then(|place| shifts.get_mut(*place)).filter(|shift| goes_on(shift)) {
-            Some(shift) => shift.push(one),
-            None => {
-                latest.insert(machine, shifts.len());
-                shifts.push(vec![one]);
-            }
+        let latest_of = latest.get(machine).and_then(|place| shifts.get_mut(*place));
+        if let Some(shift) = latest_of.filter(|shift| goes_on(shift)) {
+            shift.push(one);
+        } else {
+            latest.insert(machine, shifts.len());
+            shifts.push(vec![one]);
         }
     }
     shifts
