@@ -1,6 +1,6 @@
 //! The log: the fill to write down out of what Fill shows, what a person adds or corrects, and what the log is asked.
 //!
-//! Pure: the fills as they stand and today's date are the caller's.
+//! Pure: the fills as they stand and the time of now are the caller's.
 
 pub mod asked;
 mod draft;
@@ -15,4 +15,4 @@ pub use entered::{Base, DOSES, Entered, Lack, TANKS, filled, scale_unit, words};
 pub use plan::{Shown, measured_remark, plan, reading};
 pub use reminder::{LATE_DAYS, LATE_RECORDS, reminder};
 pub use sought::{Choices, Sought, choices};
-pub use today::{Day, end_of_shift, left_undone};
+pub use today::{Shift, end_of_shift, late, left_undone};

@@ -3,7 +3,7 @@
 //! | part | what it does |
 //! |---|---|
 //! | [`Held`], [`use_log`] | what the page holds; a view that uses it is drawn again when it changes |
-//! | [`record`], [`correct`], [`erase`] | write one record; it is confirmed when the browser says that it is durable |
+//! | [`record`], [`correct`], [`tick`], [`erase`] | write one record; it is confirmed when the browser says that it is durable |
 //! | [`again`], [`let_go`], [`save_waiting`] | what was not confirmed: tried again, let go, or saved as a file |
 //! | [`history`] | a fill with all that was written about it |
 //! | [`backup_ndjson`], [`backup_csv`] | files to save |
@@ -37,6 +37,7 @@ mod write;
 
 pub use backup::{backup_csv, backup_ndjson, save_waiting};
 pub use check::check_now;
+pub use clock::now;
 pub use held::{Check, Held, Lost, Stage, Waiting, use_log};
 pub use incoming::{Incoming, NotCompared, compare};
 pub use open::{ask_to_keep, random};
@@ -44,7 +45,7 @@ pub use take::take;
 pub use trouble::Trouble;
 pub use write::{again, let_go};
 
-use crate::site::log::{Fill, Id, Part, Record, Words};
+use crate::site::log::{Fill, Id, Part, Record, Task, Words};
 use database::{ABOUT, Mode, RECORDS};
 use serde_json::{Map, Value};
 use write::{What, write};
@@ -58,6 +59,12 @@ pub fn record(fill: Fill, words: Words) {
 /// and why.
 pub fn correct(of: Id, changes: Map<String, Value>, words: Words) {
     write(What::Correct(of, changes), words);
+}
+
+/// Ticks off a task of a fill's checklist, by its code; in `words` who did it. Ticks that come fast after each other all
+/// count: each starts from the fill as the database has it then.
+pub fn tick(of: Id, task: &'static str, state: Task, words: Words) {
+    write(What::Tick(of, task, state), words);
 }
 
 /// Blanks texts of a record; in `words` who did it, and why.

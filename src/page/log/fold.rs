@@ -201,6 +201,15 @@ pub async fn absorb(records: &[Record]) -> Result<(), Trouble> {
     Ok(())
 }
 
+/// A fill as it stands in the database now; none where the record is no fill.
+pub async fn standing(whole: &Transaction, of: &Id) -> Result<Option<Current>, Trouble> {
+    let named = Log::of(whole.records(of).await?);
+    match named.records() {
+        [fill, rest @ ..] => folded(whole, of, fill, !rest.is_empty(), &mut Vec::new()).await,
+        [] => Ok(None),
+    }
+}
+
 /// A fill as it stands, out of the database.
 async fn folded(
     whole: &Transaction,

@@ -1,11 +1,13 @@
 //! Writes records, one after the other, each in a transaction of its own, and confirms each when it is on the disk.
 
 use super::clock::{lapsed, now};
-use super::database::{ABOUT, META, Mode, PACKED, RECORDS, key};
+use super::database::{ABOUT, META, Mode, PACKED, RECORDS, Transaction, key};
 use super::held::{Saved, Stage, Waiting, held};
 use super::meta::{self, End, MARK};
 use super::{Trouble, copy, fold, open, packing, tab, tabs};
-use crate::site::log::{Draft, Fill, Flaw, Head, Id, Log, Part, Record, Stamp, When, Words, line};
+use crate::site::log::{
+    Current, Draft, Fill, Flaw, Head, Id, Kind, Log, Part, Record, Stamp, Task, When, Words, changed, line,
+};
 use serde_json::{Map, Value};
 use std::cell::RefCell;
 use std::collections::{BTreeMap, VecDeque};
@@ -16,6 +18,8 @@ pub enum What {
     Fill(Box<Fill>),
     /// New values for one.
     Correct(Id, Map<String, Value>),
+    /// One task at the end of a shift, by its code, and how it is now.
+    Tick(Id, &'static str, Task),
     /// Texts to blank.
     Erase(Id, Vec<Part>),
 }
@@ -93,6 +97,10 @@ pub fn run() {
             }
             match put(&act).await {
                 Ok(written) => confirm(&act, written).await,
+                // A tick that is there already: a second tap came before the page had drawn the first.
+                Err(Trouble::Refused(Flaw::NothingChanged)) if matches!(act.what, What::Tick(..)) => {
+                    tab::tell(|held| held.waiting.retain(|one| one.key != act.key));
+                }
                 Err(trouble) => refuse(act, trouble).await,
             }
         }
@@ -129,7 +137,9 @@ async fn put(act: &Act) -> Result<Written, Trouble> {
     };
     let stamp = Stamp { device: &device, when: &act.when, random };
     let head = (last.number > 0).then(|| last.head(&device));
-    let record = act.what.draft(named.first())?.after(head.as_ref(), &stamp, act.words.clone())?;
+    let standing = act.what.standing(&whole).await?;
+    let draft = act.what.draft(named.first(), standing.as_ref())?;
+    let record = draft.after(head.as_ref(), &stamp, act.words.clone())?;
     let line = line(&record);
     records.put(&key(&device, record.number, Some(&record.own)), &line.as_str().into())?;
     let end = end(&record, last);
@@ -218,24 +228,33 @@ async fn refuse(act: Act, trouble: Trouble) {
 async fn as_it_would_be(act: &Act) -> Option<String> {
     let held = held();
     let waiting = held.waiting.iter().take_while(|one| one.key != act.key);
-    let before = waiting.filter_map(|one| serde_json::from_str::<Record>(&one.line).ok()).last();
-    let device = match (&before, tab::device()) {
+    let waiting: Vec<Record> = waiting.filter_map(|one| serde_json::from_str(&one.line).ok()).collect();
+    let before = waiting.last();
+    let device = match (before, tab::device()) {
         (Some(before), _) => before.device.clone(),
         (None, device) if device.is_empty() => open::random_name().ok()?,
         (None, device) => device,
     };
     let last: Option<Head> =
-        before.map(|before| before.head()).or_else(|| tab::ends().get(&device).map(|end| end.head(&device)));
-    let named = match act.what.of() {
+        before.map(Record::head).or_else(|| tab::ends().get(&device).map(|end| end.head(&device)));
+    let (named, mut standing) = match act.what.of() {
         Some(of) => {
-            let whole = tab::database().await.ok()?.begin(&[RECORDS], Mode::Read).ok()?;
-            Log::of(whole.records(of).await.ok()?).records().first().cloned()
+            let whole = tab::database().await.ok()?.begin(&[RECORDS, ABOUT], Mode::Read).ok()?;
+            let standing = act.what.standing(&whole).await.ok()?;
+            (Log::of(whole.records(of).await.ok()?).records().first().cloned(), standing)
         }
-        None => None,
+        None => (None, None),
     };
+    // Those that wait before it are saved before it, too.
+    if let Some(fill) = &mut standing {
+        let of = fill.id.to_string();
+        for one in waiting.iter().filter(|one| one.kind == Kind::Correction && one.of == of) {
+            fill.correct(one);
+        }
+    }
     let stamp = Stamp { device: &device, when: &act.when, random: act.random? };
-    let record = act.what.draft(named.as_ref()).ok()?.after(last.as_ref(), &stamp, act.words.clone()).ok()?;
-    Some(line(&record))
+    let draft = act.what.draft(named.as_ref(), standing.as_ref()).ok()?;
+    Some(line(&draft.after(last.as_ref(), &stamp, act.words.clone()).ok()?))
 }
 
 impl What {
@@ -243,15 +262,31 @@ impl What {
     fn of(&self) -> Option<&Id> {
         match self {
             Self::Fill(_) => None,
-            Self::Correct(of, _) | Self::Erase(of, _) => Some(of),
+            Self::Correct(of, _) | Self::Tick(of, ..) | Self::Erase(of, _) => Some(of),
         }
     }
 
-    fn draft(&self, of: Option<&Record>) -> Result<Draft, Flaw> {
+    /// Of a tick the fill as the database has it now. A correction carries all tasks: worked out from what the page
+    /// has drawn, one would take back another that was tapped a moment before.
+    async fn standing(&self, whole: &Transaction) -> Result<Option<Current>, Trouble> {
+        match self {
+            Self::Tick(of, ..) => fold::standing(whole, of).await,
+            _ => Ok(None),
+        }
+    }
+
+    /// * `of`: the record that it is about.
+    /// * `standing`: of a tick the fill as it stands.
+    fn draft(&self, of: Option<&Record>, standing: Option<&Current>) -> Result<Draft, Flaw> {
         let named = |id: &Id| of.ok_or_else(|| Flaw::Unknown(id.clone()));
         match self {
             Self::Fill(fill) => Ok(Draft::fill((**fill).clone())),
             Self::Correct(id, changes) => Draft::correction(named(id)?, changes),
+            Self::Tick(id, task, state) => {
+                let was = &standing.ok_or_else(|| Flaw::Unknown(id.clone()))?.fill;
+                let is = Fill { checklist: was.checklist.clone().with(task, *state), ..was.clone() };
+                Draft::correction(named(id)?, &changed(was, &is))
+            }
             Self::Erase(id, parts) => Draft::erasure(named(id)?, parts),
         }
     }

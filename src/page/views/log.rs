@@ -20,6 +20,7 @@ use crate::page::keep::log_draft::{self, use_draft};
 use crate::page::keep::today;
 use crate::page::log::{Held, Stage, use_log};
 use crate::page::shared::Shared;
+use crate::site::log::When;
 use crate::trade::calendar::Date;
 use std::rc::Rc;
 use yew::prelude::*;
@@ -46,6 +47,11 @@ fn day() -> Option<Date> {
     Date::read(&today::now())
 }
 
+/// Now by the device's clock.
+fn now() -> Option<When> {
+    When::read(&crate::page::log::now())
+}
+
 /// What all parts of the view draw from.
 #[derive(Clone, PartialEq)]
 struct Seen {
@@ -67,6 +73,7 @@ fn Log(props: &Props) -> Html {
         _ if !matches!(seen.held.stage, Stage::Open) => Html::default(),
         Part::Fills => html! {
             <>
+                { shift::left(&seen) }
                 { form::forms(&seen) }
                 { seek::seek(&seen, &found, places.len()) }
                 <list::List seen={seen.clone()} places={(*places).clone()} />

@@ -151,6 +151,26 @@ impl Checklist {
             ("squeegee", self.squeegee),
         ]
     }
+
+    /// The same with one task as it is now; the same where no task has this code.
+    ///
+    /// ```
+    /// use brimline::site::log::{Checklist, Task};
+    /// let list = Checklist::default().with("drain", Task::Done).with("brush", Task::NotDone);
+    /// assert_eq!(list, Checklist { drain: Task::Done, brush: Task::NotDone, ..Checklist::default() });
+    /// ```
+    #[must_use]
+    pub fn with(mut self, task: &str, state: Task) -> Self {
+        match task {
+            "drain" => self.drain = state,
+            "rinse" => self.rinse = state,
+            "filters" => self.filters = state,
+            "brush" => self.brush = state,
+            "squeegee" => self.squeegee = state,
+            _ => {}
+        }
+        self
+    }
 }
 
 impl Amount {

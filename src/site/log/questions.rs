@@ -8,6 +8,7 @@ mod dosing;
 mod drift;
 mod filter;
 mod missed;
+mod shifts;
 mod supply;
 mod usage;
 
@@ -15,6 +16,7 @@ pub use cost::{Cost, Prices, cost};
 pub use dosing::{Dose, Dosing, dosing};
 pub use drift::{Drift, DriftMistake, drift};
 pub use filter::Filter;
-pub use missed::{Missed, TaskCount, missed, tasks};
+pub use missed::{Missed, TaskCount, missed, tasks, unticked};
+pub use shifts::{REST, shifts};
 pub use supply::{Supply, SupplyMistake, supply};
 pub use usage::{By, Use, usage};

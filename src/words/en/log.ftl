@@ -32,7 +32,9 @@ log-deviation-other-product = Another product
 log-deviation-other = Something else
 log-reason = Why otherwise
 log-notes = Notes
-log-left-undone = Left undone on { $machine } on { $day }: { $tasks }. Do that before you fill.
+log-left-undone = Left undone on { $day }, { $machine }: { $tasks }. Do that before you fill.
+log-left-undone-unticked = Left undone on { $day }, { $machine }: nobody ticked anything off. Look at the machine before you fill.
+log-left-way = Tick it off at the end of shift
 remark-log-more = You measured out { $measured }, more than the { $planned } that are planned. Record it if that is what went in.
 remark-log-more-title = More than planned
 remark-log-less = You measured out { $measured }, less than the { $planned } that are planned. Record it if that is what went in.
@@ -184,9 +186,12 @@ log-strike-hint = A fill that was written down by mistake stays in the log and i
 ## End of the shift
 log-left = Left undone, or not ticked off
 log-left-line = { $machine }, { $day }: { $tasks }
-log-shift-today = Today
-log-shift-hint = Tick off each machine in this order. It is saved at once, with the last fill of the day.
-log-shift-none = No machine was filled today.
+log-left-line-unticked = { $machine }, { $day }: nobody ticked anything off
+log-shift-today = Filled in the last 24 hours
+log-shift-hint = Tick off each machine in this order. It is saved at once, with the last fill of the machine.
+log-shift-none = No machine was filled in the last 24 hours.
+log-shift-late = Earlier, not ticked off
+log-shift-late-hint = These were filled in the last 7 days and something was left. Tick off what is done by now.
 log-shift-machine = { $n ->
     [one] { $machine }: { $n } fill, at { $time }
    *[other] { $machine }: { $n } fills, the last at { $time }
@@ -325,13 +330,14 @@ ask-undone-times = { $n ->
  }
 ask-undone-table = Tasks at the end of the shift
 ask-undone-shifts = Shifts with something undone, the newest first
+ask-undone-unticked = Shifts that nobody ticked off, the newest first
 ask-undone-more = { $n } earlier ones are not listed.
-remark-log-undone-unasked = No shift was ticked off.
+remark-log-undone-unasked = No shift was ticked off. Shifts that nobody ticked off: { $unticked }.
 remark-log-undone-none = { $n ->
-    [one] In { $n } shift that was ticked off nothing was left undone.
-   *[other] In { $n } shifts that were ticked off nothing was left undone.
+    [one] In { $n } shift that was ticked off nothing was left undone. Shifts that nobody ticked off: { $unticked }.
+   *[other] In { $n } shifts that were ticked off nothing was left undone. Shifts that nobody ticked off: { $unticked }.
  }
-remark-log-undone = Shifts that were ticked off: { $n }. With something undone: { $missed }. Most often not done: { $task }, { $times } of { $n }.
+remark-log-undone = Shifts that were ticked off: { $n }. With something undone: { $missed }. Most often not done: { $task }, { $times } of { $n }. Shifts that nobody ticked off: { $unticked }.
 figure-log-used = Concentrate used
 figure-log-planned = Planned
 figure-log-measured = Measured

@@ -157,7 +157,7 @@ device-busy = One moment
 device-short = A passcode has four characters or more.
 device-wrong = That is not the passcode. Nothing was changed.
 device-unable = This browser cannot do it here: it keeps nothing, or the page was not opened over a safe connection.
-device-honest = The passcode is not kept in clear. It keeps a careless hand out. It does not keep anybody out who can clear this browser’s storage. Forgot it? Clear the browser’s storage for this page, and open your site’s file again.
+device-honest = The passcode is not kept in clear. It keeps a careless hand out. It does not keep anybody out who can clear this browser’s storage. Forgot it? Save a backup of the log first, under Log. Then clear the browser’s storage for this page: that deletes the log on this device, too. Then open your site’s file and the backup again.
 # paper
 paper-heading = On paper
 paper-standard = Standard to print

@@ -2,7 +2,7 @@
 
 use super::{Told, count};
 use crate::answer::{Fact, Remark, Weight};
-use crate::site::log::questions::{Missed, TaskCount, missed, tasks};
+use crate::site::log::questions::{Missed, TaskCount, missed, tasks, unticked};
 use crate::site::log::{Current, Task};
 
 /// So many shifts are listed one by one.
@@ -19,16 +19,23 @@ pub struct Undone {
     pub shifts: Vec<Missed>,
     /// How many shifts there are.
     pub all: usize,
+    /// The latest shifts that nobody ticked off, the newest first.
+    pub unticked: Vec<Missed>,
+    /// How many of those there are.
+    pub all_unticked: usize,
 }
 
-/// What was left undone at the ends of shifts. A fill that nobody ticked off tells nothing, and is not counted.
+/// What was left undone at the ends of shifts. Of a shift that nobody ticked off nobody knows what was done: it is
+/// counted and listed as such, and none of its tasks counts as done.
 pub fn undone<'a>(fills: impl IntoIterator<Item = &'a Current> + Clone) -> Undone {
     let asked = |one: &&Current| one.fill.checklist.tasks().iter().any(|(_, task)| *task != Task::NotAsked);
     let fills_asked = fills.clone().into_iter().filter(asked).count();
     let all = fills.clone().into_iter().count();
     let tasks = tasks(fills.clone()).to_vec();
-    let mut shifts = missed(fills);
+    let mut shifts = missed(fills.clone());
     shifts.reverse();
+    let mut unticked = unticked(fills);
+    unticked.reverse();
     let most = tasks.iter().max_by_key(|task| task.not_done).filter(|task| task.not_done > 0);
     let mut told = Told { fills: all, uncounted: all - fills_asked, ..Told::default() };
     let said = match most {
@@ -40,8 +47,10 @@ pub fn undone<'a>(fills: impl IntoIterator<Item = &'a Current> + Clone) -> Undon
             .with("task", Fact::Key(format!("log-task-{}", most.task)))
             .value("times", count(most.not_done)),
     };
-    told.answer.remark(said);
+    told.answer.remark(said.value("unticked", count(unticked.len())));
+    let all_unticked = unticked.len();
+    unticked.truncate(LISTED);
     let listed = shifts.len();
     shifts.truncate(LISTED);
-    Undone { told, tasks, shifts, all: listed }
+    Undone { told, tasks, shifts, all: listed, unticked, all_unticked }
 }

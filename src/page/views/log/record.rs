@@ -2,7 +2,8 @@
 
 use super::fields::{press, text_at};
 use super::form::{self, Form, written};
-use super::{Props, day, told, waiting};
+use super::shift::{left_line, way};
+use super::{Props, now, told, waiting};
 use crate::answer::Value;
 use crate::form::fill::{Fill as Asked, work};
 use crate::form::log::{
@@ -151,30 +152,22 @@ fn correct_it(shared: &Shared, held: &Held) -> Html {
     html! { <div class="buttons">{ press(shared, "log-correct-it", open) }</div> }
 }
 
-/// What the machine's last day left undone.
+/// What the machine's last shift left undone, also where nobody ticked it off.
 fn undone(shared: &Shared, held: &Held) -> Html {
     if !matches!(held.stage, Stage::Open) {
         return Html::default();
     }
-    let Some(today) = day() else { return Html::default() };
-    let fills = &held.view.fills;
+    let Some(now) = now() else { return Html::default() };
     let machine = shared.typed.machine().map(|machine| machine.id.as_str()).unwrap_or_default();
-    let days = left_undone(fills, today);
-    let Some(day) = days.iter().find(|day| *fills[day.place].fill.machine.id == *machine) else {
+    let left = left_undone(&held.view.fills, now);
+    let Some(shift) = left.iter().find(|shift| *shift.last.fill.machine.id == *machine) else {
         return Html::default();
     };
-    // Tasks that nobody was asked about say nothing where the site does not tick them off at all.
-    let asked = fills[day.place].fill.checklist != crate::site::log::Checklist::default();
-    if !asked {
-        return Html::default();
+    html! {
+        <p class="unknown" data-remark="log-left-undone">
+            { left_line(shared, ["log-left-undone", "log-left-undone-unticked"], shift) }{ " " }{ way(shared) }
+        </p>
     }
-    let one = &fills[day.place];
-    let told = [
-        ("machine", Argument::text(&*one.fill.machine.name)),
-        ("day", Argument::text(one.when.date.to_string())),
-        ("tasks", Argument::text(told::tasks(shared, &day.undone(fills)))),
-    ];
-    html! { <p class="unknown" data-remark="log-left-undone">{ shared.tell("log-left-undone", &told) }</p> }
 }
 
 /// Takes over what the job of reading the strength has worked out.

@@ -1,55 +1,84 @@
-//! The end of the shift: five tasks for each machine that was filled today.
+//! The end of the shift: five tasks for each machine that was filled, and what the last shift left undone.
 
-use super::{Seen, day, told};
-use crate::form::log::{Day, end_of_shift, left_undone};
+use super::{Seen, now, told};
+use crate::form::log::{Part as Tab, Shift, end_of_shift, late, left_undone};
+use crate::page::keep::log_draft::change;
 use crate::page::log;
 use crate::page::shared::Shared;
-use crate::site::log::{Checklist, Current, Fill, Part, Task, Words, changed};
+use crate::site::log::{Current, Part, Task, Words};
 use crate::words::Argument;
 use yew::prelude::*;
 
-/// What is to be done today, and what was left before.
+/// What is to be ticked off now, and what late.
 pub fn shift(seen: &Seen) -> Html {
     let shared = &seen.shared;
-    let Some(today) = day() else { return Html::default() };
+    let Some(now) = now() else { return Html::default() };
     let fills = &seen.held.view.fills;
-    let days = end_of_shift(fills, today);
-    let left = left_undone(fills, today);
+    let (offered, late) = (end_of_shift(fills, now), late(fills, now));
+    let named = |shift: &Shift| {
+        // Where the day is today's the time says enough.
+        let is_today = shift.last.when.date == now.date;
+        let said = &shift.last.said;
+        machine(seen, shift, if is_today { told::clock(said) } else { told::moment(said) })
+    };
     html! {
         <>
-            if !left.is_empty() {
-                <section class="remark" aria-labelledby="log-left">
-                    <h2 id="log-left">{ shared.say("log-left") }</h2>
-                    <ul>{ for left.iter().map(|day| html! { <li>{ left_line(shared, fills, day) }</li> }) }</ul>
-                </section>
-            }
             <h2>{ shared.say("log-shift-today") }</h2>
             <p class="hint">{ shared.say("log-shift-hint") }</p>
-            if days.is_empty() { <p>{ shared.say("log-shift-none") }</p> }
-            { for days.iter().map(|day| machine(seen, &fills[day.place], day)) }
+            if offered.is_empty() { <p>{ shared.say("log-shift-none") }</p> }
+            { for offered.iter().map(named) }
+            if !late.is_empty() {
+                <h2>{ shared.say("log-shift-late") }</h2>
+                <p class="hint">{ shared.say("log-shift-late-hint") }</p>
+                { for late.iter().map(named) }
+            }
         </>
     }
 }
 
-fn left_line(shared: &Shared, fills: &[Current], day: &Day) -> String {
-    let one = &fills[day.place];
+/// What the last shift of each machine left undone, and the way to tick it off.
+pub fn left(seen: &Seen) -> Html {
+    let shared = &seen.shared;
+    let Some(now) = now() else { return Html::default() };
+    let left = left_undone(&seen.held.view.fills, now);
+    if left.is_empty() {
+        return Html::default();
+    }
+    html! {
+        <section class="remark" data-remark="log-left" aria-labelledby="log-left">
+            <h2 id="log-left">{ shared.say("log-left") }</h2>
+            <ul>{ for left.iter().map(|shift| html! { <li>{ left_line(shared, ["log-left-line", "log-left-line-unticked"], shift) }</li> }) }</ul>
+            <p>{ way(shared) }</p>
+        </section>
+    }
+}
+
+/// What a shift left undone, in the first of two sentences, or in the second where nobody ticked anything off.
+pub fn left_line(shared: &Shared, keys: [&str; 2], shift: &Shift) -> String {
+    let one = shift.last;
     let told = [
         ("machine", Argument::text(&*one.fill.machine.name)),
         ("day", Argument::text(one.when.date.to_string())),
-        ("tasks", Argument::text(told::tasks(shared, &day.undone(fills)))),
+        ("tasks", Argument::text(told::tasks(shared, &shift.undone()))),
     ];
-    shared.tell("log-left-line", &told)
+    shared.tell(keys[usize::from(shift.is_unticked())], &told)
 }
 
-fn machine(seen: &Seen, one: &Current, day: &Day) -> Html {
-    let shared = &seen.shared;
+/// The way to the end of the shift, from wherever it stands.
+pub fn way(shared: &Shared) -> Html {
+    let onclick = |_: MouseEvent| change(|draft| draft.part = Tab::Shift);
+    html! { <a href="#log" data-way="log-shift" {onclick}>{ shared.say("log-left-way") }</a> }
+}
+
+fn machine(seen: &Seen, shift: &Shift, time: String) -> Html {
+    let (shared, one) = (&seen.shared, shift.last);
     let counted = [
         ("machine", Argument::text(&*one.fill.machine.name)),
-        ("n", Argument::number(day.fills as f64, day.fills.to_string())),
-        ("time", Argument::text(told::clock(&one.said))),
+        ("n", Argument::number(shift.fills as f64, shift.fills.to_string())),
+        ("time", Argument::text(time)),
     ];
     html! {
-        <fieldset data-machine={one.fill.machine.id.to_string()}>
+        <fieldset data-machine={one.fill.machine.id.to_string()} data-shift={one.id.to_string()}>
             <legend>{ shared.tell("log-shift-machine", &counted) }</legend>
             { for one.fill.checklist.tasks().into_iter().map(|(code, state)| task(seen, one, code, state)) }
         </fieldset>
@@ -60,13 +89,12 @@ fn task(seen: &Seen, one: &Current, code: &'static str, state: Task) -> Html {
     let shared = &seen.shared;
     let way = |to: Task, key: &'static str| {
         let pressed = state == to;
-        let (id, was) = (one.id.clone(), one.fill.clone());
+        let id = one.id.clone();
         let by = seen.draft.by.trim().to_owned();
         let onclick = move |_: MouseEvent| {
             // A second press takes it back.
             let now = if pressed { Task::NotAsked } else { to };
-            let is = Fill { checklist: with(&was.checklist, code, now), ..was.clone() };
-            log::correct(id.clone(), changed(&was, &is), Words::default().with(Part::By, by.clone()));
+            log::tick(id.clone(), code, now, Words::default().with(Part::By, by.clone()));
         };
         let label = format!("{}: {}", shared.say(&format!("log-task-{code}")), shared.say(key));
         html! {
@@ -84,16 +112,4 @@ fn task(seen: &Seen, one: &Current, code: &'static str, state: Task) -> Html {
             </div>
         </div>
     }
-}
-
-fn with(list: &Checklist, code: &str, state: Task) -> Checklist {
-    let mut list = list.clone();
-    match code {
-        "drain" => list.drain = state,
-        "rinse" => list.rinse = state,
-        "filters" => list.filters = state,
-        "brush" => list.brush = state,
-        _ => list.squeegee = state,
-    }
-    list
 }

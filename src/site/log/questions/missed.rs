@@ -1,5 +1,6 @@
 //! What was left undone at the end of a shift.
 
+use super::shifts;
 use crate::site::log::{Checklist, Current, Id, Task};
 use std::sync::Arc;
 
@@ -14,8 +15,20 @@ pub struct Missed {
     pub machine: Arc<str>,
     /// Who, where it is known.
     pub who: Arc<str>,
-    /// The codes of the tasks.
+    /// The codes of the tasks; none where nobody ticked off any.
     pub tasks: Vec<&'static str>,
+}
+
+impl Missed {
+    fn of(one: &Current, tasks: Vec<&'static str>) -> Self {
+        Self {
+            id: one.id.clone(),
+            when: one.said.clone(),
+            machine: one.fill.machine.name.clone(),
+            who: one.who.clone(),
+            tasks,
+        }
+    }
 }
 
 /// How often one task was done.
@@ -47,15 +60,26 @@ pub fn missed<'a>(fills: impl IntoIterator<Item = &'a Current>) -> Vec<Missed> {
         list.tasks().into_iter().filter(|(_, task)| *task == Task::NotDone).map(|(code, _)| code).collect()
     };
     let all = fills.into_iter().map(|one| (one, undone(&one.fill.checklist)));
-    all.filter(|(_, tasks)| !tasks.is_empty())
-        .map(|(one, tasks)| Missed {
-            id: one.id.clone(),
-            when: one.said.clone(),
-            machine: one.fill.machine.name.clone(),
-            who: one.who.clone(),
-            tasks,
-        })
-        .collect()
+    all.filter(|(_, tasks)| !tasks.is_empty()).map(|(one, tasks)| Missed::of(one, tasks)).collect()
+}
+
+/// The [`shifts`] of which no fill has any tick, each by its last fill. Of a machine that is not known there are none.
+///
+/// * `fills`: by time.
+///
+/// ```
+/// use brimline::site::log::{Fill, Log, Named, Stamp, Words, current};
+/// use brimline::site::log::questions::unticked;
+/// let stamp = Stamp { device: "station-1", when: "2026-03-07T18:30:00Z", random: [7; 32] };
+/// let mut log = Log::default();
+/// let fill = Fill { machine: Named::new("m1", "Scrubber"), ..Fill::default() };
+/// log.fill(&stamp, fill, Words::default()).unwrap();
+/// assert_eq!(&*unticked(&current(&log).fills)[0].machine, "Scrubber");
+/// ```
+pub fn unticked<'a>(fills: impl IntoIterator<Item = &'a Current>) -> Vec<Missed> {
+    let is_blank = |one: &&Current| one.fill.checklist == Checklist::default();
+    let all = shifts(fills).into_iter().filter(|shift| shift.iter().all(is_blank));
+    all.filter_map(|shift| shift.last().map(|last| Missed::of(last, Vec::new()))).collect()
 }
 
 /// How often each task was done, in the order in which they are done.

@@ -4,6 +4,7 @@ use super::super::told;
 use super::{Seen, question};
 use crate::form::log::asked::undone as ask;
 use crate::page::drawing::{Bar, bars};
+use crate::page::shared::Shared;
 use crate::page::views::table;
 use crate::site::log::Current;
 use crate::words::Argument;
@@ -44,6 +45,16 @@ pub fn undone(seen: &Seen, fills: &[&Current]) -> Html {
             </tr>
         }
     });
+    let unticked = found.unticked.iter().map(|one| {
+        html! {
+            <tr>
+                <th scope="row">{ told::moment(&one.when) }</th>
+                <td>{ &*one.machine }</td>
+                <td>{ &*one.who }</td>
+                <td>{ shared.say("log-state-not-asked") }</td>
+            </tr>
+        }
+    });
     let columns = ["log-column-task", "log-state-done", "log-state-not-done", "log-state-not-asked"];
     let by_shift = ["log-column-when", "log-column-machine", "log-column-who", "log-column-left-undone"];
     question(
@@ -51,16 +62,28 @@ pub fn undone(seen: &Seen, fills: &[&Current]) -> Html {
         "undone",
         &found.told,
         html! {
-            if asked {
-                { bars(&shared.say("ask-undone-picture"), &drawn) }
-                { table(shared, "ask-undone-table", &columns, counts.collect()) }
-                if !found.shifts.is_empty() {
-                    { table(shared, "ask-undone-shifts", &by_shift, shifts.collect()) }
-                    if found.all > found.shifts.len() {
-                        <p class="hint">{ shared.tell("ask-undone-more", &[("n", Argument::text((found.all - found.shifts.len()).to_string()))]) }</p>
+            <>
+                if asked {
+                    { bars(&shared.say("ask-undone-picture"), &drawn) }
+                    { table(shared, "ask-undone-table", &columns, counts.collect()) }
+                    if !found.shifts.is_empty() {
+                        { table(shared, "ask-undone-shifts", &by_shift, shifts.collect()) }
+                        { more(shared, found.all - found.shifts.len()) }
                     }
                 }
-            }
+                if !found.unticked.is_empty() {
+                    { table(shared, "ask-undone-unticked", &by_shift, unticked.collect()) }
+                    { more(shared, found.all_unticked - found.unticked.len()) }
+                }
+            </>
         },
     )
+}
+
+/// How many are not listed.
+fn more(shared: &Shared, n: usize) -> Html {
+    if n == 0 {
+        return Html::default();
+    }
+    html! { <p class="hint">{ shared.tell("ask-undone-more", &[("n", Argument::text(n.to_string()))]) }</p> }
 }
