@@ -110,6 +110,17 @@ test("by keyboard alone: recorded, found on Log, unfolded", async () => {
   await page.keyboard.press("Enter");
   await confirmed(page, 1);
   assert.equal(await page.evaluate(() => document.activeElement.name), "record-fill", "the focus stays");
+  // On to the fold below it: the way to correct the record, then what may be added to the next.
+  const tabbed = [];
+  for (let step = 0; step < 4 && !tabbed.includes("log-details"); step += 1) {
+    await page.keyboard.press("Tab");
+    tabbed.push(await page.evaluate(() => document.activeElement.id || document.activeElement.name));
+  }
+  assert.ok(tabbed.includes("log-details"), `Tab went to ${tabbed}`);
+  await page.keyboard.press("Enter");
+  assert.ok(await field(page, "log-who").isVisible(), "the fold is open");
+  await page.keyboard.press("Tab");
+  assert.equal(await page.evaluate(() => document.activeElement.name), "log-who", "its first field");
   await press(page, "level-75");
   await field(page, "record-fill").focus();
   await page.keyboard.press("Space");

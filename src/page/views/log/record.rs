@@ -85,8 +85,9 @@ pub fn Recording(props: &Props) -> Html {
             { correct_it(shared, &held) }
             { waiting::waiting(shared, &held) }
             { for far.map(|far| warnings(shared, &[far])) }
-            <details class="more" id="log-details" tabindex="-1">
-                <summary>{ shared.say("log-details") }</summary>
+            // A tabindex of -1 on the fold itself would take its summary out of the tab order: the summary hangs below it.
+            <details class="more">
+                <summary id="log-details">{ shared.say("log-details") }</summary>
                 <p class="hint">{ shared.say("log-details-hint") }</p>
                 <div class="fields">
                     { by }
