@@ -91,7 +91,8 @@ test("what is added goes with the record; what is far from the plan is told, not
   await choose(page, "log-deviation", "more");
   await press(page, "record-fill");
   assert.equal(await page.evaluate(() => document.activeElement.id), "log-reason", "it asks why");
-  assert.equal((await page.locator("#log-said").innerText()).trim(), "");
+  assert.equal(plain(await page.locator("#log-said").innerText()), "Not recorded: Say why you did it otherwise.");
+  assert.ok(await page.locator('label[for="log-reason"]').evaluate((label) => label.getBoundingClientRect().top >= 0), "its label is in sight");
   await write(page, "log-reason", "Grease on the floor");
   await write(page, "log-notes", "=1+1");
   await press(page, "record-fill");
