@@ -4,6 +4,7 @@
 log-recording = The record
 record-fill = Record this fill
 record-fill-rests = Recorded already
+record-fill-waits = Not kept yet
 log-recorded = Recorded { $time }, number { $number }.
 log-recorded-other = { $machine }, { $day }: recorded { $time }, number { $number }.
 log-not-recorded = Not recorded: { $why }

@@ -51,6 +51,11 @@ pub fn Recording(props: &Props) -> Html {
     let measured = result.as_ref().ok().and_then(|fill| fill.measured.si.value()).map(Volume::new);
     let far = measured.and_then(|volume| measured_remark(&shared.typed, &asked, volume, shared.marks()));
     let said = words(&base.entered, &entered, &draft.by);
+    let label = match (resting, held.waiting.is_empty()) {
+        (false, _) => "record-fill",
+        (true, true) => "record-fill-rests",
+        (true, false) => "record-fill-waits",
+    };
     // After a tap that recorded nothing the word of an earlier record would mislead, also once the way is free.
     let (state, heard) = match (*failed, lacks.first()) {
         (true, Some(first)) => ("mistake", not_recorded(shared, &lacks, first, &entered)),
@@ -87,7 +92,7 @@ pub fn Recording(props: &Props) -> Html {
             { undone(shared, &held) }
             // It stays where it is when it rests, so that the focus does not go.
             <button type="button" class="large" name="record-fill" aria-disabled={resting.to_string()} {onclick}>
-                { shared.say(if resting { "record-fill-rests" } else { "record-fill" }) }
+                { shared.say(label) }
             </button>
             <p id="log-said" class={state} role="status" tabindex="-1">{ heard }</p>
             { correct_it(shared, &held) }
