@@ -87,7 +87,7 @@ test("what is added goes with the record; what is far from the plan is told, not
   await write(page, "log-who", "AB");
   await write(page, "log-measured", "30");
   await choose(page, "log-measured-unit", "floz_us");
-  assert.ok((await remarks(page)).includes("remark-log-outside-label"), String(await remarks(page)));
+  assert.ok((await remarks(page)).includes("remark-log-over-label"), String(await remarks(page)));
   await choose(page, "log-deviation", "more");
   await press(page, "record-fill");
   assert.equal(await page.evaluate(() => document.activeElement.id), "log-reason", "it asks why");
