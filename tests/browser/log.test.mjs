@@ -105,6 +105,18 @@ test("what is added goes with the record; what is far from the plan is told, not
   assert.equal(await field(page, "log-notes").inputValue(), "", "the rest is for one fill");
 });
 
+test("what is added after a record does not go with a fill of another machine", async () => {
+  const page = await toFill();
+  await press(page, "record-fill");
+  await confirmed(page, 1);
+  const machine = await field(page, "machine").inputValue();
+  await write(page, "log-measured", "62");
+  const others = await field(page, "machine").locator("option").evaluateAll((all) => all.map(({ value }) => value));
+  await choose(page, "machine", others.find((one) => one && one !== machine));
+  assert.match(plain(await page.locator("#log-said").innerText()), /, \d{4}-\d\d-\d\d: recorded \d\d:\d\d, number 1\.$/, "it names the machine");
+  assert.equal(await field(page, "log-measured").inputValue(), "");
+});
+
 test("by keyboard alone: recorded, found on Log, unfolded", async () => {
   const page = await toFill();
   await field(page, "record-fill").focus();

@@ -6,7 +6,7 @@ use super::{Props, day, told, waiting};
 use crate::answer::Value;
 use crate::form::fill::{Fill as Asked, work};
 use crate::form::log::{
-    Base, Entered, Lack, Shown, filled, left_undone, measured_remark, plan, reading, words,
+    Base, Entered, Lack, Shown, filled, left_undone, measured_remark, plan, planned_for, reading, words,
 };
 use crate::form::names;
 use crate::page::components::warnings;
@@ -33,6 +33,16 @@ pub fn Recording(props: &Props) -> Html {
     // Beside the state, which a second tap may come before: it counts once the view is drawn anew.
     let timer = use_mut_ref(|| None::<(Fill, Timeout)>);
     let failed = use_state(|| false);
+    let here = planned_for(&shared.typed.ask);
+    use_effect_with(draft.is_of_another(&here), |another| {
+        // What was added after a record of one machine must not go with one of another.
+        if *another {
+            change(|draft| {
+                draft.fill = Entered::default();
+                draft.after.clear();
+            });
+        }
+    });
     let asked = work(&shared.typed, shared.marks());
     let Some(planned) = plan(&shared.typed, &asked, &shown(shared, &asked)) else {
         let stopped = asked.outcome.answer.stopped();
@@ -62,6 +72,8 @@ pub fn Recording(props: &Props) -> Html {
         (true, None) => ("said", String::new()),
         (false, _) => ("said", confirmed(shared, &held)),
     };
+    let goes_with = [("machine", &planned.machine), ("product", &planned.product)]
+        .map(|(name, one)| (name, Argument::text(&*one.name)));
     let onclick = {
         let (rests, lacks, failed) = (rests.clone(), lacks.clone(), failed.clone());
         move |_: MouseEvent| {
@@ -81,7 +93,10 @@ pub fn Recording(props: &Props) -> Html {
             });
             *timer.borrow_mut() = Some((planned.clone(), wake));
             log::record(fill.clone(), said.clone());
-            change(|draft| draft.fill = Entered::default());
+            change(|draft| {
+                draft.fill = Entered::default();
+                draft.after.clone_from(&here);
+            });
         }
     };
     let form = Form { shared, entered: &draft.fill, lacks: &lacks, of: |draft| &mut draft.fill };
@@ -101,6 +116,7 @@ pub fn Recording(props: &Props) -> Html {
             // A tabindex of -1 on the fold itself would take its summary out of the tab order: the summary hangs below it.
             <details class="more">
                 <summary id="log-details">{ shared.say("log-details") }</summary>
+                <p>{ shared.tell("log-details-for", &goes_with) }</p>
                 <p class="hint">{ shared.say("log-details-hint") }</p>
                 <div class="fields">
                     { by }
