@@ -10,7 +10,8 @@ pub fn on(id: &str) {
         // Setting an attribute of that name cannot fail.
         let _ = details.set_attribute("open", "");
     }
-    element.scroll_into_view();
+    // A field comes into sight with its label.
+    element.closest(".field").ok().flatten().as_ref().unwrap_or(&element).scroll_into_view();
     if let Ok(element) = element.dyn_into::<HtmlElement>() {
         // What takes no focus is in sight all the same.
         let _ = element.focus();

@@ -24,6 +24,7 @@ mod database;
 mod fold;
 mod held;
 mod incoming;
+mod leaving;
 mod meta;
 mod open;
 mod packing;

@@ -87,11 +87,12 @@ test("what is added goes with the record; what is far from the plan is told, not
   await write(page, "log-who", "AB");
   await write(page, "log-measured", "30");
   await choose(page, "log-measured-unit", "floz_us");
-  assert.ok((await remarks(page)).includes("remark-log-outside-label"), String(await remarks(page)));
+  assert.ok((await remarks(page)).includes("remark-log-over-label"), String(await remarks(page)));
   await choose(page, "log-deviation", "more");
   await press(page, "record-fill");
   assert.equal(await page.evaluate(() => document.activeElement.id), "log-reason", "it asks why");
-  assert.equal((await page.locator("#log-said").innerText()).trim(), "");
+  assert.equal(plain(await page.locator("#log-said").innerText()), "Not recorded: Say why you did it otherwise.");
+  assert.ok(await page.locator('label[for="log-reason"]').evaluate((label) => label.getBoundingClientRect().top >= 0), "its label is in sight");
   await write(page, "log-reason", "Grease on the floor");
   await write(page, "log-notes", "=1+1");
   await press(page, "record-fill");
@@ -104,12 +105,35 @@ test("what is added goes with the record; what is far from the plan is told, not
   assert.equal(await field(page, "log-notes").inputValue(), "", "the rest is for one fill");
 });
 
+test("what is added after a record does not go with a fill of another machine", async () => {
+  const page = await toFill();
+  await press(page, "record-fill");
+  await confirmed(page, 1);
+  const machine = await field(page, "machine").inputValue();
+  await write(page, "log-measured", "62");
+  const others = await field(page, "machine").locator("option").evaluateAll((all) => all.map(({ value }) => value));
+  await choose(page, "machine", others.find((one) => one && one !== machine));
+  assert.match(plain(await page.locator("#log-said").innerText()), /, \d{4}-\d\d-\d\d: recorded \d\d:\d\d, number 1\.$/, "it names the machine");
+  assert.equal(await field(page, "log-measured").inputValue(), "");
+});
+
 test("by keyboard alone: recorded, found on Log, unfolded", async () => {
   const page = await toFill();
   await field(page, "record-fill").focus();
   await page.keyboard.press("Enter");
   await confirmed(page, 1);
   assert.equal(await page.evaluate(() => document.activeElement.name), "record-fill", "the focus stays");
+  // On to the fold below it: the way to correct the record, then what may be added to the next.
+  const tabbed = [];
+  for (let step = 0; step < 4 && !tabbed.includes("log-details"); step += 1) {
+    await page.keyboard.press("Tab");
+    tabbed.push(await page.evaluate(() => document.activeElement.id || document.activeElement.name));
+  }
+  assert.ok(tabbed.includes("log-details"), `Tab went to ${tabbed}`);
+  await page.keyboard.press("Enter");
+  assert.ok(await field(page, "log-who").isVisible(), "the fold is open");
+  await page.keyboard.press("Tab");
+  assert.equal(await page.evaluate(() => document.activeElement.name), "log-who", "its first field");
   await press(page, "level-75");
   await field(page, "record-fill").focus();
   await page.keyboard.press("Space");

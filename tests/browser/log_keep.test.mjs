@@ -274,8 +274,12 @@ test("where the browser keeps nothing, a fill stays on the screen and can be sav
       Object.defineProperty(window, "indexedDB", { get: () => { throw new DOMException("denied", "SecurityError"); } });
     }),
   });
+  const asks = () => page.evaluate(() => !window.dispatchEvent(new Event("beforeunload", { cancelable: true })));
+  assert.equal(await asks(), false, "nothing waits");
   await page.locator('[name="record-fill"]').click();
   await page.locator('[name="log-again"]').waitFor();
+  assert.equal(await page.locator('[name="record-fill"]').innerText(), "Not kept yet");
+  assert.equal(await asks(), true, "a record waits");
   const saved = page.waitForEvent("download");
   await press(page, "log-waiting-save");
   const [first, line] = readFileSync(await (await saved).path(), "utf8").trim().split("\n").map((one) => JSON.parse(one));

@@ -5,6 +5,7 @@
 use super::{Entered, Sought};
 use crate::coded::coded;
 use crate::document::document;
+use crate::form::typed::Ask;
 use crate::site::Entry;
 use crate::site::log::questions::By;
 
@@ -45,6 +46,8 @@ document! {
         part: Part,
         /// What a person adds to the fill that Fill shows.
         fill: Entered,
+        /// What the last record was planned for, as [`planned_for`] tells it; empty where `fill` waits for no other.
+        after: String,
         /// A fill that is written down by hand.
         hand: Entered,
         /// Whether it is being written.
@@ -64,7 +67,24 @@ document! {
     }
 }
 
+/// What a fill is planned for, to tell one plan from another: machine, product and floor.
+pub fn planned_for(ask: &Ask) -> String {
+    [&*ask.machine, &*ask.product, &*ask.floor].join("\n")
+}
+
 impl Draft {
+    /// Whether what was added after a record would go with one of another machine, product or floor.
+    ///
+    /// ```
+    /// use brimline::form::log::Draft;
+    /// let draft = Draft { after: "machine-a".into(), ..Draft::default() };
+    /// assert!(draft.is_of_another("machine-b") && !draft.is_of_another("machine-a"));
+    /// assert!(!Draft::default().is_of_another("machine-a"), "nothing was recorded yet");
+    /// ```
+    pub fn is_of_another(&self, planned_for: &str) -> bool {
+        !self.after.is_empty() && self.after != planned_for
+    }
+
     /// What was counted of a product; blank where nobody has.
     pub fn counted(&self, product: &str) -> Counted {
         let found = self.stock.iter().find(|one| one.product == product).cloned();

@@ -60,14 +60,32 @@ pub fn plan(typed: &Typed, fill: &Asked, shown: &Shown) -> Option<Fill> {
     })
 }
 
-/// That what was measured out is not what was planned: by more than half a graduation, or outside the label.
+/// A rule of the fill: the figures of its least and its most, and the remarks of too much and of too little.
+type Rule = (&'static str, Option<&'static str>, &'static str, &'static str);
+
+/// The rules in the order of their weight.
+const RULES: [Rule; 4] = [
+    (names::LABEL_LOW, Some(names::LABEL_HIGH), "remark-log-over-label", "remark-log-under-label"),
+    (names::MINIMUM_LOW, None, "remark-log-more", "remark-log-under-minimum"),
+    (
+        names::STANDARD_LOW,
+        Some(names::STANDARD_HIGH),
+        "remark-log-over-standard",
+        "remark-log-under-standard",
+    ),
+    (names::MACHINE_LOW, Some(names::MACHINE_HIGH), "remark-log-over-machine", "remark-log-under-machine"),
+];
+
+/// That what was measured out is not what was planned: by more than half a graduation, or outside a rule that the
+/// plan keeps. A rule that the plan does not keep was overruled, and says nothing here; of several that are broken the
+/// tightest is named.
 ///
 /// * `measured`: m³.
 pub fn measured_remark(typed: &Typed, fill: &Asked, measured: Volume, marks: Marks) -> Option<Remark> {
     let answer = &fill.outcome.answer;
     let value = |name| answer.get(name).map(|value| value.si);
     let planned = value(names::FILL_ROUNDED).or_else(|| value(names::FILL_DOSE))?;
-    let label = value(names::LABEL_LOW).zip(value(names::LABEL_HIGH));
+    let aimed = value(names::FILL_DOSE).unwrap_or(planned);
     let off = measured.si() - planned;
     let slack = 1e-9 * planned;
     let remark = |code| {
@@ -81,14 +99,24 @@ pub fn measured_remark(typed: &Typed, fill: &Asked, measured: Volume, marks: Mar
     if off.abs() <= half + slack {
         return None;
     }
-    // A label of one number leaves as much room as Fill leaves a coarse measure.
+    // A rule of one number leaves as much room as Fill leaves a coarse measure.
     let room = |low: f64, high: f64| if high > low * (1.0 + 1e-9) { 0.0 } else { COARSE };
-    if let Some((low, high)) = label
-        && (measured.si() < low * (1.0 - room(low, high)) - slack
-            || measured.si() > high * (1.0 + room(low, high)) + slack)
-    {
-        let told = remark("remark-log-outside-label");
-        return Some(told.window("label", Volume::new(low), Volume::new(high), Kind::Dose));
+    let kept = RULES.iter().filter_map(|&(low, high, over, under)| {
+        let low = value(low)?;
+        let high = high.and_then(value).unwrap_or(f64::INFINITY);
+        (aimed >= low - slack && aimed <= high + slack).then_some((low, high, over, under))
+    });
+    let broken = kept.filter(|&(low, high, ..)| {
+        measured.si() < low * (1.0 - room(low, high)) - slack
+            || measured.si() > high * (1.0 + room(low, high)) + slack
+    });
+    let tightest = broken.reduce(|one, other| {
+        let tighter = if off > 0.0 { other.1 < one.1 - slack } else { other.0 > one.0 + slack };
+        if tighter { other } else { one }
+    });
+    if let Some((low, high, over, under)) = tightest {
+        let (code, name, limit) = if off > 0.0 { (over, "most", high) } else { (under, "least", low) };
+        return Some(remark(code).value(name, Value::new(Volume::new(limit), Kind::Dose)));
     }
     Some(remark(if off > 0.0 { "remark-log-more" } else { "remark-log-less" }))
 }

@@ -188,6 +188,7 @@ pub(super) fn change(with: impl FnOnce(&mut Held)) {
         with(Rc::make_mut(&mut store.held));
         (store.held.clone(), store.listeners.clone())
     });
+    super::leaving::ask(!held.waiting.is_empty());
     for (_, listener) in listeners {
         listener.emit(held.clone());
     }

@@ -1,13 +1,13 @@
 //! Below Fill's answer: the fill written down by one tap, and what a person may add to it.
 
-use super::fields::{press, text_at};
+use super::fields::{lack, press, text_at};
 use super::form::{self, Form, written};
 use super::shift::{left_line, way};
 use super::{Props, now, told, waiting};
 use crate::answer::Value;
 use crate::form::fill::{Fill as Asked, work};
 use crate::form::log::{
-    Base, Entered, Lack, Shown, filled, left_undone, measured_remark, plan, reading, words,
+    Base, Entered, Lack, Shown, filled, left_undone, measured_remark, plan, planned_for, reading, words,
 };
 use crate::form::names;
 use crate::page::components::warnings;
@@ -33,6 +33,17 @@ pub fn Recording(props: &Props) -> Html {
     let rests = use_state(|| None::<Fill>);
     // Beside the state, which a second tap may come before: it counts once the view is drawn anew.
     let timer = use_mut_ref(|| None::<(Fill, Timeout)>);
+    let failed = use_state(|| false);
+    let here = planned_for(&shared.typed.ask);
+    use_effect_with(draft.is_of_another(&here), |another| {
+        // What was added after a record of one machine must not go with one of another.
+        if *another {
+            change(|draft| {
+                draft.fill = Entered::default();
+                draft.after.clear();
+            });
+        }
+    });
     let asked = work(&shared.typed, shared.marks());
     let Some(planned) = plan(&shared.typed, &asked, &shown(shared, &asked)) else {
         let stopped = asked.outcome.answer.stopped();
@@ -51,13 +62,27 @@ pub fn Recording(props: &Props) -> Html {
     let measured = result.as_ref().ok().and_then(|fill| fill.measured.si.value()).map(Volume::new);
     let far = measured.and_then(|volume| measured_remark(&shared.typed, &asked, volume, shared.marks()));
     let said = words(&base.entered, &entered, &draft.by);
+    let label = match (resting, held.waiting.is_empty()) {
+        (false, _) => "record-fill",
+        (true, true) => "record-fill-rests",
+        (true, false) => "record-fill-waits",
+    };
+    // After a tap that recorded nothing the word of an earlier record would mislead, also once the way is free.
+    let (state, heard) = match (*failed, lacks.first()) {
+        (true, Some(first)) => ("mistake", not_recorded(shared, &lacks, first, &entered)),
+        (true, None) => ("said", String::new()),
+        (false, _) => ("said", confirmed(shared, &held)),
+    };
+    let goes_with = [("machine", &planned.machine), ("product", &planned.product)]
+        .map(|(name, one)| (name, Argument::text(&*one.name)));
     let onclick = {
-        let (rests, lacks) = (rests.clone(), lacks.clone());
+        let (rests, lacks, failed) = (rests.clone(), lacks.clone(), failed.clone());
         move |_: MouseEvent| {
             let rests_already = timer.borrow().as_ref().is_some_and(|(fill, _)| *fill == planned);
             if resting || rests_already {
                 return;
             }
+            failed.set(result.is_err());
             let Ok(fill) = &result else {
                 return focus::on(lacks.first().map_or("log-details", Lack::at));
             };
@@ -69,7 +94,10 @@ pub fn Recording(props: &Props) -> Html {
             });
             *timer.borrow_mut() = Some((planned.clone(), wake));
             log::record(fill.clone(), said.clone());
-            change(|draft| draft.fill = Entered::default());
+            change(|draft| {
+                draft.fill = Entered::default();
+                draft.after.clone_from(&here);
+            });
         }
     };
     let form = Form { shared, entered: &draft.fill, lacks: &lacks, of: |draft| &mut draft.fill };
@@ -80,14 +108,16 @@ pub fn Recording(props: &Props) -> Html {
             { undone(shared, &held) }
             // It stays where it is when it rests, so that the focus does not go.
             <button type="button" class="large" name="record-fill" aria-disabled={resting.to_string()} {onclick}>
-                { shared.say(if resting { "record-fill-rests" } else { "record-fill" }) }
+                { shared.say(label) }
             </button>
-            <p id="log-said" class="said" role="status" tabindex="-1">{ confirmed(shared, &held) }</p>
+            <p id="log-said" class={state} role="status" tabindex="-1">{ heard }</p>
             { correct_it(shared, &held) }
             { waiting::waiting(shared, &held) }
             { for far.map(|far| warnings(shared, &[far])) }
-            <details class="more" id="log-details" tabindex="-1">
-                <summary>{ shared.say("log-details") }</summary>
+            // A tabindex of -1 on the fold itself would take its summary out of the tab order: the summary hangs below it.
+            <details class="more">
+                <summary id="log-details">{ shared.say("log-details") }</summary>
+                <p>{ shared.tell("log-details-for", &goes_with) }</p>
                 <p class="hint">{ shared.say("log-details-hint") }</p>
                 <div class="fields">
                     { by }
@@ -130,15 +160,31 @@ fn last(held: &Held) -> Option<&Current> {
     held.view.fills.iter().rev().take(2_000).find(|one| one.id == last.id)
 }
 
-/// What the browser has confirmed.
+/// Why a tap wrote nothing down.
+fn not_recorded(shared: &Shared, lacks: &[Lack], first: &Lack, entered: &Entered) -> String {
+    let entry = if first.at() == "log-measured" { &entered.measured } else { &entered.reading };
+    let why = lack(shared, lacks, first.at(), (&entry.text, &entry.unit)).unwrap_or_default();
+    shared.tell("log-not-recorded", &[("why", Argument::text(why))])
+}
+
+/// What the browser has confirmed. A fill of another machine or another day than now is told with both.
 pub fn confirmed(shared: &Shared, held: &Held) -> String {
-    let Some(last) = &held.last else { return String::new() };
-    let number = last.id.number as f64;
+    let Some(saved) = &held.last else { return String::new() };
+    let date = saved.when.get(..10).unwrap_or_default();
     let told = [
-        ("time", Argument::text(told::clock(&last.when))),
-        ("number", Argument::number(number, last.id.number.to_string())),
+        ("time", Argument::text(told::clock(&saved.when))),
+        ("day", Argument::text(date)),
+        ("number", Argument::number(saved.id.number as f64, saved.id.number.to_string())),
     ];
-    shared.tell("log-recorded", &told)
+    let now = shared.typed.machine().map(|machine| machine.id.as_str()).unwrap_or_default();
+    let today = day().is_none_or(|today| today.to_string() == date);
+    match last(held) {
+        Some(one) if !today || *one.fill.machine.id != *now => {
+            let machine = ("machine", Argument::text(&*one.fill.machine.name));
+            shared.tell("log-recorded-other", &[&told[..], &[machine]].concat())
+        }
+        _ => shared.tell("log-recorded", &told),
+    }
 }
 
 fn correct_it(shared: &Shared, held: &Held) -> Html {
