@@ -3,7 +3,7 @@
 use super::fields::{lack, press, text_at};
 use super::form::{self, Form, written};
 use super::shift::{left_line, way};
-use super::{Props, now, told, waiting};
+use super::{Props, day, now, told, waiting};
 use crate::answer::Value;
 use crate::form::fill::{Fill as Asked, work};
 use crate::form::log::{

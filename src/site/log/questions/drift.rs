@@ -60,7 +60,7 @@ impl DriftMistake {
 /// let mut log = Log::default();
 /// for (day, ppm) in [("01", 0.200), ("02", 0.190), ("03", 0.180)] {
 ///     let when = format!("2026-03-{day}T18:30:00Z");
-///     let reading = Reading { scale: Scale::Active, si: Si::new(ppm).unwrap(), text: String::new() };
+///     let reading = Reading { scale: Scale::Active, si: Si::new(ppm).unwrap(), text: "".into() };
 ///     let stamp = Stamp { device: "station-1", when: &when, random: [7; 32] };
 ///     log.fill(&stamp, Fill { reading, ..Fill::default() }, Words::default()).unwrap();
 /// }
