@@ -117,6 +117,25 @@ test("what is added after a record does not go with a fill of another machine", 
   assert.equal(await field(page, "log-measured").inputValue(), "");
 });
 
+test("another product is asked for, and the record is of that one", async () => {
+  const page = await toFill();
+  const planned = await field(page, "product").inputValue();
+  await choose(page, "log-deviation", "other_product");
+  await write(page, "log-reason", "None left");
+  await press(page, "record-fill");
+  assert.equal(plain(await page.locator("#log-said").innerText()), "Not recorded: Choose the product.");
+  const offered = await field(page, "log-other-product").locator("option").evaluateAll((all) => all.map(({ value }) => value));
+  assert.ok(!offered.includes(planned));
+  assert.ok((await remarks(page)).includes("log-other-rest"));
+  await choose(page, "log-other-product", offered.find((one) => one));
+  await press(page, "record-fill");
+  await confirmed(page, 1);
+  const [record] = await kept(page);
+  assert.equal(record.fill.product.id, offered.find((one) => one));
+  assert.equal(record.fill.concentrate, undefined);
+  assert.match(record.words.reason.text, /^None left \(planned: /);
+});
+
 test("by keyboard alone: recorded, found on Log, unfolded", async () => {
   const page = await toFill();
   await field(page, "record-fill").focus();

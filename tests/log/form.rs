@@ -250,6 +250,43 @@ fn what_was_measured_is_held_against_the_rule_that_governs() {
     assert!(most.is_some(), "it says how much");
 }
 
+/// Another product went in: the record is of that one, and no figure of the planned one counts it.
+#[test]
+fn another_product_is_asked_for_and_counted_as_itself() {
+    let typed = Typed::default();
+    let planned = plan(&typed, &work(&typed, Marks::POINT), &shown()).expect("a fill");
+    let site = &typed.site;
+    let other = site.products.iter().find(|one| *one.id != *planned.product.id).expect("another");
+    let added = Entered {
+        deviation: Deviation::OtherProduct,
+        reason: "None left".into(),
+        measured: Entry::new("500", "ml"),
+        ..Entered::default()
+    };
+    let read = |added: &Entered| {
+        let (base, entered) = added.beside(&planned, "planned: it, 20 fl oz");
+        (filled(&base, &entered, site, Marks::POINT, &write), words(&base.entered, &entered, ""))
+    };
+    assert_eq!(read(&added).0, Err(vec![Lack::Product]), "it asks which");
+    let same = Entered { product: planned.product.id.to_string(), ..added.clone() };
+    assert_eq!(read(&same).0, Err(vec![Lack::Product]), "the planned one is no other");
+    let silent = Entered { product: other.id.clone(), reason: " ".into(), ..added.clone() };
+    assert_eq!(read(&silent).0, Err(vec![Lack::Reason]), "what was planned is no reason");
+    let (fill, said) = read(&Entered { product: other.id.clone(), ..added.clone() });
+    let fill = fill.expect("a record");
+    assert_eq!((&*fill.product.id, &*fill.machine.id), (&*other.id, &*planned.machine.id));
+    assert_eq!(fill.concentrate, Amount::default(), "nothing was planned of it");
+    assert_eq!(fill.measured.si.value(), Some(0.0005));
+    assert_eq!(said.reason.text, "None left (planned: it, 20 fl oz)");
+    let (named, _) = read(&Entered { unlisted: " Blue can ".into(), ..added });
+    assert_eq!(named.expect("a record").product, Named::new("Blue can", "Blue can"));
+    // Who goes back to the plan leaves nothing of the other behind.
+    let back = Entered { product: other.id.clone(), unlisted: "Blue can".into(), ..Entered::default() };
+    assert_eq!(read(&back).0, Ok(planned.clone()));
+    let fills = log(&[("2026-03-07T18:30:00Z", fill, "AB")]);
+    assert!(fills.iter().all(|one| one.fill.product.id != planned.product.id));
+}
+
 #[test]
 fn a_reading_is_taken_from_the_job_that_works_it_out() {
     let typed = after([

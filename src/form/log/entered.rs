@@ -23,6 +23,8 @@ document! {
         machine: String,
         /// The id of the product.
         product: String,
+        /// The name of a product that the site does not list, where `product` is empty.
+        unlisted: String,
         /// The id of the floor.
         floor: String,
         /// The ids of the areas.
@@ -49,6 +51,58 @@ document! {
         notes: String,
         /// Why it is corrected.
         why: String,
+    }
+}
+
+impl Entered {
+    /// What is added to a planned fill, as the record and its fields before and after.
+    ///
+    /// Where another product went in, its record is of that product: the planned amount was not for it and is not
+    /// known for it, so that no figure of either product counts it. What was planned goes with the reason.
+    ///
+    /// * `written`: what was planned, in words, for the reason.
+    ///
+    /// ```
+    /// use brimline::form::log::{Entered, filled};
+    /// use brimline::number::Marks;
+    /// use brimline::site::log::{Deviation, Fill, Named};
+    /// use brimline::site::Site;
+    /// let planned = Fill { product: Named::new("p", "Planned"), ..Fill::default() };
+    /// let added = Entered {
+    ///     deviation: Deviation::OtherProduct,
+    ///     unlisted: "Blue can".into(),
+    ///     reason: "None left".into(),
+    ///     ..Entered::default()
+    /// };
+    /// let (base, entered) = added.beside(&planned, "Planned: 20 fl oz");
+    /// let fill = filled(&base, &entered, &Site::default(), Marks::POINT, &|entry| entry.text.clone()).unwrap();
+    /// assert_eq!(&*fill.product.name, "Blue can");
+    /// assert_eq!(entered.reason, "None left (Planned: 20 fl oz)");
+    /// ```
+    pub fn beside(&self, planned: &Fill, written: &str) -> (Base, Self) {
+        let ids = |entered: Self| Self {
+            machine: planned.machine.id.to_string(),
+            floor: planned.floor.id.to_string(),
+            ..entered
+        };
+        let mut base = Base { fill: planned.clone(), entered: ids(Self::default()) };
+        base.entered.product = planned.product.id.to_string();
+        let mut entered = ids(self.clone());
+        if entered.deviation != Deviation::OtherProduct {
+            entered.product.clone_from(&base.entered.product);
+            entered.unlisted.clear();
+            return (base, entered);
+        }
+        base.fill.concentrate = Amount::default();
+        if entered.product == base.entered.product {
+            entered.product.clear();
+        }
+        let reason = entered.reason.trim();
+        // Without a reason of the person's own the record is not written.
+        if !reason.is_empty() {
+            entered.reason = format!("{reason} ({written})");
+        }
+        (base, entered)
     }
 }
 
@@ -109,6 +163,7 @@ impl Base {
         let entered = Entered {
             machine: fill.machine.id.to_string(),
             product: fill.product.id.to_string(),
+            unlisted: String::new(),
             floor: fill.floor.id.to_string(),
             areas: ids(&fill.areas),
             concentrate: amount(&fill.concentrate, Kind::Dose),
@@ -186,7 +241,12 @@ pub fn filled(
         reading(entered, marks, write, &mut lacks)
     };
     let machine = named(&site.machines, &was.machine, &entered.machine, &old.machine);
-    let product = named(&site.products, &was.product, &entered.product, &old.product);
+    let unlisted = entered.unlisted.trim();
+    let product = match &*entered.product {
+        // A name of its own is the id, too: what was recorded under it is counted together.
+        "" if !unlisted.is_empty() => Named::new(unlisted, unlisted),
+        id => named(&site.products, &was.product, id, &old.product),
+    };
     let floor = named(&site.floors, &was.floor, &entered.floor, &old.floor);
     let areas = if was.areas == entered.areas {
         old.areas.clone()

@@ -103,6 +103,26 @@ impl Form<'_> {
         }
     }
 
+    /// Which other product than the planned one went in: one of the site, or one by its name.
+    pub fn other_product(&self, planned: &Named) -> Html {
+        let of = self.of;
+        let mut options = vec![(String::new(), self.shared.say("log-other-unlisted"))];
+        options.extend(named(self.shared, Shelf::Product).into_iter().filter(|(id, _)| **id != *planned.id));
+        let chosen = &self.entered.product;
+        let known = options.iter().any(|(id, _)| id == chosen);
+        let label = self.shared.say("log-other-product");
+        let list = select("log-other-product", label, options, if known { chosen } else { "" }, move |id| {
+            change(|draft| of(draft).product = id);
+        });
+        let by_name = !known || chosen.is_empty();
+        html! {
+            <>
+                { list }
+                if by_name { { self.line("log-product", &self.entered.unlisted, false, |entered| &mut entered.unlisted) } }
+            </>
+        }
+    }
+
     /// A line of text.
     pub fn line(
         &self,

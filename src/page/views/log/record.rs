@@ -7,7 +7,7 @@ use super::{Props, day, now, told, waiting};
 use crate::answer::Value;
 use crate::form::fill::{Fill as Asked, work};
 use crate::form::log::{
-    Base, Entered, Lack, Shown, filled, left_undone, measured_remark, plan, planned_for, reading, words,
+    Entered, Lack, Shown, filled, left_undone, measured_remark, plan, planned_for, reading, words,
 };
 use crate::form::names;
 use crate::page::components::warnings;
@@ -16,7 +16,7 @@ use crate::page::keep::log_draft::{change, use_draft};
 use crate::page::log::{self, Held, Stage, use_log};
 use crate::page::shared::Shared;
 use crate::page::views::fill::amount::in_measure;
-use crate::site::log::{Current, Fill};
+use crate::site::log::{Current, Deviation, Fill};
 use crate::units::{Kind, Volume};
 use crate::words::Argument;
 use gloo::timers::callback::Timeout;
@@ -54,13 +54,19 @@ pub fn Recording(props: &Props) -> Html {
         };
         return stopped.then(told).unwrap_or_default();
     };
-    let base = Base { fill: planned.clone(), entered: Entered::default() };
-    let entered = Entered { who: draft.by.clone(), ..draft.fill.clone() };
+    let of_plan = [("product", &planned.product.name), ("dose", &planned.concentrate.text)]
+        .map(|(name, text)| (name, Argument::text(&**text)));
+    let (base, entered) = draft.fill.beside(&planned, &shared.tell("log-planned-other", &of_plan));
+    let entered = Entered { who: draft.by.clone(), ..entered };
+    let other = entered.deviation == Deviation::OtherProduct;
     let result = filled(&base, &entered, &shared.typed.site, shared.marks(), &written(shared));
     let lacks = result.as_ref().err().cloned().unwrap_or_default();
     let resting = rests.as_ref() == Some(&planned);
     let measured = result.as_ref().ok().and_then(|fill| fill.measured.si.value()).map(Volume::new);
-    let far = measured.and_then(|volume| measured_remark(&shared.typed, &asked, volume, shared.marks()));
+    // The plan says nothing of another product.
+    let far = measured
+        .filter(|_| !other)
+        .and_then(|volume| measured_remark(&shared.typed, &asked, volume, shared.marks()));
     let said = words(&base.entered, &entered, &draft.by);
     let label = match (resting, held.waiting.is_empty()) {
         (false, _) => "record-fill",
@@ -76,7 +82,7 @@ pub fn Recording(props: &Props) -> Html {
     let goes_with = [("machine", &planned.machine), ("product", &planned.product)]
         .map(|(name, one)| (name, Argument::text(&*one.name)));
     let onclick = {
-        let (rests, lacks, failed) = (rests.clone(), lacks.clone(), failed.clone());
+        let (rests, lacks, failed, planned) = (rests.clone(), lacks.clone(), failed.clone(), planned.clone());
         move |_: MouseEvent| {
             let rests_already = timer.borrow().as_ref().is_some_and(|(fill, _)| *fill == planned);
             if resting || rests_already {
@@ -121,10 +127,16 @@ pub fn Recording(props: &Props) -> Html {
                 <p class="hint">{ shared.say("log-details-hint") }</p>
                 <div class="fields">
                     { by }
-                    if base.fill.concentrate.si.value().is_some() { { form.measured() } } else { <p class="hint">{ shared.say("log-no-volume") }</p> }
+                    if planned.concentrate.si.value().is_some() { { form.measured() } } else { <p class="hint">{ shared.say("log-no-volume") }</p> }
                     { form.reading() }
                     { form.deviation() }
+                    if other { { form.other_product(&planned.product) } }
                 </div>
+                if other {
+                    <p class="unknown" data-remark="log-other-rest">
+                        { shared.tell("log-other-rest", &of_plan[..1]) }{ " " }<a href="#cautions">{ shared.say("log-other-way") }</a>
+                    </p>
+                }
                 { take_reading(shared) }
                 { form.areas(&[]) }
                 { form.notes() }
