@@ -31,7 +31,7 @@ pub struct Shown {
 /// use brimline::number::Marks;
 /// let typed = Typed::default();
 /// let fill = plan(&typed, &work(&typed, Marks::POINT), &Shown::default()).unwrap();
-/// assert_eq!(fill.machine.id, typed.ask.machine);
+/// assert_eq!(*fill.machine.id, *typed.ask.machine);
 /// assert!(fill.concentrate.si.value().unwrap() > 0.0005);
 /// ```
 pub fn plan(typed: &Typed, fill: &Asked, shown: &Shown) -> Option<Fill> {
