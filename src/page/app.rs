@@ -70,7 +70,7 @@ pub fn App() -> Html {
                         html! { <p role="status">{ shared.say("locked-empty") }</p> }
                     }
                     // The demo's dose is not the one that the link carries.
-                    Loaded::Waiting if linked => html! { <p role="status">{ shared.say("view-loading") }</p> },
+                    Loaded::Waiting if carried::brings() => html! { <p role="status">{ shared.say("view-loading") }</p> },
                     _ if fill && !locked => fill_view(&shared, recorder(&shared, rest)),
                     Loaded::Here(rest) => match place {
                         Place::Fill if fill => fill_view(&shared, recorder(&shared, Loaded::Here(rest))),

@@ -40,7 +40,12 @@ struct Props {
 
 /// Whether there is something for this part to do: it is loaded with the rest of the page.
 pub fn is_wanted() -> bool {
-    fragment().is_some() || store::has_own()
+    brings() || store::has_own()
+}
+
+/// Whether the address brings a fill that is not read yet.
+pub fn brings() -> bool {
+    fragment().is_some()
 }
 
 /// Takes what a link brings, or asks; and the way back to the device’s own site.
