@@ -33,7 +33,7 @@ export const launch = () => chromium.launch({ executablePath: required("BRIMLINE
  */
 export async function launchOn(profile) {
   const own = ["--headless", "--remote-debugging-port=0", `--user-data-dir=${profile}`, "about:blank"];
-  const child = spawn(required("BRIMLINE_CHROMIUM"), [...ARGUMENTS, ...own], { stdio: ["ignore", "ignore", "pipe"] });
+  const child = spawn(required("BRIMLINE_CHROMIUM"), [...ARGUMENTS, ...own], { stdio: ["ignore", "ignore", "pipe"], detached: true });
   const exited = once(child, "exit");
   const orphaned = () => child.kill("SIGKILL");
   process.on("exit", orphaned);
@@ -56,6 +56,12 @@ export async function launchOn(profile) {
     async kill() {
       process.kill(child.pid, "SIGKILL");
       await gone();
+      // Its helpers end a moment later by themselves; the next browser on this profile must not meet one.
+      try {
+        process.kill(-child.pid, "SIGKILL");
+      } catch (none) {
+        if (none.code !== "ESRCH") throw none;
+      }
     },
     async close() {
       const session = await browser.newBrowserCDPSession();
