@@ -2,16 +2,22 @@
 
 #![cfg(not(target_arch = "wasm32"))]
 
+#[path = "log/asked.rs"]
+mod asked;
 #[path = "log/chain.rs"]
 mod chain;
 #[path = "log/control.rs"]
 mod control;
 #[path = "log/database.rs"]
 mod database;
+#[path = "log/end_of_shift.rs"]
+mod end_of_shift;
 #[path = "log/erasure.rs"]
 mod erasure;
 #[path = "common/faults.rs"]
 mod faults;
+#[path = "log/fills.rs"]
+mod fills;
 #[path = "log/form.rs"]
 mod form;
 #[path = "log/fuzz.rs"]

@@ -1,25 +1,19 @@
 //! The log's side of the page without the page: what is written down, corrected, sought and asked.
 
-use brimline::answer::Remark;
+use super::fills::{dose, litres, log, near};
 use brimline::form::action::{Line, Shelf, reduce};
 use brimline::form::fill::work;
-use brimline::form::log::asked::{FEWEST, costs, doses, drifts, shelf, undone, uses};
 use brimline::form::log::{
-    Base, Counted, Draft, Entered, Lack, Shift, Shown, Sought, choices, end_of_shift, filled, late,
-    left_undone, measured_remark, plan, reading, reminder, words,
+    Base, Counted, Draft, Entered, Lack, Shown, Sought, choices, filled, measured_remark, plan, reading,
+    reminder, words,
 };
 use brimline::form::site::Act;
 use brimline::form::station::{Job, Method};
 use brimline::form::{Action, Field, Filling, Typed, names};
 use brimline::number::Marks;
-use brimline::site::log::questions::By;
-use brimline::site::log::{
-    Amount, Checklist, Current, Deviation, Fill, Log, Named, Part, Reading, Scale, Si, Stamp, Task, When,
-    Words, changed, current,
-};
-use brimline::site::{Entry, Product, Site, Standing};
+use brimline::site::log::{Amount, Deviation, Fill, Named, Reading, Scale, Si, changed};
+use brimline::site::{Entry, Site, Standing};
 use brimline::trade::calendar::Date;
-use brimline::trade::control::Rule;
 use brimline::trade::governing::Aim;
 use brimline::units::{Quantity, System, Volume};
 
@@ -33,37 +27,6 @@ fn write(entry: &Entry) -> String {
 
 fn shown() -> Shown {
     Shown { dose: "20 fl oz".into(), water: "9.84 gal".into(), level: "10 gal".into() }
-}
-
-fn log(fills: &[(&str, Fill, &str)]) -> Vec<Current> {
-    let mut log = Log::default();
-    for (when, fill, who) in fills {
-        let stamp = Stamp { device: "station-1", when, random: [7; 32] };
-        log.fill(&stamp, fill.clone(), Words::default().with(Part::Who, *who)).expect("taken");
-    }
-    current(&log).fills
-}
-
-fn litres(litres: f64) -> Amount {
-    Amount::new(litres / 1000.0, format!("{litres} L"))
-}
-
-fn dose(product: &str, planned: f64, measured: Option<f64>) -> Fill {
-    Fill {
-        product: Named::new(product, product.to_uppercase()),
-        machine: Named::new("m1", "Scrubber"),
-        concentrate: litres(planned),
-        measured: measured.map(litres).unwrap_or_default(),
-        ..Fill::default()
-    }
-}
-
-fn near(a: f64, b: f64) {
-    assert!((a - b).abs() <= 1e-9 * a.abs().max(b.abs()), "{a} is not {b}");
-}
-
-fn codes(remarks: &[Remark]) -> Vec<&str> {
-    remarks.iter().map(|remark| remark.code).collect()
 }
 
 /// Whatever is asked, the record has the figures that Fill shows, to the log's twelve digits.
@@ -298,7 +261,7 @@ fn a_reading_is_taken_from_the_job_that_works_it_out() {
     // 2 °Brix at 0.8 % each.
     let (scale, entry) = reading(&typed, Marks::POINT).expect("it works out");
     assert_eq!(scale, Scale::Ratio);
-    near(entry.text.parse().expect("a number"), 1.6);
+    assert!(near(entry.text.parse().expect("a number"), 1.6));
     assert_eq!(reading(&reduce(typed, Action::Write(Field::Brix, "?".into())), Marks::POINT), None);
 }
 
@@ -317,232 +280,6 @@ fn the_filter_shows_what_was_struck_and_counts_it_nowhere() {
     assert_eq!(found.months[0].0, "2026-04");
     assert_eq!(found.who, [("AB".to_owned(), "AB".to_owned())], "however it was written");
     assert_eq!(found.products, [("p".to_owned(), "P".to_owned()), ("q".to_owned(), "Q".to_owned())]);
-}
-
-/// By hand: 1 L planned and 1.5 measured, 2 L planned and 1.8 measured, 4 L planned and not measured, one unknown.
-#[test]
-fn use_over_and_under() {
-    let fills = log(&[
-        ("2026-03-01T08:00:00Z", dose("p", 1.0, Some(1.5)), ""),
-        ("2026-03-02T08:00:00Z", dose("p", 2.0, Some(1.8)), ""),
-        ("2026-03-03T08:00:00Z", dose("q", 4.0, None), ""),
-        ("2026-03-04T08:00:00Z", Fill { concentrate: Amount::default(), ..dose("q", 0.0, None) }, ""),
-    ]);
-    let found = uses(&fills, By::Product);
-    let get = |name| found.told.answer.get(name).expect("a figure").si;
-    near(get(names::LOG_USED), 0.0073);
-    near(get(names::LOG_PLANNED), 0.003);
-    near(get(names::LOG_MEASURED), 0.0033);
-    near(found.rows[0].off.expect("two have both"), 0.0003);
-    near(found.rows[0].share.expect("two have both"), 0.1);
-    assert_eq!((found.rows[1].off, found.told.uncounted), (None, 1));
-    assert_eq!(codes(&found.told.answer.remarks), ["remark-log-use-over", "remark-log-assumed"]);
-    assert_eq!(codes(&uses(&[], By::Month).told.answer.remarks), ["remark-log-use-none"]);
-}
-
-/// NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2, flow rates of ten batches, taken as hundredths of a
-/// plan of 1 L: mean 50.81, limits 55.8041 and 45.8159. Seen in a table that cites it.
-#[test]
-fn the_chart_has_the_handbooks_limits() {
-    let rates = [49.6, 47.6, 49.9, 51.3, 47.8, 51.2, 52.6, 52.4, 53.6, 52.1];
-    let made = |rates: &[f64]| -> Vec<Current> {
-        let fills: Vec<(String, Fill)> = rates
-            .iter()
-            .enumerate()
-            .map(|(day, rate)| {
-                (format!("2026-03-{:02}T08:00:00Z", day + 1), dose("p", 1.0, Some(rate / 100.0)))
-            })
-            .collect();
-        log(&fills.iter().map(|(when, fill)| (when.as_str(), fill.clone(), "")).collect::<Vec<_>>())
-    };
-    let found = doses(&made(&rates));
-    let percent = |name| found.told.answer.get(name).expect("a figure").si * 100.0;
-    for (name, printed) in [
-        (names::LOG_CENTRE, 50.81),
-        (names::LOG_UPPER, 55.8041),
-        (names::LOG_LOWER, 45.8159),
-        (names::LOG_RANGE, 1.8778),
-    ] {
-        assert!((percent(name) - printed).abs() < 5.001e-5, "{name} {} is not {printed}", percent(name));
-    }
-    // All of them are far below the plan, and steady there: both are said.
-    assert_eq!((found.within, found.over, found.under), (0, 0, 10));
-    assert_eq!(
-        codes(&found.told.answer.remarks),
-        ["remark-log-doses", "remark-log-chart-steady", "remark-log-doses-low", "remark-log-chart-estimate"]
-    );
-    assert!(doses(&made(&rates[..FEWEST - 1])).limits.is_none(), "too few for a chart");
-    let jump = [100.0, 101.0, 100.0, 101.0, 100.0, 101.0, 100.0, 101.0, 100.0, 160.0];
-    let found = doses(&made(&jump));
-    let last = found.points.last().expect("a point");
-    assert!(last.rules.contains(&Rule::Beyond) && last.rules.contains(&Rule::Jump), "{:?}", last.rules);
-    let beyond = found.points.iter().filter(|point| point.rules.contains(&Rule::Beyond));
-    assert_eq!(beyond.count(), 1);
-}
-
-fn priced(price: &str) -> Typed {
-    let mut typed = Typed::default();
-    let product = Product {
-        id: "p".into(),
-        name: "P".into(),
-        container: Entry::new("5", "l"),
-        price: Entry::new(price, "money"),
-        lead: Entry::new("7", "d"),
-        ..Product::default()
-    };
-    typed.site.products = vec![product];
-    typed.ask.water_price = Entry::new("2", "money_per_m3");
-    typed
-}
-
-/// By hand: 3 L at 40 for 5 L are 24; 500 L of water at 2 a cubic metre are 1.
-#[test]
-fn cost_at_the_sites_prices() {
-    let fill = Fill { water: litres(500.0), ..dose("p", 1.0, Some(3.0)) };
-    let fills =
-        log(&[("2026-03-01T08:00:00Z", fill, ""), ("2026-03-02T08:00:00Z", dose("q", 1.0, None), "")]);
-    let found = costs(&fills, &priced("40"), Marks::POINT);
-    let get = |name| found.told.answer.get(name).expect("a figure").si;
-    near(get(names::LOG_COST_CONCENTRATE), 24.0);
-    near(get(names::LOG_COST_WATER), 1.0);
-    near(get(names::LOG_COST), 25.0);
-    assert_eq!(found.told.uncounted, 1);
-    assert!(codes(&found.told.answer.remarks).contains(&"remark-log-unpriced"));
-}
-
-/// By hand: four containers of 5 L were counted on the fifth day, and 2 L were used on that day; 6 L in five days
-/// are 1.2 L a day, so that 18 L last 15 days.
-#[test]
-fn days_of_stock_left() {
-    let fills = log(&[
-        ("2026-03-01T08:00:00Z", dose("p", 4.0, None), ""),
-        ("2026-03-05T08:00:00Z", dose("p", 2.0, None), ""),
-    ]);
-    let today = Date::new(2026, 3, 5).expect("a day");
-    let counted = |containers: &str, day: &str| {
-        let containers = Entry::new(containers, "one");
-        Draft::default().with_count(Counted { product: "p".into(), containers, day: day.into() })
-    };
-    let ask = |draft: &Draft| shelf(&fills, &priced("40"), draft, today, Marks::POINT);
-    let found = ask(&counted("4", "2026-03-05"));
-    let row = &found.rows[0];
-    near(row.left.expect("counted").si(), 0.018);
-    let days = row.supply.expect("known").expect("used").lasts.si() / 86_400.0;
-    near(days, 15.0);
-    assert!(!row.is_late());
-    assert!(ask(&counted("1", "2026-03-05")).rows[0].is_late(), "3 L last 2.5 days, a delivery takes 7");
-    assert!(ask(&counted("4", "2026-03-06")).rows[0].no_day, "tomorrow nobody has counted");
-    assert!(ask(&counted("four", "2026-03-05")).rows[0].mistake.is_some());
-    assert_eq!(codes(&ask(&Draft::default()).told.answer.remarks), ["remark-log-stock-none"]);
-}
-
-/// Readings that fall by 10 ppm a day without any scatter fall by 70 ppm a week.
-#[test]
-fn readings_that_wander() {
-    let read = |product: &str, ppm: f64| Fill {
-        reading: Reading {
-            scale: Scale::Active,
-            si: Si::new(ppm / 1000.0).expect("an amount"),
-            text: "".into(),
-        },
-        ..dose(product, 1.0, None)
-    };
-    let fills = log(&[
-        ("2026-03-01T08:00:00Z", read("p", 200.0), ""),
-        ("2026-03-02T08:00:00Z", read("p", 190.0), ""),
-        ("2026-03-02T09:00:00Z", read("q", 190.0), ""),
-        ("2026-03-03T08:00:00Z", read("p", 180.0), ""),
-        ("2026-03-04T08:00:00Z", read("p", 170.0), ""),
-        ("2026-03-04T09:00:00Z", dose("p", 1.0, None), ""),
-    ]);
-    let found = drifts(&fills);
-    let line = found.rows[0].line.expect("four readings");
-    near(line.slope * 7.0, -0.07);
-    assert_eq!((found.rows.len(), found.rows[1].line, found.told.uncounted), (2, None, 1));
-    assert_eq!(codes(&found.told.answer.remarks), ["remark-log-drift-falls"]);
-    assert_eq!(codes(&drifts(&fills[..2]).told.answer.remarks), ["remark-log-drift-few"]);
-}
-
-#[test]
-fn the_end_of_the_shift() {
-    let ticked = |squeegee: Task| Fill {
-        checklist: Checklist { drain: Task::Done, squeegee, ..Checklist::default() },
-        ..dose("p", 1.0, None)
-    };
-    let whole = Checklist {
-        drain: Task::Done,
-        rinse: Task::Done,
-        filters: Task::Done,
-        brush: Task::Done,
-        squeegee: Task::Done,
-    };
-    let other = Fill { machine: Named::new("m2", "Second"), checklist: whole, ..dose("p", 1.0, None) };
-    let fills = log(&[
-        ("2026-03-05T08:00:00Z", ticked(Task::NotDone), ""),
-        ("2026-03-06T08:00:00Z", dose("p", 1.0, None), ""),
-        ("2026-03-06T18:00:00Z", ticked(Task::NotDone), "AB"),
-        ("2026-03-06T19:00:00Z", other, ""),
-        ("2026-03-07T08:00:00Z", dose("p", 1.0, None), ""),
-    ]);
-    let at = |when: &str| When::read(when).expect("a time");
-    let places = |shifts: Vec<Shift>| -> Vec<(usize, usize)> {
-        let place =
-            |shift: &Shift| fills.iter().position(|one| one.id == shift.last.id).expect("of the view");
-        shifts.iter().map(|shift| (place(shift), shift.fills)).collect()
-    };
-    let morning = at("2026-03-07T09:00:00Z");
-    assert_eq!(places(end_of_shift(&fills, morning)), [(4, 1), (3, 1)]);
-    let left = left_undone(&fills, morning);
-    assert_eq!(left[0].undone(), ["rinse", "filters", "brush", "squeegee"]);
-    assert!(!left[0].is_unticked());
-    assert_eq!(places(left), [(2, 1)], "the last shift of an earlier day; the other machine is done");
-    assert_eq!(places(late(&fills, morning)), [(2, 1)], "below, since the machine is filled again");
-    let evening = at("2026-03-06T20:00:00Z");
-    assert_eq!(places(end_of_shift(&fills[..4], evening)), [(2, 1), (3, 1)]);
-    assert_eq!(places(left_undone(&fills[..4], evening)), [(0, 1)], "what is of today is not left yet");
-    let found = undone(&fills);
-    assert_eq!((found.all, found.told.uncounted), (2, 2));
-    assert_eq!(found.shifts[0].tasks, ["squeegee"], "nobody said of the others that they were not");
-    assert_eq!((found.tasks[4].not_done, found.tasks[4].done), (2, 1));
-    let days = found.unticked.iter().map(|one| (&*one.when, &*one.machine, &*one.who)).collect::<Vec<_>>();
-    assert_eq!(
-        days,
-        [("2026-03-07T08:00:00Z", "Scrubber", ""), ("2026-03-06T08:00:00Z", "Scrubber", "")],
-        "the newest first"
-    );
-    assert_eq!((found.all_unticked, found.unticked[0].tasks.len()), (2, 0));
-    let never = undone(&fills[4..]);
-    assert_eq!(codes(&never.told.answer.remarks), ["remark-log-undone-unasked"]);
-    assert_eq!((never.all_unticked, never.all), (1, 0));
-}
-
-#[test]
-fn a_night_shift_is_ticked_off_after_midnight_and_late() {
-    let night = |when| log(&[(when, dose("p", 1.0, None), "AB")]);
-    let at = |when: &str| When::read(when).expect("a time");
-    // Half past ten in the evening, five hours behind UTC.
-    let fills = night("2026-03-06T22:30:00-05:00");
-    let numbers = |now: &str| {
-        let now = at(now);
-        (end_of_shift(&fills, now).len(), left_undone(&fills, now).len(), late(&fills, now).len())
-    };
-    assert_eq!(numbers("2026-03-07T02:00:00-05:00"), (1, 0, 0), "the shift goes on");
-    assert_eq!(numbers("2026-03-07T07:00:00-05:00"), (1, 1, 0), "nobody ticked it off");
-    assert_eq!(numbers("2026-03-07T22:30:00-05:00"), (1, 1, 0), "24 hours");
-    assert_eq!(numbers("2026-03-07T22:30:01-05:00"), (0, 1, 1), "late");
-    assert_eq!(numbers("2026-03-13T22:30:00-05:00"), (0, 1, 1), "7 days");
-    assert_eq!(numbers("2026-03-13T22:30:01-05:00"), (0, 0, 0));
-    assert_eq!(numbers("2026-03-05T22:29:59-05:00"), (0, 0, 0), "a clock that was ahead by more than a day");
-    assert!(left_undone(&fills, at("2026-03-07T07:00:00-05:00"))[0].is_unticked());
-    let whole = ["drain", "rinse", "filters", "brush", "squeegee"]
-        .iter()
-        .fold(Checklist::default(), |list, task| list.with(task, Task::Done));
-    let over = log(&[
-        ("2026-03-06T22:30:00Z", dose("p", 1.0, None), ""),
-        ("2026-03-07T01:30:00Z", Fill { checklist: whole, ..dose("p", 1.0, None) }, ""),
-    ]);
-    let noon = at("2026-03-08T12:00:00Z");
-    assert!(left_undone(&over, noon).is_empty(), "the night's last fill says it for the night");
 }
 
 #[test]

@@ -1,41 +1,14 @@
 //! What the log is asked, against sums that are worked out by hand or the long way.
 
+use super::fills::{dose, litres, log, near};
 use super::made::several;
 use brimline::site::log::questions::{
     By, DriftMistake, Filter, Prices, SupplyMistake, cost, dosing, drift, missed, supply, tasks, usage,
 };
-use brimline::site::log::{
-    Amount, Checklist, Current, Fill, Log, Named, Part, Reading, Scale, Stamp, Task, Words, current,
-};
+use brimline::site::log::{Amount, Checklist, Fill, Named, Reading, Scale, Task, current};
 use brimline::trade::{calendar::Date, stock::DAY};
 use brimline::units::{Quantity, Volume, VolumePrice};
 use proptest::prelude::*;
-
-fn log(fills: &[(&str, Fill, &str)]) -> Vec<Current> {
-    let mut log = Log::default();
-    for (when, fill, who) in fills {
-        let stamp = Stamp { device: "station-1", when, random: [7; 32] };
-        log.fill(&stamp, fill.clone(), Words::default().with(Part::Who, *who)).expect("taken");
-    }
-    current(&log).fills
-}
-
-fn litres(litres: f64) -> Amount {
-    Amount::new(litres / 1000.0, format!("{litres} L"))
-}
-
-fn dose(product: &str, planned: f64, measured: Option<f64>) -> Fill {
-    Fill {
-        product: Named::new(product, product.to_uppercase()),
-        concentrate: litres(planned),
-        measured: measured.map(litres).unwrap_or_default(),
-        ..Fill::default()
-    }
-}
-
-fn near(a: f64, b: f64) -> bool {
-    (a - b).abs() <= 1e-9 * a.abs().max(b.abs())
-}
 
 #[test]
 fn use_against_the_standard() {
