@@ -177,8 +177,8 @@ impl Exercise {
     }
 }
 
-/// The three digits that a person keeps of a calculation.
-const DIGITS: f64 = 0.005;
+/// What rounds away where a person keeps three digits of a calculation, of the value.
+pub(super) const DIGITS: f64 = 0.005;
 
 /// How far off still counts: half a graduation, but no more than a twentieth of the amount, and in any case as
 /// much as three digits round away. Common practice, no source.

@@ -1,6 +1,6 @@
 //! Judging an answer.
 
-use super::exercise::{Amount, Exercise, Key};
+use super::exercise::{Amount, DIGITS, Exercise, Key};
 use super::road::{Harm, Led, Way};
 use crate::error::Mistake;
 use crate::number::{self, Marks, NumberMistake};
@@ -101,8 +101,6 @@ fn read(key: &Amount, text: &str, code: &str, marks: Marks) -> Result<f64, Mista
 
 /// What the conversion to SI units may round away.
 const CRUMB: f64 = 1e-9;
-/// What three digits round away.
-const DIGITS: f64 = 0.005;
 
 fn amount(exercise: &Exercise, key: &Amount, si: f64) -> Verdict {
     let off = (si - key.si).abs();

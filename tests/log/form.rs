@@ -15,7 +15,7 @@ use brimline::site::log::{Amount, Deviation, Fill, Named, Reading, Scale, Si, ch
 use brimline::site::{Entry, Site, Standing};
 use brimline::trade::calendar::Date;
 use brimline::trade::governing::Aim;
-use brimline::units::{Quantity, System, Volume};
+use brimline::units::{System, Volume};
 
 fn after(actions: impl IntoIterator<Item = Action>) -> Typed {
     actions.into_iter().fold(Typed::default(), reduce)

@@ -2,11 +2,11 @@
 
 use super::Trouble;
 use super::clock::now;
-use super::database::{META, Mode, RECORDS, after};
+use super::database::{META, Mode};
 use super::held::{Busy, Doing, change, held};
 use super::meta::{self, BACKUP, Ends};
 use super::script::{call, make, set};
-use super::{copy, tab, tabs};
+use super::{copy, fold, tab, tabs};
 use crate::number::Marks;
 use crate::page::keep::download;
 use crate::site::log::{Id, Log, Record, csv, write};
@@ -18,8 +18,6 @@ use web_sys::Blob;
 /// The media types.
 const NDJSON: &str = "application/x-ndjson";
 const CSV: &str = "text/csv;charset=utf-8";
-/// Records that are read at a time.
-const PAGE: u32 = 2_000;
 
 /// Saves the whole log as NDJSON, and remembers when: [`Held::backup`](super::Held::backup). Where that fails,
 /// [`Held::taken`](super::Held::taken) says why.
@@ -39,24 +37,17 @@ async fn ndjson() -> Result<(), Trouble> {
     drop(whole);
     let parts = Array::new();
     parts.push(&first_line(&ends).into());
-    let (mut from, mut done) = (JsValue::UNDEFINED, 0);
-    loop {
-        let whole = tab::database().await?.begin(&[RECORDS], Mode::Read)?;
-        let records = whole.store(RECORDS)?;
-        let keys = records.keys(&from, Some(PAGE)).await?;
-        let lines = records.all(&from, Some(PAGE)).await?;
-        whole.done().await?;
+    let (mut next, mut done) = (Some(JsValue::UNDEFINED), 0);
+    while let Some(from) = next {
+        let (lines, then) = fold::page(&from).await?;
+        next = then;
+        done += lines.length() as usize;
         if lines.length() > 0 {
             // Joined by the browser: the texts never come here.
             lines.push(&"".into());
             parts.push(&call(&lines, "join", &[&"\n".into()])?);
         }
-        done += keys.length() as usize;
         change(|held| held.busy = Some(Busy { doing: Doing::Saving, done, of }));
-        if keys.length() < PAGE {
-            break;
-        }
-        from = after(&keys.get(keys.length() - 1))?;
     }
     let kind = Object::new();
     set(&kind, "type", &NDJSON.into())?;

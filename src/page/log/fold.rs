@@ -24,16 +24,26 @@ pub struct Rebuilt {
     pub gaps: Vec<Gap>,
 }
 
+/// The next lines of the database after a place, and the place after them: none where they are the last.
+///
+/// * `from`: undefined at the beginning.
+pub async fn page(from: &JsValue) -> Result<(Array, Option<JsValue>), Trouble> {
+    let whole = tab::database().await?.begin(&[RECORDS], Mode::Read)?;
+    let records = whole.store(RECORDS)?;
+    let keys = records.keys(from, Some(PAGE)).await?;
+    let lines = records.all(from, Some(PAGE)).await?;
+    whole.done().await?;
+    let goes_on = keys.length() == PAGE;
+    Ok((lines, if goes_on { Some(after(&keys.get(PAGE - 1))?) } else { None }))
+}
+
 /// Reads every record in slices, in the order of devices and numbers, and gives each to `take`. Lines that do not
 /// read are left out; holding the chain finds them.
 pub async fn each(mut take: impl FnMut(Record), mut progress: impl FnMut(usize)) -> Result<(), Trouble> {
-    let (mut slices, mut from, mut done) = (Slices::begin(), JsValue::UNDEFINED, 0);
-    loop {
-        let whole = tab::database().await?.begin(&[RECORDS], Mode::Read)?;
-        let records = whole.store(RECORDS)?;
-        let keys = records.keys(&from, Some(PAGE)).await?;
-        let lines = records.all(&from, Some(PAGE)).await?;
-        whole.done().await?;
+    let (mut slices, mut next, mut done) = (Slices::begin(), Some(JsValue::UNDEFINED), 0);
+    while let Some(from) = next {
+        let (lines, then) = page(&from).await?;
+        next = then;
         for line in lines.iter() {
             if let Ok(record) = read(&line) {
                 take(record);
@@ -43,11 +53,8 @@ pub async fn each(mut take: impl FnMut(Record), mut progress: impl FnMut(usize))
                 progress(done);
             }
         }
-        if keys.length() < PAGE {
-            return Ok(());
-        }
-        from = after(&keys.get(keys.length() - 1))?;
     }
+    Ok(())
 }
 
 /// Folds all records, and makes anew what is derived from them: which name which, and what is missing.

@@ -20,10 +20,28 @@ use crate::page::keep::log_draft::{self, use_draft};
 use crate::page::keep::today;
 use crate::page::log::{Held, Stage, use_log};
 use crate::page::shared::Shared;
-use crate::site::log::When;
+use crate::site::log::{Current, When};
 use crate::trade::calendar::Date;
 use std::rc::Rc;
 use yew::prelude::*;
+
+/// What a table of fills says of each, on the screen and on paper: when, and what [`cells`] draws.
+const COLUMNS: [&str; 6] = [
+    "log-column-when",
+    "log-column-product",
+    "log-column-planned",
+    "log-column-measured",
+    "log-column-machine",
+    "log-column-who",
+];
+
+/// All cells of a fill but the first, which heads its row.
+fn cells(one: &Current) -> Html {
+    let fill = &one.fill;
+    let texts =
+        [&fill.product.name, &fill.concentrate.text, &fill.measured.text, &fill.machine.name, &one.who];
+    texts.into_iter().map(|text| html! { <td>{ &**text }</td> }).collect()
+}
 
 /// What a part with a state of its own needs.
 #[derive(Properties, PartialEq)]

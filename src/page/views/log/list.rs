@@ -1,7 +1,7 @@
 //! The fills, the newest first. Only the rows in sight are drawn, so that a hundred thousand scroll as ten do.
 
 use super::history::History;
-use super::{Seen, told};
+use super::{COLUMNS, Seen, cells, told};
 use crate::site::log::{Current, Id};
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
@@ -114,20 +114,12 @@ pub fn List(props: &ListProps) -> Html {
         }
     }
     rows.push(gap("below", count - to, below));
-    let columns = [
-        "log-column-when",
-        "log-column-product",
-        "log-column-planned",
-        "log-column-measured",
-        "log-column-machine",
-        "log-column-who",
-    ];
     let number = |n: usize| super::told::count(shared, n);
     html! {
         <div class="scroll log-pane" ref={pane} tabindex="0" role="region" aria-label={shared.say("log-table")} onscroll={looks.reform(|_: Event| ())}>
             <table class="log-table" aria-rowcount={(count + 1).to_string()} aria-describedby="log-keys">
                 <caption><span>{ shared.tell("log-caption", &[("n", number(count))]) }</span></caption>
-                <thead><tr aria-rowindex="1">{ for columns.iter().map(|key| html! { <th scope="col">{ shared.say(key) }</th> }) }</tr></thead>
+                <thead><tr aria-rowindex="1">{ for COLUMNS.iter().map(|key| html! { <th scope="col">{ shared.say(key) }</th> }) }</tr></thead>
                 <tbody>{ rows.into_iter().collect::<Html>() }</tbody>
             </table>
             <p id="log-keys" class="unseen">{ shared.say("log-keys") }</p>
@@ -193,11 +185,7 @@ fn drawn(
                 <button type="button" class="link" {id} aria-expanded={is_open.to_string()} {onclick} {onkeydown}>{ told::moment(&one.said) }</button>
                 { for state.map(|key| html! { <span class="state">{ shared.say(key) }</span> }) }
             </th>
-            <td>{ &*fill.product.name }</td>
-            <td>{ &*fill.concentrate.text }</td>
-            <td>{ &*fill.measured.text }</td>
-            <td>{ &*fill.machine.name }</td>
-            <td>{ &*one.who }</td>
+            { cells(one) }
         </tr>
     }
 }

@@ -1,6 +1,6 @@
 //! The log of a month on paper, with its totals.
 
-use super::{Seen, told};
+use super::{COLUMNS, Seen, cells, told};
 use crate::answer::Value;
 use crate::form::log::Sought;
 use crate::page::components::print_part;
@@ -48,20 +48,12 @@ fn paper(shared: &Shared, sought: &Sought, fills: &[Current]) -> Html {
         .chain((!sought.who.is_empty()).then(|| format!("{}: {}", shared.say("seek-who"), sought.who)))
         .collect();
     let is_part = Sought { month: sought.month.clone(), ..Sought::default() } != *sought;
-    let columns = [
-        "log-column-when",
-        "log-column-product",
-        "log-column-planned",
-        "log-column-measured",
-        "log-column-machine",
-        "log-column-who",
-    ];
     let content = html! {
         <>
             <h2>{ shared.tell("log-paper-title", std::slice::from_ref(&month)) }</h2>
             if is_part { <p>{ shared.say("log-paper-part") }{ " " }{ only.join("; ") }</p> }
             { totals(shared, &counted) }
-            { crate::page::views::table(shared, "log-paper-table", &columns, shown.iter().map(|one| row(shared, one)).collect()) }
+            { crate::page::views::table(shared, "log-paper-table", &COLUMNS, shown.iter().map(|one| row(shared, one)).collect()) }
         </>
     };
     html! { <div class="flowing">{ sheet(shared, shared.tell("log-paper-title", &[month]), content) }</div> }
@@ -101,11 +93,7 @@ fn row(shared: &Shared, one: &Current) -> Html {
     html! {
         <tr class={fill.struck.then_some("struck")}>
             <th scope="row">{ told::moment(&one.said) }if fill.struck { { " " }{ shared.say("log-struck") } }</th>
-            <td>{ &*fill.product.name }</td>
-            <td>{ &*fill.concentrate.text }</td>
-            <td>{ &*fill.measured.text }</td>
-            <td>{ &*fill.machine.name }</td>
-            <td>{ &*one.who }</td>
+            { cells(one) }
         </tr>
     }
 }
