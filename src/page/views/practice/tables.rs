@@ -1,11 +1,13 @@
 //! The tables of a class.
 
 use super::count;
+use crate::answer::Value;
 use crate::page::components::Typing;
 use crate::page::keep::practice::change;
 use crate::page::shared::Shared;
 use crate::page::views::{captioned, table};
 use crate::practice::{Attempt, Class, Exercise, Made, Register, Shown, Tries};
+use crate::units::{Kind, VolumeFraction};
 use crate::words::Argument;
 use std::rc::Rc;
 use yew::prelude::*;
@@ -20,14 +22,14 @@ pub fn by_topic(shared: &Shared, class: &Class, exercises: &[Exercise]) -> Html 
         "class-column-share",
     ];
     let rows = class.by_topic(exercises).into_iter().map(|one| {
-        let percent = shared.words.number((one.share() * 100.0).round());
+        let share = Value::new(VolumeFraction::new(one.share()), Kind::Percent);
         html! {
             <tr data-topic={one.topic.code()}>
                 <th scope="row">{ shared.say(&format!("practice-topic-{}", one.topic.code())) }</th>
                 <td>{ one.asked }</td>
                 <td>{ one.first }</td>
                 <td>{ one.right }</td>
-                <td>{ format!("{percent}\u{202f}%") }</td>
+                <td>{ shared.show(share) }</td>
             </tr>
         }
     });
