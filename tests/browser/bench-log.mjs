@@ -142,7 +142,5 @@ for (const { count, frames } of results) {
 const large = results.at(-1);
 test(`${large.count} records open within ${OPEN} ms`, () => assert.ok(large.openings.median < OPEN, `${large.openings.median} ms`));
 test(`${large.count} records are filtered within ${FILTER} ms`, () => assert.ok(large.filters.median < FILTER, `${large.filters.median} ms`));
-// Where the machine is busy with something else, the small log of the same run has slow frames as well.
-const calm = Math.max(LONG, 2 * results[0].frames.p95);
-test(`${large.count} records scroll: 95 of 100 frames within ${LONG} ms, or twice those of ${results[0].count}`, () =>
-  assert.ok(large.frames.median < LONG && large.frames.p95 <= calm, `${large.frames.p95} ms of ${calm} ms`));
+// The percentile counts: what else the machine does in a slow moment is not the table's.
+test(`${large.count} records scroll: 95 of 100 frames within ${LONG} ms`, () => assert.ok(large.frames.p95 < LONG, `${large.frames.p95} ms`));
