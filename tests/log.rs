@@ -26,6 +26,8 @@ mod fuzz;
 mod golden;
 #[path = "log/hostile.rs"]
 mod hostile;
+#[path = "log/lessons.rs"]
+mod lessons;
 #[path = "log/made.rs"]
 mod made;
 #[path = "log/merging.rs"]

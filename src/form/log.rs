@@ -11,7 +11,7 @@ mod sought;
 mod today;
 
 pub use draft::{Counted, Draft, Part, planned_for};
-pub use entered::{Base, DOSES, Entered, Lack, TANKS, filled, scale_unit, words};
+pub use entered::{Base, DOSES, Entered, Lack, Reader, TANKS, filled, scale_unit, words};
 pub use plan::{Shown, measured_remark, plan, reading};
 pub use reminder::{LATE_DAYS, LATE_RECORDS, reminder};
 pub use sought::{Choices, Sought, choices};

@@ -38,7 +38,7 @@ mod write;
 
 pub use backup::{backup_csv, backup_ndjson, save_waiting};
 pub use check::check_now;
-pub use clock::now;
+pub use clock::{now, offset};
 pub use held::{Check, Held, Lost, Stage, Waiting, use_log};
 pub use incoming::{Incoming, NotCompared, compare};
 pub use open::{ask_to_keep, random};
@@ -46,7 +46,7 @@ pub use take::take;
 pub use trouble::Trouble;
 pub use write::{again, let_go};
 
-use crate::site::log::{Fill, Id, Part, Record, Task, Words};
+use crate::site::log::{Fill, Id, Lesson, Part, Record, Task, Words};
 use database::{ABOUT, Mode, RECORDS};
 use serde_json::{Map, Value};
 use write::{What, write};
@@ -66,6 +66,11 @@ pub fn correct(of: Id, changes: Map<String, Value>, words: Words) {
 /// count: each starts from the fill as the database has it then.
 pub fn tick(of: Id, task: &'static str, state: Task, words: Words) {
     write(What::Tick(of, task, state), words);
+}
+
+/// Writes down what somebody showed in a practice session; in `words` who.
+pub fn attended(lesson: Lesson, words: Words) {
+    write(What::Lesson(lesson), words);
 }
 
 /// Blanks texts of a record; in `words` who did it, and why.

@@ -4,14 +4,14 @@ use super::fills::{dose, litres, log, near};
 use brimline::form::action::{Line, Shelf, reduce};
 use brimline::form::fill::work;
 use brimline::form::log::{
-    Base, Counted, Draft, Entered, Lack, Shown, Sought, choices, filled, measured_remark, plan, reading,
-    reminder, words,
+    Base, Counted, Draft, Entered, Lack, Reader, Shown, Sought, choices, filled, measured_remark, plan,
+    reading, reminder, words,
 };
 use brimline::form::site::Act;
 use brimline::form::station::{Job, Method};
 use brimline::form::{Action, Field, Filling, Typed, names};
 use brimline::number::Marks;
-use brimline::site::log::{Amount, Deviation, Fill, Named, Reading, Scale, Si, changed};
+use brimline::site::log::{Amount, Deviation, Fill, Named, Reading, Scale, Si, When, changed};
 use brimline::site::{Entry, Site, Standing};
 use brimline::trade::calendar::Date;
 use brimline::trade::governing::Aim;
@@ -23,6 +23,15 @@ fn after(actions: impl IntoIterator<Item = Action>) -> Typed {
 
 fn write(entry: &Entry) -> String {
     format!("{} {}", entry.text, entry.unit)
+}
+
+fn reader() -> Reader<'static> {
+    Reader {
+        write: &write,
+        now: When::read("2026-03-07T18:30:00-05:00"),
+        offset: &|_, _| -300,
+        ..Reader::default()
+    }
 }
 
 fn shown() -> Shown {
@@ -111,7 +120,7 @@ fn what_a_person_adds_stands_beside_the_plan() {
         who: " ab ".into(),
         ..Entered::default()
     };
-    let fill = filled(&base, &entered, &typed.site, Marks::POINT, &write).expect("nothing is in the way");
+    let fill = filled(&base, &entered, &typed.site, &reader()).expect("nothing is in the way");
     assert_eq!(fill.areas, [Named::new(area.id, area.name)]);
     assert_eq!((fill.measured.si.value(), &*fill.measured.text), (Some(0.0005), "500 ml"));
     assert_eq!((fill.reading.si.value(), fill.reading.scale), (Some(0.015), Scale::Ratio));
@@ -133,7 +142,7 @@ fn what_lacks_is_told_and_nothing_is_guessed() {
         deviation: Deviation::Other,
         ..Entered::default()
     };
-    let lacks = filled(&Base::default(), &entered, &site, Marks::POINT, &write).expect_err("all of it");
+    let lacks = filled(&Base::default(), &entered, &site, &reader()).expect_err("all of it");
     let at: Vec<&str> = lacks.iter().map(Lack::at).collect();
     assert_eq!(at, ["log-measured", "log-scale", "log-product", "log-reason"]);
 }
@@ -154,10 +163,10 @@ fn a_correction_carries_what_was_changed_alone() {
     let site = Typed::default().site;
     for system in [System::Us, System::Metric, System::Imperial] {
         let base = Base::of(&fills[0], system, Marks::POINT);
-        let same = filled(&base, &base.entered, &site, Marks::POINT, &write).expect("as it was");
+        let same = filled(&base, &base.entered, &site, &reader()).expect("as it was");
         assert_eq!(same, fill);
         let entered = Entered { measured: Entry::new("700", "ml"), who: "CD".into(), ..base.entered.clone() };
-        let is = filled(&base, &entered, &site, Marks::POINT, &write).expect("a correction");
+        let is = filled(&base, &entered, &site, &reader()).expect("a correction");
         assert_eq!(changed(&fill, &is).keys().collect::<Vec<_>>(), ["measured"]);
         let said = words(&base.entered, &entered, "EF");
         assert_eq!(
@@ -228,7 +237,7 @@ fn another_product_is_asked_for_and_counted_as_itself() {
     };
     let read = |added: &Entered| {
         let (base, entered) = added.beside(&planned, "planned: it, 20 fl oz");
-        (filled(&base, &entered, site, Marks::POINT, &write), words(&base.entered, &entered, ""))
+        (filled(&base, &entered, site, &reader()), words(&base.entered, &entered, ""))
     };
     assert_eq!(read(&added).0, Err(vec![Lack::Product]), "it asks which");
     let same = Entered { product: planned.product.id.to_string(), ..added.clone() };

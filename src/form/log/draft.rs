@@ -40,6 +40,8 @@ document! {
 document! {
     /// All of it.
     Draft {
+        /// What people call this device; empty for no name.
+        station: String,
         /// Initials of who works at this device.
         by: String,
         /// What is being done.

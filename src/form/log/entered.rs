@@ -4,9 +4,11 @@ use crate::document::document;
 use crate::error::Mistake;
 use crate::limits::{self, Limit};
 use crate::number::{Marks, plain};
-use crate::site::log::{Amount, Current, Deviation, Fill, Named, Part, Reading, Scale, Si, Words};
+use crate::site::log::{Amount, Current, Deviation, Fill, Named, Part, Reading, Scale, Si, When, Words};
 use crate::site::{Entry, Record, Site, Standing};
+use crate::trade::calendar::{Date, minutes};
 use crate::units::{Kind, System, unit};
+use std::sync::Arc;
 
 /// The units of a dose on the log.
 pub const DOSES: &[&str] = &["floz_us", "ml", "l", "gal_us", "floz_imp", "gal_imp"];
@@ -19,6 +21,10 @@ const SHOWN: i32 = 5;
 document! {
     /// The fields of a record as they were typed.
     Entered {
+        /// The day on which it was done, year-month-day; empty for today.
+        day: String,
+        /// The time of that day, hh:mm; empty where it is written down as it is done.
+        time: String,
         /// The id of the machine; empty for none.
         machine: String,
         /// The id of the product.
@@ -63,8 +69,7 @@ impl Entered {
     /// * `written`: what was planned, in words, for the reason.
     ///
     /// ```
-    /// use brimline::form::log::{Entered, filled};
-    /// use brimline::number::Marks;
+    /// use brimline::form::log::{Entered, Reader, filled};
     /// use brimline::site::log::{Deviation, Fill, Named};
     /// use brimline::site::Site;
     /// let planned = Fill { product: Named::new("p", "Planned"), ..Fill::default() };
@@ -75,7 +80,7 @@ impl Entered {
     ///     ..Entered::default()
     /// };
     /// let (base, entered) = added.beside(&planned, "Planned: 20 fl oz");
-    /// let fill = filled(&base, &entered, &Site::default(), Marks::POINT, &|entry| entry.text.clone()).unwrap();
+    /// let fill = filled(&base, &entered, &Site::default(), &Reader::default()).unwrap();
     /// assert_eq!(&*fill.product.name, "Blue can");
     /// assert_eq!(entered.reason, "None left (Planned: 20 fl oz)");
     /// ```
@@ -119,6 +124,31 @@ pub enum Lack {
     Product,
     /// A reading that does not say of what.
     Scale,
+    /// A day that is none.
+    Day,
+    /// A day without a time, or a time that is none.
+    Time,
+    /// A time that has not come yet.
+    Later,
+}
+
+/// How what was typed is read.
+pub struct Reader<'a> {
+    /// How numbers are written.
+    pub marks: Marks,
+    /// An entry with its unit, as people read it.
+    pub write: &'a dyn Fn(&Entry) -> String,
+    /// Now; none where nobody knows.
+    pub now: Option<When>,
+    /// How many minutes local time is ahead of UTC, on a day and so many minutes after its midnight.
+    pub offset: &'a dyn Fn(Date, i64) -> i64,
+}
+
+impl Default for Reader<'_> {
+    /// Numbers with a point, entries without their units, UTC.
+    fn default() -> Self {
+        Self { marks: Marks::POINT, write: &|entry| entry.text.clone(), now: None, offset: &|_, _| 0 }
+    }
 }
 
 impl Lack {
@@ -130,6 +160,8 @@ impl Lack {
             Self::Why => "log-why",
             Self::Product => "log-product",
             Self::Scale => "log-scale",
+            Self::Day => "log-day",
+            Self::Time | Self::Later => "log-time",
         }
     }
 }
@@ -161,6 +193,8 @@ impl Base {
         let read = fill.reading.si.value().zip(unit(scale_unit(scale)));
         let read = read.map_or(String::new(), |(si, unit)| plain(unit.from_si(si), SHOWN, marks.decimal));
         let entered = Entered {
+            day: one.when.date.to_string(),
+            time: one.said.get(11..16).unwrap_or_default().to_owned(),
             machine: fill.machine.id.to_string(),
             product: fill.product.id.to_string(),
             unlisted: String::new(),
@@ -194,27 +228,20 @@ pub const fn scale_unit(scale: Scale) -> &'static str {
 /// The record that the fields say. What nobody changed stays as it was shown.
 ///
 /// * `base`: the record before, and its fields.
-/// * `write`: an entry with its unit, as people read it.
 ///
 /// # Errors
 /// [`Lack`]: all that is in the way, in the order of the fields. An amount left empty is unknown.
 ///
 /// ```
-/// use brimline::form::log::{Base, Entered, filled};
-/// use brimline::{number::Marks, site::{Entry, Site}};
+/// use brimline::form::log::{Base, Entered, Reader, filled};
+/// use brimline::site::{Entry, Site};
 /// let site = Site::default();
 /// let entered = Entered { product: "p".into(), measured: Entry::new("600", "ml"), ..Entered::default() };
-/// let fill = filled(&Base::default(), &entered, &site, Marks::POINT, &|entry| entry.text.clone()).unwrap();
+/// let fill = filled(&Base::default(), &entered, &site, &Reader::default()).unwrap();
 /// assert_eq!(fill.measured.si.value(), Some(0.0006));
 /// ```
-pub fn filled(
-    base: &Base,
-    entered: &Entered,
-    site: &Site,
-    marks: Marks,
-    write: &dyn Fn(&Entry) -> String,
-) -> Result<Fill, Vec<Lack>> {
-    let was = &base.entered;
+pub fn filled(base: &Base, entered: &Entered, site: &Site, reader: &Reader) -> Result<Fill, Vec<Lack>> {
+    let (was, marks, write) = (&base.entered, reader.marks, reader.write);
     let mut lacks = Vec::new();
     let mut amount = |name, was: &Entry, now: &Entry, before: &Amount, limit: &'static Limit| {
         if was == now {
@@ -239,6 +266,14 @@ pub fn filled(
         old.reading.clone()
     } else {
         reading(entered, marks, write, &mut lacks)
+    };
+    let at = if (&was.day, &was.time) == (&entered.day, &entered.time) {
+        old.at.clone()
+    } else {
+        at(entered, reader).unwrap_or_else(|lack| {
+            lacks.push(lack);
+            Arc::default()
+        })
     };
     let machine = named(&site.machines, &was.machine, &entered.machine, &old.machine);
     let unlisted = entered.unlisted.trim();
@@ -272,6 +307,7 @@ pub fn filled(
         return Err(lacks);
     }
     Ok(Fill {
+        at,
         machine,
         areas,
         product,
@@ -286,6 +322,23 @@ pub fn filled(
         deviation: entered.deviation,
         ..old.clone()
     })
+}
+
+/// When it was done, ISO 8601 with an offset; empty where nothing is typed.
+fn at(entered: &Entered, reader: &Reader) -> Result<Arc<str>, Lack> {
+    let (day, time) = (entered.day.trim(), entered.time.trim());
+    if day.is_empty() && time.is_empty() {
+        return Ok(Arc::default());
+    }
+    let today = reader.now.map(|now| now.date);
+    let date = if day.is_empty() { today } else { Date::read(day) }.ok_or(Lack::Day)?;
+    let minute = minutes(time).ok_or(Lack::Time)?;
+    let offset = (reader.offset)(date, minute);
+    let when = When { date, second: minute * 60, offset };
+    if reader.now.is_some_and(|now| when.instant() > now.instant()) {
+        return Err(Lack::Later);
+    }
+    Ok(when.to_string().into())
 }
 
 /// What was typed as an amount; none where nothing was.

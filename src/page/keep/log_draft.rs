@@ -42,10 +42,15 @@ pub fn change(with: impl FnOnce(&mut Draft)) {
     }
 }
 
+/// What is typed now.
+pub fn now() -> Rc<Draft> {
+    STORE.with_borrow(|store| store.draft.clone())
+}
+
 /// What is typed now; a view that uses it is drawn again when it changes.
 #[hook]
 pub fn use_draft() -> Rc<Draft> {
-    let draft = use_state_eq(|| STORE.with_borrow(|store| store.draft.clone()));
+    let draft = use_state_eq(now);
     {
         let draft = draft.clone();
         use_effect_with((), move |()| {

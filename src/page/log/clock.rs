@@ -1,6 +1,7 @@
 //! What the device's clocks say, and turns to breathe in long work.
 
 use super::script::{call, get, window};
+use crate::site::log::When;
 use crate::trade::calendar::Date;
 use gloo::timers::future::TimeoutFuture;
 use wasm_bindgen::JsValue;
@@ -19,17 +20,20 @@ pub fn now() -> String {
     // Minutes from here to UTC: the other way round from how ISO 8601 writes them.
     let ahead = -number("getTimezoneOffset");
     let local = number("getTime").div_euclid(1_000) + ahead * 60;
-    let day = Date::from_days(local.div_euclid(86_400)).map(|day| day.to_string()).unwrap_or_default();
-    let (second, minutes) = (local.rem_euclid(86_400), ahead.abs());
-    format!(
-        "{day}T{:02}:{:02}:{:02}{}{:02}:{:02}",
-        second / 3_600,
-        second / 60 % 60,
-        second % 60,
-        if ahead < 0 { '-' } else { '+' },
-        minutes / 60,
-        minutes % 60,
-    )
+    let when = Date::from_days(local.div_euclid(86_400)).map(|date| When {
+        date,
+        second: local.rem_euclid(86_400),
+        offset: ahead,
+    });
+    when.map(|when| when.to_string()).unwrap_or_default()
+}
+
+/// How many minutes local time is ahead of UTC on a day, so many minutes after midnight: summer time counts.
+pub fn offset(date: Date, minute: i64) -> i64 {
+    let text = format!("{date}T{:02}:{:02}:00", minute / 60, minute % 60);
+    let date: JsValue = js_sys::Date::new(&text.into()).into();
+    let behind = call(&date, "getTimezoneOffset", &[]).ok().and_then(|number| number.as_f64());
+    behind.filter(|behind| behind.is_finite()).map_or(0, |behind| -whole(behind))
 }
 
 fn whole(number: f64) -> i64 {

@@ -5,7 +5,7 @@ use super::database::{ABOUT, META, Mode, RECORDS, Transaction, after, key, range
 use super::held::{Stage, change};
 use super::meta::{self, About, End, Ends, Gap, LOST};
 use super::{Trouble, tab};
-use crate::site::log::{Current, Folding, Id, Kind, Log, Record, View, When};
+use crate::site::log::{Attended, Current, Folding, Id, Kind, Log, Record, View, When};
 use js_sys::Array;
 use std::collections::{BTreeMap, BTreeSet};
 use std::rc::Rc;
@@ -175,6 +175,7 @@ pub fn number(value: &JsValue) -> Option<u64> {
 pub async fn absorb(records: &[Record]) -> Result<(), Trouble> {
     // By id: what was corrected takes the place of what was first written.
     let mut fills = BTreeMap::new();
+    let mut lessons: Vec<Attended> = records.iter().filter_map(Attended::of).collect();
     let (mut again, mut astray) = (BTreeSet::new(), Vec::new());
     for record in records {
         match record.kind {
@@ -196,14 +197,21 @@ pub async fn absorb(records: &[Record]) -> Result<(), Trouble> {
                     let fill = folded(&whole, &of, fill, !rest.is_empty(), &mut astray).await?;
                     fills.extend(fill.map(|fill| (of, fill)));
                 }
+                [lesson, ..] if lesson.kind == Kind::Lesson => lessons.extend(Attended::of(lesson)),
                 [] => astray.push(by),
                 _ => {}
             }
         }
     }
-    if !(fills.is_empty() && astray.is_empty()) {
+    if !(fills.is_empty() && lessons.is_empty() && astray.is_empty()) {
         let fills = fills.into_values().collect();
-        change(|held| put(Rc::make_mut(&mut held.view), fills, astray));
+        change(|held| {
+            let view = Rc::make_mut(&mut held.view);
+            put(view, fills, astray);
+            for one in lessons {
+                put_lesson(view, one);
+            }
+        });
     }
     Ok(())
 }
@@ -245,7 +253,13 @@ fn put(view: &mut View, fills: Vec<Current>, astray: Vec<Id>) {
     for fill in fills {
         match view.fills.binary_search_by(|one| one.by_time(&fill)) {
             Ok(place) => view.fills[place] = fill,
-            Err(_) => new.push(fill),
+            Err(_) => {
+                // One that was corrected may have stood at another time.
+                if !fill.corrections.is_empty() {
+                    view.fills.retain(|one| one.id != fill.id);
+                }
+                new.push(fill);
+            }
         }
     }
     let last = |view: &View, one: &Current| view.fills.last().is_none_or(|last| last.by_time(one).is_lt());
@@ -262,6 +276,27 @@ fn put(view: &mut View, fills: Vec<Current>, astray: Vec<Id>) {
             view.astray.push(id);
         }
     }
+}
+
+/// Puts what was shown in practice in its place.
+fn put_lesson(view: &mut View, lesson: Attended) {
+    match view.lessons.binary_search_by(|one| one.id.cmp(&lesson.id)) {
+        Ok(place) => view.lessons[place] = lesson,
+        Err(place) => view.lessons.insert(place, lesson),
+    }
+}
+
+/// The practice sessions of these records.
+pub async fn lessons(ids: &[String]) -> Result<Vec<Attended>, Trouble> {
+    if ids.is_empty() {
+        return Ok(Vec::new());
+    }
+    let whole = tab::database().await?.begin(&[RECORDS], Mode::Read)?;
+    let mut found = Vec::new();
+    for id in ids.iter().filter_map(|id| Id::read(id)) {
+        found.extend(Log::of(whole.records(&id).await?).records().first().and_then(Attended::of));
+    }
+    Ok(found)
 }
 
 /// Whether a time lies before the latest that its chain gives.

@@ -53,6 +53,8 @@ document! {
         sums: Vec<u64>,
         /// How many fills they have.
         fills: u64,
+        /// The records of practice sessions, which stand in no block.
+        lessons: Vec<String>,
         /// Corrections that are not counted.
         astray: Vec<String>,
     }

@@ -53,7 +53,8 @@ pub async fn load() -> Result<(), Trouble> {
         (meta, view) = (again().await?, None);
     }
     match (view, &meta.mark) {
-        (Some(view), Some(mark)) => {
+        (Some(mut view), Some(mark)) => {
+            view.lessons = fold::lessons(&mark.lessons).await?;
             change(|held| held.view = Rc::new(view));
             tab::packed();
             let tail = tail(&mark_ends(mark), &meta.ends).await?;
@@ -129,7 +130,7 @@ fn view(mark: &Mark, blocks: &Array, ends: &Ends) -> Option<View> {
         fills.extend(unpack(&block)?);
     }
     let astray = mark.astray.iter().filter_map(|id| crate::site::log::Id::read(id)).collect();
-    (fills.len() as u64 == mark.fills).then_some(View { fills, astray })
+    (fills.len() as u64 == mark.fills).then_some(View { fills, lessons: Vec::new(), astray })
 }
 
 fn mark_ends(mark: &Mark) -> Ends {

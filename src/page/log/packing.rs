@@ -79,6 +79,7 @@ async fn pack_all() -> Result<(), Trouble> {
         heads: meta::heads(&ends),
         sums: blocks.iter().map(|block| sum(block)).collect(),
         fills: view.fills.len() as u64,
+        lessons: view.lessons.iter().map(|one| one.id.to_string()).collect(),
         astray: view.astray.iter().map(ToString::to_string).collect(),
     };
     meta.put_document(&MARK.into(), &mark)?;

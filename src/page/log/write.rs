@@ -5,8 +5,10 @@ use super::database::{ABOUT, META, Mode, PACKED, RECORDS, Transaction, key};
 use super::held::{Saved, Stage, Waiting, held};
 use super::meta::{self, End, MARK};
 use super::{Trouble, copy, fold, open, packing, tab, tabs};
+use crate::page::keep::log_draft;
 use crate::site::log::{
-    Current, Draft, Fill, Flaw, Head, Id, Kind, Log, Part, Record, Stamp, Task, When, Words, changed, line,
+    Current, Draft, Fill, Flaw, Head, Id, Kind, Lesson, Log, Part, Record, Stamp, Task, When, Words, changed,
+    line,
 };
 use serde_json::{Map, Value};
 use std::cell::RefCell;
@@ -22,6 +24,8 @@ pub enum What {
     Tick(Id, &'static str, Task),
     /// Texts to blank.
     Erase(Id, Vec<Part>),
+    /// What somebody showed in practice.
+    Lesson(Lesson),
 }
 
 /// A record on its way.
@@ -29,6 +33,7 @@ struct Act {
     key: u32,
     what: What,
     words: Words,
+    station: String,
     when: String,
     random: Option<[u8; 32]>,
     began: f64,
@@ -53,7 +58,8 @@ pub fn write(what: What, words: Words) {
         acts.next += 1;
         // Made once: whoever tries again writes the same record.
         let (when, random, began) = (now(), open::random().ok(), lapsed());
-        acts.queue.push_back(Act { key: acts.next, what, words, when, random, began });
+        let station = log_draft::now().station.clone();
+        acts.queue.push_back(Act { key: acts.next, what, words, station, when, random, began });
         acts.next
     });
     tab::tell(|held| held.waiting.push(Waiting { key, line: String::new(), trouble: None }));
@@ -138,7 +144,7 @@ async fn put(act: &Act) -> Result<Written, Trouble> {
     let stamp = Stamp { device: &device, when: &act.when, random };
     let head = (last.number > 0).then(|| last.head(&device));
     let standing = act.what.standing(&whole).await?;
-    let draft = act.what.draft(named.first(), standing.as_ref())?;
+    let draft = act.what.draft(named.first(), standing.as_ref())?.at_station(&act.station);
     let record = draft.after(head.as_ref(), &stamp, act.words.clone())?;
     let line = line(&record);
     records.put(&key(&device, record.number, Some(&record.own)), &line.as_str().into())?;
@@ -253,7 +259,7 @@ async fn as_it_would_be(act: &Act) -> Option<String> {
         }
     }
     let stamp = Stamp { device: &device, when: &act.when, random: act.random? };
-    let draft = act.what.draft(named.as_ref(), standing.as_ref()).ok()?;
+    let draft = act.what.draft(named.as_ref(), standing.as_ref()).ok()?.at_station(&act.station);
     Some(line(&draft.after(last.as_ref(), &stamp, act.words.clone()).ok()?))
 }
 
@@ -261,7 +267,7 @@ impl What {
     /// The record that it is about.
     fn of(&self) -> Option<&Id> {
         match self {
-            Self::Fill(_) => None,
+            Self::Fill(_) | Self::Lesson(_) => None,
             Self::Correct(of, _) | Self::Tick(of, ..) | Self::Erase(of, _) => Some(of),
         }
     }
@@ -287,6 +293,7 @@ impl What {
                 let is = Fill { checklist: was.checklist.clone().with(task, *state), ..was.clone() };
                 Draft::correction(named(id)?, &changed(was, &is))
             }
+            Self::Lesson(lesson) => Ok(Draft::lesson(lesson.clone())),
             Self::Erase(id, parts) => Draft::erasure(named(id)?, parts),
         }
     }

@@ -1,6 +1,6 @@
 //! The log itself, and what is added to it.
 
-use super::{Draft, Fill, Flaw, Head, Id, Part, Record, Stamp, Words};
+use super::{Draft, Fill, Flaw, Head, Id, Lesson, Part, Record, Stamp, Words};
 use serde_json::{Map, Value};
 
 /// Records of one device or of several, each once, by device and number. Records that say different things under
@@ -41,6 +41,25 @@ impl Log {
     /// ```
     pub fn fill(&mut self, stamp: &Stamp, fill: Fill, words: Words) -> Result<Id, Flaw> {
         self.add(stamp, words, Draft::fill(fill))
+    }
+
+    /// Writes down what somebody showed in a practice session. Their initials stand in `words`.
+    ///
+    /// # Errors
+    /// [`Flaw`]: as [`Log::fill`]; nobody took part, or it says nothing.
+    ///
+    /// ```
+    /// use brimline::site::log::{Lesson, Log, Part, Stamp, Words};
+    /// let stamp = Stamp { device: "station-1", when: "2026-03-07T18:30:00-05:00", random: [7; 32] };
+    /// let (session, day) = ("0badcafe".to_owned(), "2026-03-07".to_owned());
+    /// let lesson = Lesson { session, level: 1, day, shown: vec!["dose".into()], ..Lesson::default() };
+    /// let mut log = Log::default();
+    /// assert_eq!(log.lesson(&stamp, lesson.clone(), Words::default()).unwrap_err().code(), "log-nobody");
+    /// let id = log.lesson(&stamp, lesson, Words::default().with(Part::Who, "AB")).unwrap();
+    /// assert_eq!(id.to_string(), "station-1/1");
+    /// ```
+    pub fn lesson(&mut self, stamp: &Stamp, lesson: Lesson, words: Words) -> Result<Id, Flaw> {
+        self.add(stamp, words, Draft::lesson(lesson))
     }
 
     /// Corrects a fill: nothing of it changes, and what it now says stands in a record of its own. In `words`, `who`,

@@ -47,6 +47,8 @@ pub const COLUMNS: &[Column] = &[
     text("id", |one| one.id.to_string()),
     text("date", |one| one.when.date.to_string()),
     text("when", |one| one.said.to_string()),
+    text("written", |one| one.written.to_string()),
+    text("device", |one| one.station.to_string()),
     text("who", |one| one.who.to_string()),
     text("machine", |one| one.fill.machine.name.to_string()),
     text("areas", |one| names(&one.fill.areas)),

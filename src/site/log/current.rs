@@ -2,7 +2,7 @@
 
 use super::fill::{self, Fill};
 use super::merge::same;
-use super::{Id, Kind, Log, Part, Record, When};
+use super::{Attended, Id, Kind, Log, Part, Record, When};
 use serde_json::{Map, Value};
 use std::cmp::Ordering;
 use std::collections::HashMap;
@@ -13,10 +13,14 @@ use std::sync::Arc;
 pub struct Current {
     /// The record of the fill.
     pub id: Id,
-    /// When it was written down.
+    /// When it was done.
     pub when: When,
     /// The same, as it was given.
     pub said: Arc<str>,
+    /// When it was written down, as it was given.
+    pub written: Arc<str>,
+    /// What people called the device then on which it was.
+    pub station: Arc<str>,
     /// What it says now.
     pub fill: Fill,
     /// Initials of who did it; empty for nobody named, or erased.
@@ -27,6 +31,8 @@ pub struct Current {
     pub notes: Arc<str>,
     /// Its corrections, in the order in which they count.
     pub corrections: Vec<Id>,
+    /// Those of them that only tick off the end of the shift.
+    pub ticks: usize,
     /// Whether another record has the same device and number.
     pub contested: bool,
 }
@@ -36,6 +42,8 @@ pub struct Current {
 pub struct View {
     /// The fills, by time, those written down by mistake among them.
     pub fills: Vec<Current>,
+    /// What was shown in practice, in the order of devices and numbers.
+    pub lessons: Vec<Attended>,
     /// Corrections that are not counted: the fill that they name is not in the log, or what they say cannot be read.
     pub astray: Vec<Id>,
 }
@@ -69,6 +77,7 @@ pub fn current(log: &Log) -> View {
 #[derive(Clone, Debug, Default)]
 pub struct Folding {
     fills: Vec<Current>,
+    lessons: Vec<Attended>,
     corrections: Vec<(i64, Record)>,
     latest: HashMap<String, i64>,
 }
@@ -87,6 +96,7 @@ impl Folding {
         match record.kind {
             Kind::Fill => self.fills.push(first(record, when, group.len() > 1)),
             Kind::Correction => self.corrections.push((*latest, record.clone())),
+            Kind::Lesson => self.lessons.extend(Attended::of(record)),
             Kind::Erasure | Kind::Unsaid => {}
         }
     }
@@ -99,8 +109,7 @@ impl Folding {
 
     /// The fills as they stand.
     pub fn view(self) -> View {
-        let Self { mut fills, mut corrections, .. } = self;
-        fills.sort_by(Current::by_time);
+        let Self { mut fills, mut lessons, mut corrections, .. } = self;
         let places: HashMap<String, usize> =
             if corrections.is_empty() { HashMap::new() } else { places(&fills) };
         // Stable: those of one device at one time stay in the order of its chain.
@@ -112,7 +121,10 @@ impl Folding {
                 astray.push(record.id());
             }
         }
-        View { fills, astray }
+        // Afterwards, since a correction may say that a fill was done at another time.
+        fills.sort_by(Current::by_time);
+        lessons.sort_by(|one, other| one.id.cmp(&other.id));
+        View { fills, lessons, astray }
     }
 }
 
@@ -121,16 +133,33 @@ fn places(fills: &[Current]) -> HashMap<String, usize> {
 }
 
 fn first(record: &Record, when: When, contested: bool) -> Current {
-    Current {
+    let written: Arc<str> = record.when.as_str().into();
+    let mut one = Current {
         id: record.id(),
         when,
-        said: record.when.as_str().into(),
+        said: written.clone(),
+        written,
+        station: record.station.as_str().into(),
         fill: record.fill.clone(),
         who: record.words.who.text.as_str().into(),
         reason: record.words.reason.text.as_str().into(),
         notes: record.words.notes.text.as_str().into(),
         corrections: Vec::new(),
+        ticks: 0,
         contested,
+    };
+    one.set_time();
+    one
+}
+
+impl Attended {
+    /// What a record says of a practice session; none where it is of none.
+    pub fn of(record: &Record) -> Option<Self> {
+        (record.kind == Kind::Lesson).then(|| Self {
+            id: record.id(),
+            who: record.words.who.text.as_str().into(),
+            lesson: record.lesson.clone(),
+        })
     }
 }
 
@@ -154,13 +183,30 @@ impl Current {
         fields.extend(record.changes.clone());
         let Ok(fill) = fill::of_value(&fields) else { return false };
         self.fill = fill;
+        self.set_time();
         let texts =
             [(&mut self.who, Part::Who), (&mut self.reason, Part::Reason), (&mut self.notes, Part::Notes)];
+        let mut only_ticks = record.changes.keys().eq(["checklist"]);
         // One that was erased is no longer what was there before, either.
         for (text, part) in texts.into_iter().filter(|(_, part)| !record.seals.get(*part).is_empty()) {
             *text = record.words.get(part).text.as_str().into();
+            only_ticks = false;
         }
+        self.ticks += usize::from(only_ticks);
         self.corrections.push(record.id());
         true
+    }
+
+    /// Whether it says something else than it first said, the end of the shift aside.
+    pub fn is_corrected(&self) -> bool {
+        self.corrections.len() > self.ticks
+    }
+
+    /// When it was done: as somebody said, else when it was written down.
+    fn set_time(&mut self) {
+        let said = if self.fill.at.is_empty() { &self.written } else { &self.fill.at };
+        if let Some(when) = When::read(said) {
+            (self.when, self.said) = (when, said.clone());
+        }
     }
 }

@@ -103,6 +103,8 @@ document! {
 document! {
     /// A fill: what was planned, and what was done.
     Fill {
+        /// When it was done, as [`super::When::read`] takes it, where that is another time than that of writing.
+        at: Arc<str>,
         /// The machine.
         machine: Named,
         /// The areas it is for.

@@ -24,6 +24,10 @@ pub enum Flaw {
     Kind,
     /// The field has no place in a record of this kind.
     Stray(&'static str),
+    /// The field of a practice session is none that such a record can have.
+    Lesson(&'static str),
+    /// A practice session that nobody took part in.
+    Nobody,
     /// It is no id of a record.
     Of(String),
     /// The log has no such record.
@@ -49,6 +53,8 @@ impl Flaw {
             Self::Hash(_) => "log-hash",
             Self::Kind => "log-kind",
             Self::Stray(_) => "log-stray",
+            Self::Lesson(_) => "log-lesson",
+            Self::Nobody => "log-nobody",
             Self::Of(_) => "log-of",
             Self::Unknown(_) => "log-unknown",
             Self::NotAFill(_) => "log-not-a-fill",

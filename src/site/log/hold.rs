@@ -2,7 +2,7 @@
 
 use super::fill::{self, Fill};
 use super::id::is_number;
-use super::{Flaw, Id, Kind, Part, Record, When};
+use super::{Flaw, Id, Kind, Lesson, Part, Record, When};
 use crate::shape::{Shape, Shaped};
 use crate::site::passing::blanks::strip_from;
 use crate::site::passing::check::{Unknown, check};
@@ -28,11 +28,14 @@ pub(super) fn hold(record: &mut Record) -> Result<(), Flaw> {
     record.changes = normal(&record.changes)?;
     let stray = |is: bool, field| if is { Err(Flaw::Stray(field)) } else { Ok(()) };
     let is_fill = record.kind == Kind::Fill;
-    stray(is_fill && !record.of.is_empty(), "of")?;
+    let stands_alone = is_fill || record.kind == Kind::Lesson;
+    stray(stands_alone && !record.of.is_empty(), "of")?;
     stray(!is_fill && record.fill != Fill::default(), "fill")?;
+    stray(record.kind != Kind::Lesson && record.lesson != Lesson::default(), "lesson")?;
     stray(record.kind != Kind::Correction && !record.changes.is_empty(), "changes")?;
     stray(record.kind != Kind::Erasure && !record.erased.is_empty(), "erased")?;
-    if !is_fill && Id::read(&record.of).is_none() {
+    time(&record.fill)?;
+    if !stands_alone && Id::read(&record.of).is_none() {
         return Err(Flaw::Of(record.of.clone()));
     }
     let corrected = [Part::Who, Part::Reason, Part::Notes];
@@ -44,7 +47,18 @@ pub(super) fn hold(record: &mut Record) -> Result<(), Flaw> {
             Err(Flaw::NothingChanged)
         }
         Kind::Erasure if record.erased.is_empty() => Err(Flaw::NothingToErase(record.id())),
+        Kind::Lesson if record.seals.who.is_empty() => Err(Flaw::Nobody),
+        Kind::Lesson => record.lesson.hold(),
         _ => Ok(()),
+    }
+}
+
+/// When a fill was done.
+fn time(fill: &Fill) -> Result<(), Flaw> {
+    if fill.at.is_empty() || When::read(&fill.at).is_some() {
+        Ok(())
+    } else {
+        Err(Flaw::When(fill.at.to_string()))
     }
 }
 
@@ -70,6 +84,7 @@ pub(super) fn normal(changes: &Map<String, Value>) -> Result<Map<String, Value>,
     }
     check(&Value::Object(changes.clone()), Fill::SHAPE, "changes", Unknown::Refused)?;
     let fill = fill::of_value(changes).map_err(|words| Refusal::at("changes", Reason::Unreadable(words)))?;
+    time(&fill)?;
     let (mut whole, blank) = (fill::value(&fill), Fill::SHAPE.blank());
     let Shape::Object { fields, .. } = Fill::SHAPE else { return Ok(whole) };
     whole.retain(|field, _| changes.contains_key(field));

@@ -13,7 +13,7 @@ use serde_json::{Map, Value, json};
 use std::sync::OnceLock;
 
 /// The version of the file as it is written now.
-pub const SCHEMA: u32 = 1;
+pub const SCHEMA: u32 = 2;
 
 /// What the field `brimline` of the first line says.
 const KIND: &str = "log";
@@ -125,7 +125,7 @@ impl Opened {
 ///
 /// ```
 /// use brimline::site::log::read;
-/// let later = read(r#"{"brimline":"log","schema":2,"heads":[]}"#).unwrap_err();
+/// let later = read(r#"{"brimline":"log","schema":3,"heads":[]}"#).unwrap_err();
 /// assert_eq!(later.code(), "passing-later");
 /// let cut = read("{\"brimline\":\"log\",\"schema\":1,\"heads\":[]}\n{\"device\":\"stat").unwrap();
 /// assert_eq!((cut.flaws[0].line, cut.flaws[0].flaw.code()), (2, "log-cut-off"));

@@ -1,7 +1,7 @@
 //! The next record of a chain, made from the end of that chain alone: no log has to be in memory.
 
 use super::hold::{hold, normal};
-use super::{Fill, Flaw, Head, Kind, Part, Record, Text, Words, digest, line};
+use super::{Fill, Flaw, Head, Kind, Lesson, Part, Record, Text, Words, digest, line};
 use serde_json::{Map, Value};
 
 /// Who writes, when, and what chance gives.
@@ -23,6 +23,17 @@ impl Draft {
     /// A fill.
     pub fn fill(fill: Fill) -> Self {
         Self(Record { kind: Kind::Fill, fill, ..Record::default() })
+    }
+
+    /// What somebody showed in a practice session; their initials come with the words.
+    pub fn lesson(lesson: Lesson) -> Self {
+        Self(Record { kind: Kind::Lesson, lesson, ..Record::default() })
+    }
+
+    /// The same with the name that people gave this device.
+    #[must_use]
+    pub fn at_station(self, name: &str) -> Self {
+        Self(Record { station: name.trim().to_owned(), ..self.0 })
     }
 
     /// A correction of a fill, as [`super::Log::correct`] takes it.

@@ -15,7 +15,7 @@ use reader::Reader;
 use writer::Writer;
 
 /// The version of the layout: raised with any change of it, or of what a fill has.
-const LAYOUT: u8 = 1;
+const LAYOUT: u8 = 2;
 
 /// The bytes before the table.
 const HEAD: usize = 9;

@@ -1,6 +1,6 @@
 //! One record of the log.
 
-use super::{Fill, Id, Part, Seals, State, Words, digest};
+use super::{Fill, Id, Lesson, Part, Seals, State, Words, digest};
 use crate::coded::coded;
 use crate::document::shaped as document;
 use serde_json::{Map, Value};
@@ -18,6 +18,8 @@ coded! {
         Correction = "correction",
         /// Texts of a record were blanked, because somebody asked for it.
         Erasure = "erasure",
+        /// What somebody showed in a practice session.
+        Lesson = "lesson",
     }
 }
 
@@ -26,6 +28,8 @@ document! {
     Record {
         /// The device that wrote it.
         device: String,
+        /// What people called that device then; empty for no name.
+        station: String,
         /// Its place in the chain of that device, from 1.
         number: u64,
         /// When it was written, ISO 8601 with an offset.
@@ -34,6 +38,8 @@ document! {
         kind: Kind,
         /// The fill; blank in other records.
         fill: Fill,
+        /// What was shown; blank in other records.
+        lesson: Lesson,
         /// The record that is corrected or erased from, `device/number`.
         of: String,
         /// The fields of the fill that a correction changes, with their new values.

@@ -1,6 +1,7 @@
 //! When something was done, by the clock on the wall and how far that is from UTC.
 
 use crate::trade::calendar::Date;
+use std::fmt;
 
 /// The farthest that a clock on the wall is from UTC, minutes: 14 hours.
 const FARTHEST: i64 = 14 * 60;
@@ -63,6 +64,22 @@ impl When {
         let mut day = self.date.to_string();
         day.truncate(7);
         day
+    }
+}
+
+impl fmt::Display for When {
+    /// As [`When::read`] takes it, with seconds.
+    ///
+    /// ```
+    /// use brimline::site::log::When;
+    /// let text = "2026-03-07T06:05:09-05:30";
+    /// assert_eq!(When::read(text).unwrap().to_string(), text);
+    /// ```
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let Self { date, second, offset } = self;
+        let (sign, ahead) = (if *offset < 0 { '-' } else { '+' }, offset.abs());
+        let [hour, minute, second] = [second / 3_600, second / 60 % 60, second % 60];
+        write!(f, "{date}T{hour:02}:{minute:02}:{second:02}{sign}{:02}:{:02}", ahead / 60, ahead % 60)
     }
 }
 

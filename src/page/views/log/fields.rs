@@ -23,6 +23,9 @@ pub fn lack(shared: &Shared, lacks: &[Lack], name: &str, entry: (&str, &str)) ->
         Lack::Why => shared.say("log-lack-why"),
         Lack::Product => shared.say("log-lack-product"),
         Lack::Scale => shared.say("log-lack-scale"),
+        Lack::Day => shared.say("log-lack-day"),
+        Lack::Time => shared.say("log-lack-time"),
+        Lack::Later => shared.say("log-lack-later"),
     })
 }
 
@@ -124,20 +127,24 @@ pub fn press(shared: &Shared, name: &'static str, does: impl Fn() + 'static) -> 
     html! { <button type="button" {name} {onclick}>{ shared.say(name) }</button> }
 }
 
-/// A day, which the browser lets people pick.
-pub fn day(
-    name: String,
+/// A day or a time, which the browser lets people pick.
+///
+/// * `kind`: `date` or `time`.
+pub fn moment(
+    kind: &'static str,
+    name: impl Into<AttrValue>,
     label: String,
     value: String,
     mistake: Option<String>,
     does: impl Fn(String) + 'static,
 ) -> Html {
+    let name: AttrValue = name.into();
     let oninput = move |event: InputEvent| does(event.target_unchecked_into::<HtmlInputElement>().value());
     let told = format!("{name}-mistake");
     html! {
         <div class={classes!("field", mistake.is_some().then_some("wrong"))}>
             <label for={name.clone()}>{ label }</label>
-            <input type="date" id={name.clone()} {name} {value} {oninput} aria-describedby={mistake.is_some().then(|| told.clone())} aria-invalid={mistake.is_some().then_some("true")} />
+            <input type={kind} id={name.clone()} {name} {value} {oninput} aria-describedby={mistake.is_some().then(|| told.clone())} aria-invalid={mistake.is_some().then_some("true")} />
             if let Some(mistake) = mistake { <p class="mistake" id={told.clone()}>{ mistake }</p> }
         </div>
     }

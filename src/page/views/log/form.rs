@@ -1,16 +1,16 @@
 //! The form of a record: beside Fill's answer, by hand, and to correct one.
 
-use super::Seen;
 use super::fields::{self, lack, number, pick, press, select, tick};
+use super::{Seen, now};
 use crate::form::action::Shelf;
-use crate::form::log::{Base, DOSES, Draft, Entered, Lack, TANKS, filled, scale_unit, words};
+use crate::form::log::{Base, DOSES, Draft, Entered, Lack, Reader, TANKS, filled, scale_unit, words};
 use crate::page::components::named;
 use crate::page::focus;
 use crate::page::keep::log_draft::change;
 use crate::page::log;
 use crate::page::shared::Shared;
 use crate::site::Entry;
-use crate::site::log::{Current, Deviation, Id, Named, Part, Scale, Words, changed};
+use crate::site::log::{Current, Deviation, Fill, Id, Named, Part, Scale, Words, changed};
 use yew::prelude::*;
 
 /// Where the fields of a form stand in the draft.
@@ -201,12 +201,32 @@ impl Form<'_> {
         html! { <>{ list }if let Some(told) = told { <p class="mistake">{ told }</p> }</> }
     }
 
+    /// When it was done, where that is not now.
+    fn at(&self) -> Html {
+        let (of, entered) = (self.of, self.entered);
+        let put =
+            |value: &str, name: &'static str, kind: &'static str, place: fn(&mut Entered) -> &mut String| {
+                let mistake = lack(self.shared, self.lacks, name, (value, ""));
+                let label = self.shared.say(name);
+                fields::moment(kind, name, label, value.to_owned(), mistake, move |text| {
+                    change(|draft| *place(of(draft)) = text);
+                })
+            };
+        html! {
+            <>
+                { put(&entered.day, "log-day", "date", |one| &mut one.day) }
+                { put(&entered.time, "log-time", "time", |one| &mut one.time) }
+            </>
+        }
+    }
+
     /// All that a record by hand or a correction has.
     fn whole(&self, base: &Base) -> Html {
         let (entered, old) = (self.entered, &base.fill);
         html! {
             <>
                 <div class="fields">
+                    { self.at() }
                     { self.one_of("log-product", Shelf::Product, &old.product, &entered.product, |one| &mut one.product) }
                     { self.one_of("log-machine", Shelf::Machine, &old.machine, &entered.machine, |one| &mut one.machine) }
                     { self.one_of("log-floor", Shelf::Floor, &old.floor, &entered.floor, |one| &mut one.floor) }
@@ -255,16 +275,20 @@ pub fn found<'a>(seen: &'a Seen, id: &str) -> Option<&'a Current> {
     seen.held.view.fills.iter().rev().find(|one| one.id == id)
 }
 
-/// An entry with its unit, as people read it.
-pub fn written(shared: &Shared) -> impl Fn(&Entry) -> String {
-    let words = shared.words.clone();
-    move |entry| words.entry(entry)
+/// The record that the fields say, read as this device's people write, by its clock.
+///
+/// # Errors
+/// What is in the way.
+pub fn read(shared: &Shared, base: &Base, entered: &Entered) -> Result<Fill, Vec<Lack>> {
+    let write = |entry: &Entry| shared.words.entry(entry);
+    let reader = Reader { marks: shared.marks(), write: &write, now: now(), offset: &log::offset };
+    filled(base, entered, &shared.typed.site, &reader)
 }
 
 fn by_hand(seen: &Seen) -> Html {
     let (shared, draft) = (&seen.shared, &seen.draft);
     let base = Base::default();
-    let result = filled(&base, &draft.hand, &shared.typed.site, shared.marks(), &written(shared));
+    let result = read(shared, &base, &draft.hand);
     let lacks = result.as_ref().err().cloned().unwrap_or_default();
     let form = Form { shared, entered: &draft.hand, lacks: &lacks, of: |draft| &mut draft.hand };
     let record = {
@@ -301,7 +325,7 @@ fn by_hand(seen: &Seen) -> Html {
 fn correction(seen: &Seen, one: &Current) -> Html {
     let (shared, draft) = (&seen.shared, &seen.draft);
     let base = Base::of(one, shared.system(), shared.marks());
-    let result = filled(&base, &draft.correction, &shared.typed.site, shared.marks(), &written(shared));
+    let result = read(shared, &base, &draft.correction);
     let mut lacks = result.as_ref().err().cloned().unwrap_or_default();
     let no_why = draft.correction.why.trim().is_empty();
     if no_why {

@@ -33,7 +33,7 @@ pub fn head(seen: &Seen) -> Html {
     let fills = held.view.fills.len();
     html! {
         <>
-            <p>{ shared.tell("log-count", &[("n", number(shared, fills)), ("device", Argument::text(&*held.device))]) }</p>
+            <p>{ shared.tell("log-count", &[("n", number(shared, fills)), ("device", Argument::text(called(seen)))]) }</p>
             <p id="log-said" class="said" role="status" tabindex="-1">{ record::confirmed(shared, held) }</p>
             { backup(shared, held) }
             { lost(shared, held) }
@@ -47,6 +47,14 @@ pub fn head(seen: &Seen) -> Html {
                 <p class="hint">{ shared.tell("log-astray", &[("n", number(shared, held.view.astray.len()))]) }</p>
             }
         </>
+    }
+}
+
+/// This device, as people call it.
+fn called(seen: &Seen) -> String {
+    match seen.draft.station.trim() {
+        "" => seen.held.device.clone(),
+        name => name.to_owned(),
     }
 }
 

@@ -95,6 +95,7 @@ fn pairs(all: Vec<(String, String)>) -> Html {
 
 fn now(shared: &Shared, one: &Current) -> Html {
     let mut all = said(shared, &one.fill);
+    all.push((shared.say("log-station"), one.station.to_string()));
     all.push((shared.say("log-done-by"), one.who.to_string()));
     all.push((shared.say("log-reason"), one.reason.to_string()));
     all.push((shared.say("log-notes"), one.notes.to_string()));
@@ -120,6 +121,7 @@ fn said(shared: &Shared, fill: &Fill) -> Vec<(String, String)> {
         text => format!("{text} ({})", shared.say(&format!("log-scale-{}", fill.reading.scale.code()))),
     };
     let rows = [
+        ("log-at", told::moment(&fill.at)),
         ("log-product", fill.product.name.to_string()),
         ("log-machine", fill.machine.name.to_string()),
         ("log-floor", fill.floor.name.to_string()),
@@ -161,7 +163,7 @@ fn past(shared: &Shared, record: &Record) -> Html {
             let parts = record.erased.iter().map(|part| shared.say(&format!("log-part-{}", part.code())));
             vec![(shared.say("log-erased-parts"), parts.collect::<Vec<_>>().join(", "))]
         }
-        Kind::Unsaid => Vec::new(),
+        Kind::Lesson | Kind::Unsaid => Vec::new(),
     };
     let words = Part::ALL.iter().filter(|part| **part != Part::By).filter_map(|part| {
         let text = match record.words.state(*part, &record.seals) {
@@ -192,6 +194,7 @@ fn changed(shared: &Shared, record: &Record) -> Vec<(String, String)> {
     let text = serde_json::to_string(&record.changes).unwrap_or_default();
     let Ok(fill) = serde_json::from_str::<Fill>(&text) else { return Vec::new() };
     let all = [
+        "at",
         "product",
         "machine",
         "floor",

@@ -3,7 +3,7 @@
 mod erase;
 mod incoming;
 
-use super::fields::press;
+use super::fields::{press, text_at};
 use super::{Seen, head, told};
 use crate::page::log::{self, Check, Held};
 use crate::page::shared::Shared;
@@ -40,11 +40,23 @@ pub fn Keep(props: &KeepProps) -> Html {
             } else {
                 <incoming::Taking seen={seen.clone()} />
             }
+            { station(seen) }
             { chain(shared, held) }
             <Room seen={seen.clone()} />
             if !shared.locked { <erase::Erase seen={seen.clone()} /> }
             <p class="hint">{ shared.say("log-honest") }</p>
         </>
+    }
+}
+
+/// What people call this device: the records that it writes from then on say so.
+fn station(seen: &Seen) -> Html {
+    let shared = &seen.shared;
+    html! {
+        <section aria-labelledby="log-this-device">
+            <h2 id="log-this-device">{ shared.say("log-this-device") }</h2>
+            { text_at(shared, "log-station", &seen.draft.station, false, None, |draft| &mut draft.station) }
+        </section>
     }
 }
 

@@ -176,7 +176,7 @@ fn drawn(
     let state = match () {
         () if fill.struck => Some("log-struck"),
         () if one.contested => Some("log-contested"),
-        () if !one.corrections.is_empty() => Some("log-corrected"),
+        () if one.is_corrected() => Some("log-corrected"),
         () => None,
     };
     html! {

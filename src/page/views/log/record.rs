@@ -1,13 +1,13 @@
 //! Below Fill's answer: the fill written down by one tap, and what a person may add to it.
 
 use super::fields::{lack, press, text_at};
-use super::form::{self, Form, written};
+use super::form::{self, Form};
 use super::shift::{left_line, way};
 use super::{Props, day, now, told, waiting};
 use crate::answer::Value;
 use crate::form::fill::{Fill as Asked, work};
 use crate::form::log::{
-    Entered, Lack, Shown, filled, left_undone, measured_remark, plan, planned_for, reading, words,
+    Entered, Lack, Shown, left_undone, measured_remark, plan, planned_for, reading, words,
 };
 use crate::form::names;
 use crate::page::components::warnings;
@@ -59,7 +59,7 @@ pub fn Recording(props: &Props) -> Html {
     let (base, entered) = draft.fill.beside(&planned, &shared.tell("log-planned-other", &of_plan));
     let entered = Entered { who: draft.by.clone(), ..entered };
     let other = entered.deviation == Deviation::OtherProduct;
-    let result = filled(&base, &entered, &shared.typed.site, shared.marks(), &written(shared));
+    let result = form::read(shared, &base, &entered);
     let lacks = result.as_ref().err().cloned().unwrap_or_default();
     let resting = rests.as_ref() == Some(&planned);
     let measured = result.as_ref().ok().and_then(|fill| fill.measured.si.value()).map(Volume::new);

@@ -89,11 +89,13 @@ pub fn flaw(shared: &Shared, flaw: &Flaw) -> String {
         Flaw::LongLine(bytes) => shared.tell(flaw.code(), &text(&bytes.to_string())),
         Flaw::Device(found) | Flaw::When(found) | Flaw::Of(found) => shared.tell(flaw.code(), &text(found)),
         Flaw::Number(number) => shared.tell(flaw.code(), &text(&number.to_string())),
-        Flaw::Hash(field) | Flaw::Stray(field) => shared.tell(flaw.code(), &text(field)),
+        Flaw::Hash(field) | Flaw::Stray(field) | Flaw::Lesson(field) => {
+            shared.tell(flaw.code(), &text(field))
+        }
         Flaw::Unknown(id) | Flaw::NotAFill(id) | Flaw::NothingToErase(id) => {
             shared.tell(flaw.code(), &text(&id.to_string()))
         }
-        Flaw::CutOff | Flaw::Kind | Flaw::NothingChanged => shared.say(flaw.code()),
+        Flaw::CutOff | Flaw::Kind | Flaw::NothingChanged | Flaw::Nobody => shared.say(flaw.code()),
     }
 }
 

@@ -8,15 +8,17 @@ use crate::coded::Coded;
 pub fn write(out: &mut Writer, one: &Current) {
     id(out, &one.id);
     // The time is read off its text again, so that no two of them can differ.
-    for text in [&one.said, &one.who, &one.reason, &one.notes] {
+    for text in [&one.said, &one.written, &one.station, &one.who, &one.reason, &one.notes] {
         out.text(text);
     }
     out.number(one.corrections.len() as u64);
     for one in &one.corrections {
         id(out, one);
     }
+    out.number(one.ticks as u64);
     out.byte(u8::from(one.contested));
     let fill = &one.fill;
+    out.text(&fill.at);
     named(out, &fill.machine);
     out.number(fill.areas.len() as u64);
     for area in &fill.areas {
@@ -43,9 +45,12 @@ pub fn write(out: &mut Writer, one: &Current) {
 /// Reads a row.
 pub fn read(from: &mut Reader) -> Option<Current> {
     let id = read_id(from)?;
-    let [said, who, reason, notes] = [from.text()?, from.text()?, from.text()?, from.text()?];
+    let [said, written, station] = [from.text()?, from.text()?, from.text()?];
+    let [who, reason, notes] = [from.text()?, from.text()?, from.text()?];
     let corrections = (0..from.count()?).map(|_| read_id(from)).collect::<Option<_>>()?;
+    let ticks = usize::try_from(from.number()?).ok()?;
     let contested = from.flag()?;
+    let at = from.text()?;
     let machine = read_named(from)?;
     let areas = (0..from.count()?).map(|_| read_named(from)).collect::<Option<_>>()?;
     let [product, floor, standard] = [read_named(from)?, read_named(from)?, read_named(from)?];
@@ -63,6 +68,7 @@ pub fn read(from: &mut Reader) -> Option<Current> {
     };
     let struck = from.flag()?;
     let fill = Fill {
+        at,
         machine,
         areas,
         product,
@@ -78,7 +84,21 @@ pub fn read(from: &mut Reader) -> Option<Current> {
         checklist,
         struck,
     };
-    Some(Current { id, when: When::read(&said)?, said, fill, who, reason, notes, corrections, contested })
+    let when = When::read(&said)?;
+    Some(Current {
+        id,
+        when,
+        said,
+        written,
+        station,
+        fill,
+        who,
+        reason,
+        notes,
+        corrections,
+        ticks,
+        contested,
+    })
 }
 
 fn id(out: &mut Writer, id: &Id) {

@@ -88,7 +88,7 @@ fn count(shared: &Shared, draft: &Draft, index: usize, row: &Lasting) -> Html {
         <div class="fields" data-stock={row.id.clone()}>
             <Typing id={format!("stock-{index}")} label={label} hint={row.no_container.then(|| shared.say("stock-no-container"))} {mistake}
                 value={counted.containers.text.clone()} number=true oninput={count_typed} />
-            { fields::day(format!("stock-{index}-day"), on_day, counted.day, no_day, day_typed) }
+            { fields::moment("date", format!("stock-{index}-day"), on_day, counted.day, no_day, day_typed) }
         </div>
     }
 }
