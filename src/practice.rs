@@ -45,7 +45,7 @@ pub use exercise::{Amount, Exercise, Fact, Key, Reason, Said, make};
 pub use judge::{Reply, Verdict, judge};
 pub use picture::Picture;
 pub use ready::Ready;
-pub use register::{Made, Refused, Register, Shown};
+pub use register::{Made, Refused, Register, Shown, same, shown};
 pub use result::{Attempt, CodeMistake, Mark, Tries};
 pub use road::{Harm, Led, Road, Way};
 pub use run::{Given, Run};

@@ -78,6 +78,22 @@ pub fn erase(of: Id, parts: Vec<Part>, words: Words) {
     write(What::Erase(of, parts), words);
 }
 
+/// The texts of all records in which these initials stand by themselves.
+///
+/// # Errors
+/// The records cannot be read.
+pub async fn naming(initials: &str) -> Result<Vec<(Id, Vec<Part>)>, Trouble> {
+    let mut found = Vec::new();
+    let take = |record: Record| {
+        let parts = record.naming(initials);
+        if !parts.is_empty() {
+            found.push((record.id(), parts));
+        }
+    };
+    fold::each(take, |_| ()).await?;
+    Ok(found)
+}
+
 /// A fill with its corrections, and the erasures of any of them, by devices and numbers; empty where it cannot be
 /// read.
 pub async fn history(id: &Id) -> Vec<Record> {

@@ -6,6 +6,7 @@ use super::result::{Attempt, Tries};
 use super::session::Session;
 use super::topic::{Level, Topic};
 use crate::document::document;
+use crate::site::log::Lesson;
 use crate::trade::calendar::Date;
 
 document! {
@@ -122,48 +123,72 @@ impl Register {
         self.months.trim().parse().ok().filter(|months| (1..=MOST_MONTHS).contains(months))
     }
 
-    /// Who has shown what: every exercise of a topic right, at the first or a later try, in the latest session
-    /// that asked for it at that level. A later one with a wrong answer takes it away. That this is enough is
-    /// common practice, no source: a person who can judge it says who may work alone.
+    /// What each result says, as the log keeps it: whose it is, and which topics were right as a whole, at the first
+    /// or a later try.
     ///
-    /// * `sessions`: those that were handed out.
-    pub fn shown(&self, sessions: &[Made]) -> Vec<Shown> {
-        let mut out: Vec<(Shown, bool)> = Vec::new();
-        for attempt in self.attempts() {
-            let Some((session, exercises)) = sessions.iter().find(|(one, _)| one.check() == attempt.session)
-            else {
-                continue;
+    /// * `sessions`: those that were handed out; results of others say nothing.
+    pub fn lessons(&self, sessions: &[Made]) -> Vec<(String, Lesson)> {
+        let lesson = |attempt: Attempt| {
+            let (session, exercises) = sessions.iter().find(|(one, _)| one.check() == attempt.session)?;
+            let day = Date::read(&attempt.date)?;
+            let mut lesson = Lesson {
+                session: attempt.session.clone(),
+                level: session.level.number(),
+                day: attempt.date.clone(),
+                until: self.until(day).map_or_else(String::new, |until| until.to_string()),
+                ..Lesson::default()
             };
-            let Some(date) = Date::read(&attempt.date) else { continue };
             for topic in &session.topics {
-                let own: Vec<bool> = (exercises.iter().zip(&attempt.marks))
-                    .filter(|(exercise, _)| exercise.topic == *topic)
-                    .map(|(_, mark)| !matches!(mark.tries, Tries::Open | Tries::Never))
-                    .collect();
-                if own.is_empty() {
+                let mut own =
+                    exercises.iter().zip(&attempt.marks).filter(|(one, _)| one.topic == *topic).peekable();
+                if own.peek().is_none() {
                     continue;
                 }
-                let right = own.iter().all(|right| *right);
-                let expires = self.holds_for().and_then(|months| date.months_later(months));
-                let initials = attempt.initials.clone();
-                let new = Shown { initials, topic: *topic, level: session.level, date, expires };
-                let before = out.iter_mut().find(|(one, _)| {
-                    same(&one.initials, &new.initials) && (one.topic, one.level) == (new.topic, new.level)
-                });
-                match before {
-                    // Of one day any wrong answer counts.
-                    Some((one, held)) if one.date == date => *held = *held && right,
-                    Some((one, _)) if one.date > date => {}
-                    Some(before) => *before = (new, right),
-                    None => out.push((new, right)),
-                }
+                let right = own.all(|(_, mark)| !matches!(mark.tries, Tries::Open | Tries::Never));
+                let topics = if right { &mut lesson.shown } else { &mut lesson.missed };
+                topics.push(topic.code().to_owned());
             }
-        }
-        out.into_iter().filter(|(_, right)| *right).map(|(shown, _)| shown).collect()
+            Some((attempt.initials, lesson))
+        };
+        self.attempts().filter_map(lesson).collect()
+    }
+
+    /// Until when what was shown on a day holds; none where no months are typed.
+    fn until(&self, day: Date) -> Option<Date> {
+        self.holds_for().and_then(|months| day.months_later(months))
     }
 }
 
+/// Who has shown what: every exercise of a topic right, at the first or a later try, in the latest session that asked
+/// for it at that level. A later one with a wrong answer takes it away, and of one day the worse counts. That this is
+/// enough is common practice, no source: a person who can judge it says who may work alone.
+///
+/// * `lessons`: initials, and what was shown in a session. Those without initials are nobody's.
+pub fn shown<'a>(lessons: impl IntoIterator<Item = (&'a str, &'a Lesson)>) -> Vec<Shown> {
+    let mut out: Vec<(Shown, bool)> = Vec::new();
+    for (initials, lesson) in lessons.into_iter().filter(|(initials, _)| !initials.trim().is_empty()) {
+        let (Some(date), Some(level)) = (Date::read(&lesson.day), Level::of(lesson.level)) else { continue };
+        let each = |topics: &'a [String], right: bool| {
+            topics.iter().filter_map(|code| Topic::from_code(code)).map(move |topic| (topic, right))
+        };
+        for (topic, right) in each(&lesson.shown, true).chain(each(&lesson.missed, false)) {
+            let expires = Date::read(&lesson.until);
+            let new = Shown { initials: initials.to_owned(), topic, level, date, expires };
+            let before = out
+                .iter_mut()
+                .find(|(one, _)| same(&one.initials, initials) && (one.topic, one.level) == (topic, level));
+            match before {
+                Some((one, held)) if one.date == date => *held = *held && right,
+                Some((one, _)) if one.date > date => {}
+                Some(before) => *before = (new, right),
+                None => out.push((new, right)),
+            }
+        }
+    }
+    out.into_iter().filter(|(_, right)| *right).map(|(shown, _)| shown).collect()
+}
+
 /// People are told apart by their initials.
-fn same(one: &str, other: &str) -> bool {
+pub fn same(one: &str, other: &str) -> bool {
     one.trim().to_lowercase() == other.trim().to_lowercase()
 }

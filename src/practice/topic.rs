@@ -45,6 +45,27 @@ coded! {
     }
 }
 
+impl Level {
+    /// Its number, from 1.
+    ///
+    /// ```
+    /// use brimline::practice::Level;
+    /// assert!(Level::ALL.iter().all(|level| Level::of(level.number()) == Some(*level)));
+    /// ```
+    pub const fn number(self) -> u32 {
+        match self {
+            Self::First => 1,
+            Self::Second => 2,
+            Self::Third => 3,
+        }
+    }
+
+    /// The level of a number.
+    pub fn of(number: u32) -> Option<Self> {
+        Self::ALL.iter().copied().find(|level| level.number() == number)
+    }
+}
+
 coded! {
     /// What a stock has too little of for a topic.
     Lack {

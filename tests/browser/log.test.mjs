@@ -453,3 +453,44 @@ test("on a desk, on a phone, in the dark, in forced colours: named, spoken, larg
   }
   assert.deepEqual(faults, []);
 });
+
+test("a fill by hand says when it was done, a correction moves it, and the device has its name", async () => {
+  const page = await toFill();
+  await press(page, "record-fill");
+  await confirmed(page, 1);
+  await toLog(page);
+  await press(page, "log-keep");
+  await write(page, "log-station", "Fill station, sports hall");
+  await press(page, "log-fills");
+  await press(page, "log-by-hand");
+  const product = await field(page, "log-product").locator("option").nth(1).getAttribute("value");
+  await choose(page, "log-product", product);
+  await field(page, "log-day").fill("2020-02-29");
+  await press(page, "log-hand-record");
+  assert.equal((await kept(page)).length, 1, "a day without a time is not recorded");
+  assert.match(await page.locator("#log-time-mistake").innerText(), /time/);
+  await field(page, "log-time").fill("06:15");
+  await press(page, "log-hand-record");
+  await fillRow(page, 2).waitFor();
+  const [, record] = await kept(page);
+  assert.match(record.fill.at, /^2020-02-29T06:15:00[+-]\d\d:\d\d$/);
+  assert.equal(record.station, "Fill station, sports hall");
+  const order = () => page.locator("tr[data-fill]").evaluateAll((rows) => rows.map((row) => Number(row.dataset.fill.split("/")[1])));
+  assert.deepEqual(await order(), [1, 2], "the newest first, by when it was done");
+  assert.match(await fillRow(page, 2).innerText(), /^2020-02-29 06:15/);
+  await unfold(page, 2);
+  await press(page, "log-correct");
+  await field(page, "log-day").fill("2099-01-01");
+  await write(page, "log-why", "Wrong day");
+  await press(page, "log-correct-save");
+  assert.match(await page.locator("#log-time-mistake").innerText(), /not come/);
+  await field(page, "log-day").fill("2021-03-01");
+  await press(page, "log-correct-save");
+  await page.waitForFunction(() => document.querySelector('tr[data-fill$="/2"]')?.textContent.includes("2021-03-01 06:15"));
+  assert.equal(await page.locator("tr[data-fill]").count(), 2, "it stands once");
+  await page.reload();
+  await page.locator("tr[data-fill]").first().waitFor();
+  assert.deepEqual(await order(), [1, 2]);
+  assert.match(await fillRow(page, 2).innerText(), /corrected/);
+  assert.match(plain(await page.locator("main").innerText()), /writes as Fill station, sports hall/);
+});

@@ -7,6 +7,7 @@ import { test } from "node:test";
 import jsQR from "jsqr";
 import { accessible, clashing, named, overflowing, tooSmallToPress, tooSmallToRead, unspoken } from "./checks.mjs";
 import { ROOT, offlineReady, running } from "./harness.mjs";
+import { kept as records } from "./log_walk.mjs";
 import { readPdf, squeeze, squeezed } from "./pdf.mjs";
 import { choose, field, plain, press, settled, stageOfThisFile, tick, write } from "./walk.mjs";
 
@@ -184,7 +185,26 @@ test("a session goes by link to a phone without a network, and its code comes ba
   const until = await teaching.locator("[data-shown] td:last-child").allInnerTexts();
   const later = new Date(Date.UTC(year, month - 1 + 6, 1)).toISOString().slice(0, 7);
   assert.ok(until.length > 0 && until.every((text) => text.startsWith(later)), String(until));
+  // Into the log, once: from then on it stands there, without the codes and after a reload.
+  await press(teaching, "class-log");
+  await teaching.locator('[data-logged="1"]').waitFor();
+  assert.equal(await field(teaching, "class-log").count(), 0, "nothing is left to write");
+  const [lesson] = await records(teaching);
+  assert.equal(lesson.kind, "lesson");
+  assert.equal(lesson.words.who.text, "QZ");
+  assert.ok(lesson.lesson.until.startsWith(later), lesson.lesson.until);
+  const shown = await teaching.locator("[data-shown]").evaluateAll((rows) => rows.map((row) => row.dataset.shown));
+  assert.deepEqual(shown, lesson.lesson.shown);
+  await press(teaching, "class-erase");
+  await teaching.reload();
+  await running(teaching);
+  await press(teaching, "practice-class");
+  await teaching.locator('[data-logged="1"]').waitFor();
+  assert.deepEqual(await teaching.locator("[data-shown]").evaluateAll((rows) => rows.map((row) => row.dataset.shown)), shown);
   await press(teaching, "class-1-remove");
+  await teaching.locator('[data-person="QZ"]').waitFor({ state: "detached" });
+  await teaching.waitForFunction(() => !document.querySelector("[data-logged]")?.dataset.logged.match(/[1-9]/));
+  assert.equal((await records(teaching))[0].words?.who?.text ?? "", "", "erased on request");
   assert.equal(await teaching.locator('tr[data-who="QZ"]').count(), 0);
   assert.ok(!(await everything()).includes(code), "nothing of it is left");
 });

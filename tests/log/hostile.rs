@@ -59,7 +59,7 @@ fn bytes_that_are_no_text() {
     let mut file = write(&log).into_bytes();
     file.extend(b"\xff\xfe\n");
     let opened = read(&file).expect("it opens");
-    assert_eq!((opened.flaws[0].line, opened.flaws[0].flaw.code()), (6, "passing-not-text"));
+    assert_eq!((opened.flaws[0].line, opened.flaws[0].flaw.code()), (7, "passing-not-text"));
     assert_eq!(opened.log(), log);
 }
 

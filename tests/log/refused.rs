@@ -95,7 +95,7 @@ fn another_kind_of_file_is_refused() {
         ("", "passing-cut-off"),
         ("{}", "passing-other-kind"),
         (r#"{"brimline":"site","schema":1,"site":{}}"#, "passing-other-kind"),
-        (r#"{"brimline":"log","schema":2,"heads":[]}"#, "passing-later"),
+        (r#"{"brimline":"log","schema":3,"heads":[]}"#, "passing-later"),
         (r#"{"brimline":"log","schema":0,"heads":[]}"#, "passing-other-kind"),
         (r#"{"brimline":"log","heads":[]}"#, "passing-missing"),
         (r#"{"brimline":"log","schema":1}"#, "passing-missing"),

@@ -4,8 +4,9 @@ use super::runs::{right, wrong};
 use super::stocks;
 use brimline::number::Marks;
 use brimline::practice::{
-    ClassMistake, CodeMistake, Given, Level, Made, Refused, Register, Run, Session, Topic,
+    ClassMistake, CodeMistake, Given, Level, Made, Refused, Register, Run, Session, Shown, Topic, shown,
 };
+use brimline::site::log::{Log, Part, Stamp, Words, current, verify};
 use brimline::trade::calendar::Date;
 
 fn made(topics: &[Topic], count: u32, seed: u32) -> Made {
@@ -60,6 +61,12 @@ fn codes_are_taken_to_their_sessions_and_refused_by_name() {
     assert_eq!(back, register);
 }
 
+/// Who has shown what by the codes of a register alone.
+fn of(register: &Register, all: &[Made]) -> Vec<Shown> {
+    let lessons = register.lessons(all);
+    shown(lessons.iter().map(|(who, lesson)| (who.as_str(), lesson)))
+}
+
 /// Months later by the calendar, the last day where a month is shorter: as `dateutil.relativedelta` of Python adds
 /// them (its documentation, example of 31 January and one month). The dates are worked out by hand.
 #[test]
@@ -69,21 +76,21 @@ fn what_was_shown_holds_until_the_month_that_was_typed() {
     let pairs = |at: usize| all[0].1[at].topic == Topic::Pairs;
     let mut register = Register::default();
     register.take(&code(&all[0], "AB", "2026-08-31", |at| !pairs(at)), &sessions);
-    let shown = register.shown(&all);
-    assert_eq!(shown.len(), 1, "{shown:?}");
+    let found = of(&register, &all);
+    assert_eq!(found.len(), 1, "{found:?}");
     assert_eq!(
-        (shown[0].topic, shown[0].level, shown[0].date),
+        (found[0].topic, found[0].level, found[0].date),
         (Topic::Units, Level::First, day("2026-08-31"))
     );
     for (months, until) in
         [("12", "2027-08-31"), ("6", "2027-02-28"), (" 18 ", "2028-02-29"), ("1", "2026-09-30")]
     {
         register.months = months.into();
-        assert_eq!(register.shown(&all)[0].expires, Some(day(until)), "{months}");
+        assert_eq!(of(&register, &all)[0].expires, Some(day(until)), "{months}");
     }
     for months in ["", "0", "121", "1.5", "long"] {
         register.months = months.into();
-        assert_eq!(register.shown(&all)[0].expires, None, "{months:?} is no end");
+        assert_eq!(of(&register, &all)[0].expires, None, "{months:?} is no end");
     }
 }
 
@@ -94,11 +101,11 @@ fn a_later_wrong_answer_takes_away_what_was_shown() {
     let mut register = Register::default();
     register.take(&code(&all[1], "ab", "2026-05-02", |at| at == 0), &sessions);
     register.take(&code(&all[0], "AB", "2026-05-01", |_| true), &sessions);
-    assert_eq!(register.shown(&all), []);
+    assert_eq!(of(&register, &all), []);
     register.take(&code(&all[0], "AB", "2026-05-03", |_| true), &sessions);
-    assert_eq!(register.shown(&all)[0].date, day("2026-05-03"));
+    assert_eq!(of(&register, &all)[0].date, day("2026-05-03"));
     register.take(&code(&all[1], "AB", "2026-05-03", |_| false), &sessions);
-    assert_eq!(register.shown(&all), [], "of one day the worse counts");
+    assert_eq!(of(&register, &all), [], "of one day the worse counts");
 }
 
 #[test]
@@ -117,5 +124,29 @@ fn nothing_of_a_person_is_left_after_a_removal() {
         assert!(!kept.contains(code.as_str()), "{kept}");
     }
     assert!(kept.contains(codes[2].as_str()));
-    assert!(register.shown(&all).iter().all(|one| one.initials == "CD"));
+    assert!(of(&register, &all).iter().all(|one| one.initials == "CD"));
+}
+
+/// What the log keeps of a class says the same as its codes did, and what was erased there names nobody.
+#[test]
+fn the_log_says_who_has_shown_what() {
+    let all = [made(&[Topic::Units, Topic::Pairs], 4, 1), made(&[Topic::Units], 2, 2)];
+    let sessions: Vec<Session> = all.iter().map(|(session, _)| session.clone()).collect();
+    let mut register = Register::default();
+    register.take(&code(&all[0], "AB", "2026-05-01", |_| true), &sessions);
+    register.take(&code(&all[1], "AB", "2026-05-02", |at| at == 0), &sessions);
+    register.take(&code(&all[1], "CD", "2026-05-02", |_| true), &sessions);
+    let mut log = Log::default();
+    let stamp = Stamp { device: "station-1", when: "2026-05-02T09:00:00Z", random: [7; 32] };
+    for (who, lesson) in register.lessons(&all) {
+        log.lesson(&stamp, lesson, Words::default().with(Part::Who, &*who)).expect("taken");
+    }
+    let said = |log: &Log| shown(current(log).lessons.iter().map(|one| (&*one.who, &one.lesson)));
+    assert_eq!(said(&log), of(&register, &all));
+    assert_eq!(said(&log).len(), 2, "pairs of AB, units of CD");
+    for (id, parts) in log.naming("ab") {
+        log.erase(&stamp, &id, &parts, Words::default()).expect("erased");
+    }
+    assert!(said(&log).iter().all(|one| one.initials == "CD"));
+    assert_eq!(verify(log.records()), Ok(()));
 }

@@ -251,16 +251,15 @@ async fn folded(
 fn put(view: &mut View, fills: Vec<Current>, astray: Vec<Id>) {
     let mut new = Vec::new();
     for fill in fills {
-        match view.fills.binary_search_by(|one| one.by_time(&fill)) {
-            Ok(place) => view.fills[place] = fill,
-            Err(_) => {
-                // One that was corrected may have stood at another time.
-                if !fill.corrections.is_empty() {
-                    view.fills.retain(|one| one.id != fill.id);
-                }
-                new.push(fill);
-            }
+        if let Ok(place) = view.fills.binary_search_by(|one| one.by_time(&fill)) {
+            view.fills[place] = fill;
+            continue;
         }
+        // One that was corrected may have stood at another time.
+        if !fill.corrections.is_empty() {
+            view.fills.retain(|one| one.id != fill.id);
+        }
+        new.push(fill);
     }
     let last = |view: &View, one: &Current| view.fills.last().is_none_or(|last| last.by_time(one).is_lt());
     match new.as_slice() {

@@ -12,7 +12,7 @@ mod record;
 mod seek;
 mod shift;
 mod told;
-mod waiting;
+pub(super) mod waiting;
 
 use super::frame;
 use crate::form::log::{Draft, Part, choices};

@@ -5,6 +5,7 @@ mod choose;
 mod class;
 mod copy;
 mod hand_out;
+mod learned;
 mod offered;
 mod paper;
 mod picture;

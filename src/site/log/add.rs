@@ -114,19 +114,10 @@ impl Log {
     /// assert_eq!(log.naming("ab"), [(id, vec![Part::Who])]);
     /// ```
     pub fn naming(&self, initials: &str) -> Vec<(Id, Vec<Part>)> {
-        let wanted = initials.trim().to_lowercase();
-        let names = |record: &Record, part: Part| record.words.get(part).text.trim().to_lowercase() == wanted;
-        let found = |record: &Record| -> Vec<Part> {
-            [Part::By, Part::Who].into_iter().filter(|part| names(record, *part)).collect()
-        };
-        if wanted.is_empty() {
-            return Vec::new();
-        }
-        let all = self.records.iter().map(|record| (record.id(), found(record)));
-        all.filter(|(_, parts)| !parts.is_empty()).collect()
+        let found = self.records.iter().map(|record| (record.id(), record.naming(initials)));
+        found.filter(|(_, parts)| !parts.is_empty()).collect()
     }
 
-    /// Puts a record at the end of its device's chain.
     fn add(&mut self, stamp: &Stamp, words: Words, draft: Draft) -> Result<Id, Flaw> {
         let end = self.place(stamp.device, u64::MAX);
         let last = self.records[..end].last().filter(|last| last.device == stamp.device);

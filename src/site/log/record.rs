@@ -75,6 +75,13 @@ impl Record {
             && Part::ALL.iter().all(|part| self.words.state(*part, &self.seals) != State::Altered)
     }
 
+    /// The texts in which these initials stand by themselves, in capitals or not.
+    pub fn naming(&self, initials: &str) -> Vec<Part> {
+        let wanted = initials.trim().to_lowercase();
+        let names = |part: &Part| self.words.get(*part).text.trim().to_lowercase() == wanted;
+        [Part::By, Part::Who].into_iter().filter(|part| !wanted.is_empty() && names(part)).collect()
+    }
+
     /// Which record it is.
     pub fn id(&self) -> Id {
         Id::new(self.device.clone(), self.number)

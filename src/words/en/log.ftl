@@ -101,6 +101,10 @@ log-count = { $n ->
     [one] { $n } fill in the log. This device writes as { $device }.
    *[other] { $n } fills in the log. This device writes as { $device }.
  }
+log-count-struck = { $n ->
+    [one] { $n } of them was written down by mistake and counts nowhere.
+   *[other] { $n } of them were written down by mistake and count nowhere.
+ }
 log-backup-last = { $n ->
     [one] Last backup { $when }; { $n } record came since.
    *[other] Last backup { $when }; { $n } records came since.
@@ -370,8 +374,8 @@ remark-log-undone-none = { $n ->
  }
 remark-log-undone = Shifts that were ticked off: { $n }. With something undone: { $missed }. Most often not done: { $task }, { $times } of { $n }. Shifts that nobody ticked off: { $unticked }.
 figure-log-used = Concentrate used
-figure-log-planned = Planned
-figure-log-measured = Measured
+figure-log-planned = Planned, of the measured fills
+figure-log-measured = Measured, of the same fills
 figure-log-centre = Mean
 figure-log-lower = Lower limit
 figure-log-upper = Upper limit
@@ -446,6 +450,7 @@ log-check-whole = { $n ->
    *[other] Whole: all { $n } records hold.
  }
 log-broken = The chain breaks at record { $id }.
+log-broken-file-do = Its records after that place may be changed or missing. Ask whoever saved it for a whole copy before you take it.
 log-broken-do = Do not erase anything. Save a backup as it is, tell your supervisor, and open an earlier backup beside it.
 log-altered = The record is not what was written.
 log-words-altered = This text is not what was written: { $part }.
@@ -482,9 +487,13 @@ log-erase-found = { $n ->
 log-erase-warning = Erasing cannot be undone. It does not reach backups that were saved before, nor other devices until they open a new backup. Notes of others may name somebody as well: unfold such a fill in the list, and erase its words there.
 log-erase-do = Erase them for good
 log-erase-leave = Keep them
-log-erase-done = { $n ->
+log-erase-doing = { $n ->
     [one] { $n } record is being erased from.
    *[other] { $n } records are being erased from.
+ }
+log-erase-done = { $n ->
+    [one] Erased from { $n } record.
+   *[other] Erased from { $n } records.
  }
 log-honest = The log finds slips and edits. It does not keep out somebody who can clear this browser, or who writes a whole new log; the ends of the chains, kept elsewhere, show that too.
 log-long-line = The record is { $text } bytes, too long for a line. Make the notes shorter.

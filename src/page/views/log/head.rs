@@ -31,14 +31,17 @@ pub fn head(seen: &Seen) -> Html {
         Stage::Open => {}
     }
     let fills = held.view.fills.len();
+    let struck = held.view.fills.iter().filter(|one| one.fill.struck).count();
     html! {
         <>
-            <p>{ shared.tell("log-count", &[("n", number(shared, fills)), ("device", Argument::text(called(seen)))]) }</p>
+            <p>{ shared.tell("log-count", &[("n", number(shared, fills)), ("device", Argument::text(called(seen)))]) }
+                if struck > 0 { { " " }{ shared.tell("log-count-struck", &[("n", number(shared, struck))]) } }
+            </p>
             <p id="log-said" class="said" role="status" tabindex="-1">{ record::confirmed(shared, held) }</p>
             { backup(shared, held) }
             { lost(shared, held) }
             if let Check::Broken(broken) = &held.check {
-                <div class="remark" data-remark="log-broken"><p>{ told::broken(shared, broken) }</p></div>
+                <div class="remark" data-remark="log-broken"><p>{ told::broken(shared, broken, "log-broken-do") }</p></div>
             }
             if !held.clock_back.is_empty() {
                 <p class="hint">{ shared.tell("log-clock-back", &[("n", number(shared, held.clock_back.len()))]) }</p>

@@ -69,7 +69,7 @@ fn chain(shared: &Shared, held: &Held) -> Html {
             shared.tell("log-check-running", &told)
         }
         Check::Whole { records } => shared.tell("log-check-whole", &[("n", told::count(shared, *records))]),
-        Check::Broken(broken) => told::broken(shared, broken),
+        Check::Broken(broken) => told::broken(shared, broken, "log-broken-do"),
         Check::Failed(trouble) => told::trouble(shared, trouble),
     };
     html! {

@@ -64,6 +64,8 @@ fn totals(shared: &Shared, fills: &[&Current]) -> Html {
         "log-column-product",
         "log-column-fills",
         "log-column-used",
+        "log-column-planned",
+        "log-column-share",
         "log-column-water",
         "log-column-uncounted",
     ];
@@ -74,6 +76,8 @@ fn totals(shared: &Shared, fills: &[&Current]) -> Html {
                 <th scope="row">{ &one.name }</th>
                 <td>{ one.fills }</td>
                 <td>{ show(one.used) }</td>
+                <td>{ show(one.planned) }</td>
+                <td>{ for one.ratio().map(|ratio| told::share(shared, ratio - 1.0)) }</td>
                 <td>{ show(one.water) }</td>
                 <td>{ one.unknown }</td>
             </tr>

@@ -1,9 +1,11 @@
 //! The log in words: a record, its time, what is wrong with it.
 
+use crate::answer::Value;
 use crate::page::log::Trouble;
 use crate::page::shared::Shared;
 use crate::page::views::site::refusal;
 use crate::site::log::{Broken, Current, Fill, Flaw, Kind, Record, When, Why};
+use crate::units::{Kind as Shown, VolumeFraction};
 use crate::words::Argument;
 
 /// A time as the clock on the wall had it, hours and minutes.
@@ -67,6 +69,12 @@ fn measured(shared: &Shared, fill: &Fill) -> String {
     }
 }
 
+/// A share above or below the plan, with its sign.
+pub fn share(shared: &Shared, share: f64) -> String {
+    let sign = if share < 0.0 { "−" } else { "+" };
+    format!("{sign}{}", shared.show(Value::new(VolumeFraction::new(share.abs()), Shown::Percent)))
+}
+
 /// Tasks by their codes, in words.
 pub fn tasks(shared: &Shared, codes: &[&str]) -> String {
     codes.iter().map(|code| shared.say(&format!("log-task-{code}"))).collect::<Vec<_>>().join(", ")
@@ -100,14 +108,14 @@ pub fn flaw(shared: &Shared, flaw: &Flaw) -> String {
 }
 
 /// Where a chain does not hold, why, and what to do.
-pub fn broken(shared: &Shared, broken: &Broken) -> String {
+pub fn broken(shared: &Shared, broken: &Broken, advice: &str) -> String {
     let part = match &broken.why {
         Why::WordsAltered(part) | Why::WordsGone(part) => shared.say(&format!("log-part-{}", part.code())),
         _ => String::new(),
     };
     let why = shared.tell(broken.why.code(), &[("part", Argument::text(part))]);
     let id = Argument::text(broken.id.to_string());
-    format!("{} {why} {}", shared.tell("log-broken", &[("id", id)]), shared.say("log-broken-do"))
+    format!("{} {why} {}", shared.tell("log-broken", &[("id", id)]), shared.say(advice))
 }
 
 /// A whole number as an argument, every digit of it.

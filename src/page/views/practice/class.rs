@@ -1,6 +1,6 @@
 //! What a class did: codes taken, by topic, by person, the usual wrong roads, and who has shown what until when.
 
-use super::{Props, about, count, hand_out, press, tables};
+use super::{Props, about, count, hand_out, learned, press, tables};
 use crate::page::components::{Chosen, OpenFile, Told, Typing};
 use crate::page::keep::download;
 use crate::page::keep::practice::change;
@@ -22,8 +22,9 @@ pub fn ClassPart(props: &Props) -> Html {
     let made = use_memo(desk.given.clone(), |given| {
         given.iter().map(|one| (one.clone(), one.exercises())).collect::<Vec<Made>>()
     });
+    let learned = html! { <learned::Learned shared={shared.clone()} register={register.clone()} made={made.clone()} /> };
     let Some(session) = desk.looked_at() else {
-        return html! { <p>{ shared.say("class-no-session") }</p> };
+        return html! { <><p>{ shared.say("class-no-session") }</p>{ learned }</> };
     };
     let from_field = {
         let taken = taken.clone();
@@ -47,6 +48,7 @@ pub fn ClassPart(props: &Props) -> Html {
                 <div role="status">{ for taken.as_ref().map(|taken| told(shared, taken)) }</div>
             </section>
             { summary(props, session, &made) }
+            { learned }
             { keeping(shared, register, held.is_kept) }
         </>
     }
@@ -95,7 +97,6 @@ fn summary(props: &Props, session: &Session, made: &[Made]) -> Html {
                 { tables::by_person(shared, &class) }
                 { tables::roads(shared, &class) }
             }
-            { tables::shown(shared, register, made) }
         </section>
     }
 }

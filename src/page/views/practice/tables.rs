@@ -2,14 +2,10 @@
 
 use super::count;
 use crate::answer::Value;
-use crate::page::components::Typing;
-use crate::page::keep::practice::change;
 use crate::page::shared::Shared;
 use crate::page::views::{captioned, table};
-use crate::practice::{Attempt, Class, Exercise, Made, Register, Shown, Tries};
+use crate::practice::{Attempt, Class, Exercise, Tries};
 use crate::units::{Kind, VolumeFraction};
-use crate::words::Argument;
-use std::rc::Rc;
 use yew::prelude::*;
 
 /// Topic by topic.
@@ -78,56 +74,4 @@ pub fn roads(shared: &Shared, class: &Class) -> Html {
         return html! { <p>{ shared.say("class-no-roads") }</p> };
     }
     table(shared, "class-roads", &["class-column-times", "class-column-way"], rows)
-}
-
-/// Who has shown what until when, and everybody's way out of this device.
-pub fn shown(shared: &Shared, register: &Register, made: &[Made]) -> Html {
-    let people = register.people();
-    if people.is_empty() {
-        return Html::default();
-    }
-    let all = register.shown(made);
-    let wrong = register.holds_for().is_none().then(|| shared.say("class-months-wrong"));
-    let oninput = |text| change(|held| Rc::make_mut(&mut held.register).months = text);
-    html! {
-        <>
-            <h3>{ shared.say("class-shown") }</h3>
-            <p>{ shared.say("class-shown-hint") }</p>
-            <Typing id="class-months" label={shared.say("class-months")} mistake={wrong} number=true value={register.months.clone()} {oninput} />
-            { for (1..).zip(&people).map(|(n, who)| person(shared, n, who, &all)) }
-        </>
-    }
-}
-
-fn person(shared: &Shared, n: usize, who: &str, all: &[Shown]) -> Html {
-    let columns = ["class-column-topic", "class-column-level", "class-column-date", "class-column-until"];
-    let own = all.iter().filter(|one| one.initials.to_lowercase() == who.to_lowercase());
-    let row = |one: &Shown| {
-        html! {
-            <tr data-shown={one.topic.code()}>
-                <th scope="row">{ shared.say(&format!("practice-topic-{}", one.topic.code())) }</th>
-                <td>{ shared.say(&format!("practice-level-{}", one.level.code())) }</td>
-                <td>{ one.date.to_string() }</td>
-                <td>{ one.expires.map_or_else(|| shared.say("class-until-unknown"), |date| date.to_string()) }</td>
-            </tr>
-        }
-    };
-    let rows: Vec<Html> = own.map(row).collect();
-    let named = [("who", Argument::text(who))];
-    let remove = {
-        let who = who.to_owned();
-        move |_: MouseEvent| change(|held| Rc::make_mut(&mut held.register).remove(&who))
-    };
-    html! {
-        <section data-person={who.to_owned()} aria-label={who.to_owned()}>
-            if rows.is_empty() {
-                <p>{ shared.tell("class-shown-nothing", &named) }</p>
-            } else {
-                { captioned(shared, shared.tell("class-shown-by", &named), &columns, rows) }
-            }
-            <div class="buttons">
-                <button type="button" name={format!("class-{n}-remove")} onclick={remove}>{ shared.tell("class-remove", &named) }</button>
-            </div>
-        </section>
-    }
 }

@@ -1,6 +1,6 @@
 //! How much was used, against what was planned.
 
-use super::super::fields::pick;
+use super::super::{fields::pick, told};
 use super::{Seen, question};
 use crate::answer::Value;
 use crate::form::log::asked::{UseRow, uses as ask};
@@ -78,10 +78,9 @@ fn line(shared: &Shared, index: usize, row: &UseRow) -> Html {
         crate::page::components::computed_as(format!("log.use.{index}.off"), value, format!("{sign}{amount}"))
     });
     let share = row.share.map(|share| {
-        let text = shared.show(Value::new(VolumeFraction::new(share.abs()), Kind::Percent));
-        let sign = if share < 0.0 { "−" } else { "+" };
         let value = Value::new(VolumeFraction::new(share), Kind::Percent);
-        crate::page::components::computed_as(format!("log.use.{index}.share"), value, format!("{sign}{text}"))
+        let text = told::share(shared, share);
+        crate::page::components::computed_as(format!("log.use.{index}.share"), value, text)
     });
     html! {
         <tr>

@@ -1,9 +1,9 @@
 //! Erasing what names a person, on request.
 
 use super::super::fields::{press, text_at};
-use super::super::{Seen, told};
+use super::super::told;
 use super::KeepProps;
-use crate::page::log::{self, history};
+use crate::page::log::{self, Trouble};
 use crate::site::log::{Id, Part, Words};
 use crate::words::Argument;
 use yew::prelude::*;
@@ -16,6 +16,7 @@ enum Found {
     Looking,
     Texts(String, Vec<(Id, Vec<Part>)>),
     Done(usize),
+    Failed(Trouble),
 }
 
 /// Asks for initials, shows how much names them, erases it.
@@ -26,24 +27,28 @@ pub fn Erase(props: &KeepProps) -> Html {
     let found = use_state(Found::default);
     let initials = seen.draft.erase.trim().to_owned();
     let look = {
-        let (found, seen, initials) = (found.clone(), seen.clone(), initials.clone());
+        let (found, initials) = (found.clone(), initials.clone());
         move || {
             if initials.is_empty() {
                 return;
             }
             found.set(Found::Looking);
-            let (found, seen, initials) = (found.clone(), seen.clone(), initials.clone());
+            let (found, initials) = (found.clone(), initials.clone());
             yew::platform::spawn_local(async move {
-                let texts = naming(&seen, &initials).await;
-                found.set(Found::Texts(initials, texts));
+                found.set(match log::naming(&initials).await {
+                    Ok(texts) => Found::Texts(initials, texts),
+                    Err(trouble) => Found::Failed(trouble),
+                });
             });
         }
     };
     let shown = match &*found {
         Found::Nothing => Html::default(),
+        Found::Failed(trouble) => html! { <p>{ told::trouble(shared, trouble) }</p> },
         Found::Looking => html! { <p>{ shared.say("log-erase-looking") }</p> },
         Found::Done(n) => {
-            html! { <p>{ shared.tell("log-erase-done", &[("n", told::count(shared, *n))]) }</p> }
+            let key = if seen.held.waiting.is_empty() { "log-erase-done" } else { "log-erase-doing" };
+            html! { <p>{ shared.tell(key, &[("n", told::count(shared, *n))]) }</p> }
         }
         Found::Texts(of, _) if *of != initials => Html::default(),
         Found::Texts(of, texts) if texts.is_empty() => {
@@ -83,22 +88,4 @@ pub fn Erase(props: &KeepProps) -> Html {
             <div role="status">{ shown }</div>
         </section>
     }
-}
-
-/// The texts in which these initials stand by themselves, in fills and in what was written about them.
-async fn naming(seen: &Seen, initials: &str) -> Vec<(Id, Vec<Part>)> {
-    let wanted = initials.to_lowercase();
-    let view = seen.held.view.clone();
-    let is = |text: &str| text.trim().to_lowercase() == wanted;
-    let mut all = Vec::new();
-    for one in view.fills.iter().filter(|one| is(&one.who) || !one.corrections.is_empty()) {
-        for record in history(&one.id).await {
-            let parts: Vec<Part> =
-                [Part::By, Part::Who].into_iter().filter(|part| is(&record.words.get(*part).text)).collect();
-            if !parts.is_empty() {
-                all.push((record.id(), parts));
-            }
-        }
-    }
-    all
 }

@@ -119,7 +119,7 @@ fn compared(shared: &Shared, incoming: &Incoming, step: &UseStateHandle<Step>) -
         <div class="remark news" data-added={incoming.added.to_string()}>
             <p><strong>{ shared.tell("log-compared", &told) }</strong></p>
             if let Some(found) = &incoming.broken {
-                <p class="mistake">{ shared.say("log-file-broken") }{ " " }{ told::broken(shared, found) }</p>
+                <p class="mistake">{ shared.say("log-file-broken") }{ " " }{ told::broken(shared, found, "log-broken-file-do") }</p>
             }
             if !incoming.erased.is_empty() {
                 <p>{ shared.tell("log-file-erases", &[("n", told::count(shared, incoming.erased.len()))]) }</p>

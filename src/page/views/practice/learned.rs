@@ -1,0 +1,143 @@
+//! Who has shown what until when: by the codes that were taken and by the log, and everybody's way out of both.
+
+use super::{count, press};
+use crate::page::components::Typing;
+use crate::page::keep::log_draft;
+use crate::page::keep::practice::change;
+use crate::page::log::{self, Stage, use_log};
+use crate::page::shared::Shared;
+use crate::page::views::captioned;
+use crate::page::views::log::waiting::waiting;
+use crate::practice::{Made, Register, Shown, same, shown};
+use crate::site::log::{Attended, Lesson, Part, Words};
+use crate::words::Argument;
+use std::rc::Rc;
+use yew::prelude::*;
+
+/// What is drawn.
+#[derive(Properties)]
+pub struct LearnedProps {
+    /// What every part needs.
+    pub shared: Shared,
+    /// The codes.
+    pub register: Rc<Register>,
+    /// The sessions that were handed out, and their exercises.
+    pub made: Rc<Vec<Made>>,
+}
+
+impl PartialEq for LearnedProps {
+    /// By where they lie: exercises are made anew only where the sessions are others.
+    fn eq(&self, other: &Self) -> bool {
+        self.shared == other.shared
+            && Rc::ptr_eq(&self.register, &other.register)
+            && Rc::ptr_eq(&self.made, &other.made)
+    }
+}
+
+/// The list of people.
+#[component]
+pub fn Learned(props: &LearnedProps) -> Html {
+    let LearnedProps { shared, register, made } = props;
+    let held = use_log();
+    let written: Vec<&Attended> = held.view.lessons.iter().filter(|one| !one.who.is_empty()).collect();
+    let is_written = |who: &str, lesson: &Lesson| {
+        written.iter().any(|one| same(&one.who, who) && is_of(&one.lesson, lesson))
+    };
+    let new: Vec<(String, Lesson)> =
+        register.lessons(made).into_iter().filter(|(who, lesson)| !is_written(who, lesson)).collect();
+    let all = shown(
+        written
+            .iter()
+            .map(|one| (&*one.who, &one.lesson))
+            .chain(new.iter().map(|(who, lesson)| (who.as_str(), lesson))),
+    );
+    let people = people(register, &written);
+    if people.is_empty() {
+        return Html::default();
+    }
+    let wrong = register.holds_for().is_none().then(|| shared.say("class-months-wrong"));
+    let oninput = |text| change(|held| Rc::make_mut(&mut held.register).months = text);
+    let told = [("n", count(shared, written.len())), ("new", count(shared, new.len()))];
+    let write = {
+        let new = new.clone();
+        move || {
+            let by = log_draft::now().by.clone();
+            for (who, lesson) in &new {
+                let words = Words::default().with(Part::Who, who.trim());
+                let by = if same(&by, who) { "" } else { by.trim() };
+                log::attended(lesson.clone(), words.with(Part::By, by));
+            }
+        }
+    };
+    html! {
+        <>
+            <h3>{ shared.say("class-shown") }</h3>
+            <p>{ shared.say("class-shown-hint") }</p>
+            <Typing id="class-months" label={shared.say("class-months")} mistake={wrong} number=true value={register.months.clone()} {oninput} />
+            if held.stage == Stage::Open {
+                <p role="status" data-logged={written.len().to_string()}>{ shared.tell("class-logged", &told) }</p>
+            }
+            if !new.is_empty() && held.waiting.is_empty() { <div class="buttons">{ press(shared, "class-log", write) }</div> }
+            <p class="hint">{ shared.say("class-log-hint") }</p>
+            { waiting(shared, &held) }
+            { for (1..).zip(&people).map(|(n, who)| person(shared, n, who, &all, &written)) }
+        </>
+    }
+}
+
+/// Whether it is the same result: of one session and one day, with the same topics. For how long it holds does not
+/// tell two apart.
+fn is_of(one: &Lesson, other: &Lesson) -> bool {
+    *one == Lesson { until: one.until.clone(), ..other.clone() }
+}
+
+/// Everybody who has a result, in the order in which they came.
+fn people(register: &Register, written: &[&Attended]) -> Vec<String> {
+    let mut people = register.people();
+    for one in written {
+        if !people.iter().any(|who| same(who, &one.who)) {
+            people.push(one.who.to_string());
+        }
+    }
+    people
+}
+
+fn person(shared: &Shared, n: usize, who: &str, all: &[Shown], written: &[&Attended]) -> Html {
+    let columns = ["class-column-topic", "class-column-level", "class-column-date", "class-column-until"];
+    let own = all.iter().filter(|one| same(&one.initials, who));
+    let row = |one: &Shown| {
+        html! {
+            <tr data-shown={one.topic.code()}>
+                <th scope="row">{ shared.say(&format!("practice-topic-{}", one.topic.code())) }</th>
+                <td>{ shared.say(&format!("practice-level-{}", one.level.code())) }</td>
+                <td>{ one.date.to_string() }</td>
+                <td>{ one.expires.map_or_else(|| shared.say("class-until-unknown"), |date| date.to_string()) }</td>
+            </tr>
+        }
+    };
+    let rows: Vec<Html> = own.map(row).collect();
+    let named = [("who", Argument::text(who))];
+    let remove = {
+        let own: Vec<_> =
+            written.iter().filter(|one| same(&one.who, who)).map(|one| one.id.clone()).collect();
+        let who = who.to_owned();
+        move |_: MouseEvent| {
+            change(|held| Rc::make_mut(&mut held.register).remove(&who));
+            for id in &own {
+                log::erase(id.clone(), vec![Part::Who], Words::default());
+            }
+        }
+    };
+    html! {
+        <section data-person={who.to_owned()} aria-label={who.to_owned()}>
+            if rows.is_empty() {
+                <p>{ shared.tell("class-shown-nothing", &named) }</p>
+            } else {
+                { captioned(shared, shared.tell("class-shown-by", &named), &columns, rows) }
+            }
+            <div class="buttons">
+                <button type="button" name={format!("class-{n}-remove")} onclick={remove}>{ shared.tell("class-remove", &named) }</button>
+            </div>
+        </section>
+    }
+}
