@@ -3,6 +3,7 @@
 mod apt;
 mod bench;
 mod browser;
+mod figures;
 mod lint;
 mod native;
 mod node;
@@ -72,6 +73,7 @@ pub fn run(words: &[&str]) -> Result<ExitCode, Fault> {
     if parts.contains(&Part::Browser) || parts.contains(&Part::Bench) {
         browser::keep_desk(&places)?;
     }
+    figures::clear(&places)?;
     let mut sum = Tally::default();
     let mut lines = Vec::new();
     for part in parts {
@@ -86,6 +88,7 @@ pub fn run(words: &[&str]) -> Result<ExitCode, Fault> {
         lines.push(format!("{name:>9}: {tally} in {:.0} s", began.elapsed().as_secs_f64()));
         println!("== {} ==", lines[lines.len() - 1].trim_start());
     }
+    print!("{}", figures::table(&places));
     // The sum stands alone on the last line, for whoever reads only that.
     println!("\n{}\n{sum}", lines.join("\n"));
     Ok(if sum.failed == 0 { ExitCode::SUCCESS } else { ExitCode::FAILURE })

@@ -14,8 +14,13 @@ fn main() {
 mod cases;
 
 #[cfg(not(target_arch = "wasm32"))]
+#[path = "../common/noted.rs"]
+mod noted;
+
+#[cfg(not(target_arch = "wasm32"))]
 mod bench {
     use crate::cases::solution;
+    use crate::noted::figure;
     use brimline::chemistry::acid_base::{Activity, Ingredient, Product, Water, curve, estimate};
     use brimline::units::{Density, MassConcentration, MassFraction, VolumeFraction};
     use serde_json::Value;
@@ -70,6 +75,10 @@ mod bench {
         );
         println!("  the slowest of them, Davies: {:.2}", slowest * micro);
         println!("  furthest from pHcalc {ideal_off:.1e}, from PHREEQC {davies_off:.4}");
+        let percent = |share: f64| format!("{:.1} %", 100.0 * share);
+        figure("a pH with activities, of PHREEQC’s time", &percent(SHARES[0]), &percent(davies / phreeqc));
+        figure("an ideal pH, of pHcalc’s time", &percent(SHARES[1]), &percent(ideal / phcalc));
+        figure("the slowest pH", "20 µs", &format!("{:.1} µs", slowest * micro));
         products();
         finish(&[
             ("the slowest solution within 20 µs", slowest <= BUDGET),

@@ -7,6 +7,7 @@ import { rmSync, mkdtempSync, writeFileSync } from "node:fs";
 import { availableParallelism, tmpdir } from "node:os";
 import { join } from "node:path";
 import { after, test } from "node:test";
+import { figure } from "./figures.mjs";
 import { openStage } from "./harness.mjs";
 import { file, made, opened, spread, toLog } from "./log_walk.mjs";
 import { settled } from "./walk.mjs";
@@ -140,6 +141,9 @@ for (const { count, frames } of results) {
 }
 
 const large = results.at(-1);
+figure(`${large.count} records of the log open, median`, `${OPEN} ms`, `${ms(large.openings.median)} ms`);
+figure(`${large.count} records are filtered, median`, `${FILTER} ms`, `${ms(large.filters.median)} ms`);
+figure(`a frame while ${large.count} records scroll, 95th percentile`, `${LONG} ms`, `${ms(large.frames.p95)} ms`);
 test(`${large.count} records open within ${OPEN} ms`, () => assert.ok(large.openings.median < OPEN, `${large.openings.median} ms`));
 test(`${large.count} records are filtered within ${FILTER} ms`, () => assert.ok(large.filters.median < FILTER, `${large.filters.median} ms`));
 // The percentile counts: what else the machine does in a slow moment is not the table's.

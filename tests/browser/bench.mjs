@@ -5,6 +5,7 @@
 import assert from "node:assert/strict";
 import { availableParallelism } from "node:os";
 import { after, test } from "node:test";
+import { figure } from "./figures.mjs";
 import { openBench } from "./bench-stage.mjs";
 
 /** Areas, and samples of each subject. */
@@ -90,6 +91,12 @@ for (const { count, solution, troubles, before, after: later } of result.shifts)
 }
 
 for (const [count, budget] of BUDGETS) {
+  const ours = row("plan", count).median;
+  figure(`the shift of ${count} areas worked out anew, median`, `${budget} ms`, `${ms(row("work", count).median)} ms`);
+  figure(
+    `the plan of ${count} areas, of a spreadsheet’s time (HyperFormula; first and middle area changed)`, `${SHARE * 100} %`,
+    CHANGES.map((place) => `${((100 * ours) / row(place, count).median).toFixed(1)} %`).join(" and "),
+  );
   test(`the view of ${count} areas within ${budget} ms`, () => {
     const { median } = row("work", count);
     assert.ok(median <= budget, `${ms(median)} ms`);

@@ -4,6 +4,7 @@
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { test } from "node:test";
+import { figure } from "./figures.mjs";
 import { aside, canonical, file, give, kept, made, makeDatabase, meddle, opened, recordMany, rows, spread, take, toLog, wrongs } from "./log_walk.mjs";
 import { press, settled, stageOfThisFile, write } from "./walk.mjs";
 
@@ -70,6 +71,7 @@ test("two tabs that write at once make one chain", async () => {
   assert.deepEqual(wrongs(records), []);
   const { median, p95 } = spread(confirmed.map(([, ms]) => ms));
   console.log(`Two tabs, ${PER_TAB} records each: ${numbers.length} confirmed, ${records.length} found, 0 lost, in ${(took / 1_000).toFixed(1)} s; a confirmation ${median.toFixed(1)} ms (median), ${p95.toFixed(1)} ms (95th percentile).`);
+  figure(`records lost of two tabs that write ${PER_TAB} each at once`, "0", `${2 * PER_TAB - records.length}`);
   // Each tab shows what the other wrote, without loading again.
   for (const page of [one, other]) {
     await toLog(page);

@@ -7,6 +7,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, test } from "node:test";
 import { gzipSync } from "node:zlib";
+import { figure } from "./figures.mjs";
 import { DESK, PAGE, ROOT, offlineReady, openStage, running } from "./harness.mjs";
 
 /** Bytes of the first load: what is fetched until the first answer stands, compressed, and the files that
@@ -132,6 +133,8 @@ test("the first load stays within its budget", async () => {
   const [first, later] = [sizes.filter(([file]) => !isLater(file)), sizes.filter(([file]) => isLater(file))];
   for (const [file, size] of sizes) console.log(`${String(size).padStart(8)}  ${file}${isLater(file) ? "  (later)" : ""}`);
   console.log(`${String(total(first)).padStart(8)}  first load, gzip, of ${FIRST_LOAD_LIMIT} allowed; ${total(later)} later`);
+  figure("first load, all files, gzip (aim 200 kB)", `${FIRST_LOAD_LIMIT / 1_000} kB`, `${(total(first) / 1_000).toFixed(1)} kB`);
+  figure("loaded after the first answer, gzip", "", `${(total(later) / 1_000).toFixed(0)} kB`);
   assert.ok(later.length > 0, "a part is loaded later");
   assert.ok(total(first) <= FIRST_LOAD_LIMIT, `${total(first)} bytes`);
 });

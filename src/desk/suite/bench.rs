@@ -2,7 +2,7 @@
 //! pH of a use solution takes beside the libraries that reckon it too; and the page with a large log.
 
 use super::tally::Tally;
-use super::{apt, browser, node, python};
+use super::{apt, browser, figures, node, python};
 use crate::desk::fault::Fault;
 use crate::desk::places::Places;
 use crate::desk::split::OPTIMIZE;
@@ -17,6 +17,9 @@ const NAME: &str = "bench";
 /// The script that measures the page with a large log.
 const LOG: &str = "bench-log.mjs";
 
+/// The script that measures how soon the page answers a hand.
+const HAND: &str = "bench-hand.mjs";
+
 /// The benchmark of Cargo.toml that needs no browser.
 const NATIVE: &str = "acid_base";
 
@@ -27,7 +30,8 @@ const NATIVE: &str = "acid_base";
 pub fn run(places: &Places) -> Result<Tally, Fault> {
     let mut sum = native(places)?;
     sum += shift(places)?;
-    sum += log(places)?;
+    sum += finished(places, HAND)?;
+    sum += finished(places, LOG)?;
     Ok(sum)
 }
 
@@ -37,6 +41,7 @@ fn native(places: &Places) -> Result<Tally, Fault> {
     cargo
         .args(["bench", "--bench", NATIVE])
         .current_dir(places.root())
+        .env(figures::FILE, figures::file(places))
         .env("BRIMLINE_PYTHON", python::ready(places)?);
     Tally::of(&mut cargo)
 }
@@ -50,13 +55,13 @@ fn shift(places: &Places) -> Result<Tally, Fault> {
     Tally::of(runner.arg(format!("{NAME}.mjs")).env("BRIMLINE_BENCH", places.bench()))
 }
 
-/// The finished page with a large log.
-fn log(places: &Places) -> Result<Tally, Fault> {
+/// The finished page under one of the scripts.
+fn finished(places: &Places, script: &str) -> Result<Tally, Fault> {
     let found = apt::browser()?;
     node::recent()?;
     build::page(places)?;
     node::scripts(places)?;
-    Tally::of(browser::page(places, &found).arg(LOG))
+    Tally::of(browser::page(places, &found).arg(script))
 }
 
 /// As the page is built, but in one piece.

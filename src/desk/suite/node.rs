@@ -1,5 +1,6 @@
 //! Node with the packages of `tests/browser`, and its test runner.
 
+use super::figures;
 use crate::desk::child;
 use crate::desk::fault::Fault;
 use crate::desk::places::Places;
@@ -48,6 +49,7 @@ pub fn runner(places: &Places, browser: &Path) -> Command {
         .args(["--test", "--test-reporter=spec", "--test-concurrency=1"])
         .current_dir(places.browser())
         .env("BRIMLINE_CHROMIUM", browser)
+        .env(figures::FILE, figures::file(places))
         // Colours would hide the counts.
         .env_remove("FORCE_COLOR");
     node

@@ -1,0 +1,126 @@
+// How soon the page answers a hand: from a keystroke to the painted answer, and from the navigation to the first
+// answer, on this machine and slowed four times, as a cheap tablet is.
+//
+// `cargo run -- test --only bench` builds the page and runs this.
+
+import assert from "node:assert/strict";
+import { availableParallelism } from "node:os";
+import { after, test } from "node:test";
+import { figure } from "./figures.mjs";
+import { offlineReady, openStage } from "./harness.mjs";
+import { field, go } from "./walk.mjs";
+
+/** How many times slower, and the ms within which 95 of 100 keystrokes are answered. */
+const SLOWED = [[1, 16], [4, 50]];
+/** What is typed in which field: on each view the number on which most hangs. */
+const TYPED = [["fill", "machine-tank", "12.5"], ["flow", "machine-speed", "2.5"], ["shift", "area-1-size", "4321"]];
+/** Keystrokes that are measured, of each field. */
+const STROKES = 60;
+/** How often the page is started, cold and warm. */
+const STARTS = 7;
+
+const stage = await openStage();
+after(() => stage.close());
+
+const sorted = (all) => [...all].sort((one, other) => one - other);
+const at = (all, share) => sorted(all)[Math.min(all.length - 1, Math.floor(all.length * share))];
+const ms = (value) => (value < 10 ? value.toFixed(1) : value.toFixed(0));
+
+async function slow(page, rate) {
+  const devtools = await page.context().newCDPSession(page);
+  await devtools.send("Emulation.setCPUThrottlingRate", { rate });
+}
+
+/** ms from each keystroke's own time stamp until the frame is painted in which the page has answered it. */
+async function strokes(page, name, text) {
+  await field(page, name).fill(text);
+  await field(page, name).focus();
+  await page.keyboard.press("End");
+  await page.evaluate((name) => {
+    const painted = new MessageChannel();
+    let stamp = 0;
+    globalThis.measured = [];
+    painted.port1.onmessage = () => measured.push(performance.now() - stamp);
+    document.getElementById(name).addEventListener("input", (event) => {
+      stamp = event.timeStamp;
+      // A message that a frame sends comes when that frame is painted.
+      requestAnimationFrame(() => painted.port2.postMessage(0));
+    });
+  }, name);
+  const answered = async (count) => {
+    await page.waitForFunction((count) => measured.length >= count, count);
+    // Whoever types leaves the page a moment.
+    await page.waitForTimeout(60);
+  };
+  const answers = new Set();
+  for (let count = 0; count < STROKES; count += 2) {
+    await page.keyboard.press(String(1 + (count / 2) % 9));
+    await answered(count + 1);
+    answers.add(await page.evaluate(() => [...document.querySelectorAll("[data-answer]")].map(({ dataset }) => dataset.si).join()));
+    await page.keyboard.press("Backspace");
+    await answered(count + 2);
+  }
+  assert.ok(answers.size > 1, `${name}: the answer follows what is typed`);
+  return page.evaluate(() => measured);
+}
+
+/** Runs in each new document: notes when, from its navigation on, the frame was painted that has the first answer. */
+function noteFirstAnswer() {
+  const look = () => {
+    if (!document.querySelector("[data-answer]")) return requestAnimationFrame(look);
+    requestAnimationFrame(() => setTimeout(() => (globalThis.answered = performance.now())));
+  };
+  requestAnimationFrame(look);
+}
+
+/** What it noted, ms. */
+const firstAnswer = async (page) => (await page.waitForFunction(() => globalThis.answered)).jsonValue();
+
+const rows = [["ms", "slowed", "median", "p95", "budget of the p95", "samples"]];
+const typed = [];
+for (const [rate, budget] of SLOWED) {
+  for (const [view, name, text] of TYPED) {
+    const page = await stage.openPage({ width: 360, height: 740 });
+    await go(page, view);
+    await field(page, name).waitFor();
+    await page.waitForTimeout(1_500);
+    await slow(page, rate);
+    const all = await strokes(page, name, text);
+    typed.push({ view, rate, budget, p95: at(all, 0.95) });
+    rows.push([`keystroke on ${view}`, `${rate} times`, ms(at(all, 0.5)), ms(at(all, 0.95)), budget, all.length]);
+    await page.context().close();
+  }
+}
+for (const [rate] of SLOWED) {
+  const [cold, warm] = [[], []];
+  for (let start = 0; start < STARTS; start += 1) {
+    const page = await stage.openPage({
+      width: 360,
+      height: 740,
+      before: async (page) => {
+        await page.addInitScript(noteFirstAnswer);
+        await slow(page, rate);
+      },
+    });
+    cold.push(await firstAnswer(page));
+    await offlineReady(page);
+    await page.reload();
+    warm.push(await firstAnswer(page));
+    await page.context().close();
+  }
+  for (const [how, all] of [["cold", cold], ["warm, from the device", warm]]) {
+    rows.push([`first answer, ${how}`, `${rate} times`, ms(at(all, 0.5)), ms(at(all, 0.95)), "", all.length]);
+    figure(`first answer ${how}, CPU slowed ${rate} times, median`, "", `${ms(at(all, 0.5))} ms`);
+  }
+}
+
+const widths = [34, 10, 9, 9, 20, 9];
+console.log(`${stage.browser.version()}, ${availableParallelism()} cores, the page from this machine's own server.`);
+console.log(rows.map((row) => row.map((cell, index) => (index ? String(cell).padStart(widths[index]) : String(cell).padEnd(widths[0]))).join("")).join("\n"));
+
+for (const { view, rate, budget, p95 } of typed) {
+  figure(`keystroke to painted answer on ${view}, CPU slowed ${rate} times, 95th percentile`, `${budget} ms`, `${ms(p95)} ms`);
+  test(`a keystroke on ${view}, slowed ${rate} times, is answered within ${budget} ms`, () => {
+    assert.ok(p95 <= budget, `${ms(p95)} ms`);
+  });
+}
