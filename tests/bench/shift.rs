@@ -3,6 +3,7 @@
 #![cfg(target_arch = "wasm32")]
 
 mod areas;
+mod tasks;
 
 use brimline::form::action::reduce;
 use brimline::form::shift::work;
@@ -10,7 +11,7 @@ use brimline::form::{Action, Field, Typed, names};
 use brimline::limits;
 use brimline::number::Marks;
 use brimline::trade::shift::{Means, Plan, Task, plan};
-use brimline::units::{Area, Duration, Quantity, Volume};
+use brimline::units::{Area, Duration, Quantity, Volume, unit};
 use std::hint::black_box;
 use wasm_bindgen::prelude::wasm_bindgen;
 
@@ -25,14 +26,20 @@ pub struct Bench {
     means: Means,
 }
 
+/// So much of one unit in another, by their codes; not a number where there is no such unit.
+#[wasm_bindgen]
+pub fn convert(amount: f64, from: &str, to: &str) -> f64 {
+    unit(from).zip(unit(to)).map_or(f64::NAN, |(from, to)| to.from_si(from.to_si(amount)))
+}
+
 #[wasm_bindgen]
 impl Bench {
     /// A site with so many areas.
     #[wasm_bindgen(constructor)]
     pub fn new(areas: usize) -> Self {
         let typed = areas::demo_with(areas);
-        let tasks = areas::tasks_of(&typed).unwrap_or_default();
-        let tank = typed.machine().and_then(|machine| areas::read(&machine.tank, &limits::TANK));
+        let tasks = tasks::tasks_of(&typed).unwrap_or_default();
+        let tank = typed.machine().and_then(|machine| tasks::read(&machine.tank, &limits::TANK));
         let means = Means {
             tank: tank.unwrap_or(Volume::ZERO),
             refill: Duration::new(600.0),
@@ -95,7 +102,7 @@ impl Bench {
 
     /// The tank, m³, the strength, and a refill, s.
     pub fn means(&self) -> Vec<f64> {
-        vec![self.means.tank.si(), areas::STRENGTH, self.means.refill.si()]
+        vec![self.means.tank.si(), tasks::STRENGTH, self.means.refill.si()]
     }
 }
 

@@ -1,6 +1,6 @@
 // In the page: measures the shift plan and the spreadsheet, and compares their results.
 
-import init, { Bench } from "/built/bench.js";
+import init, { Bench, convert } from "/built/bench.js";
 import { Sheet } from "/scripts/bench-sheet.mjs";
 
 /** A sample is as many calls as take about this long, ms: two hundred ticks of the clock. */
@@ -83,8 +83,26 @@ function measured(count, rounds) {
   return { count, told, before, after: compared(bench, sheet), solution: bench.work(4_000), troubles: bench.troubles() };
 }
 
+/** Amounts that both sides convert: ours and theirs, by their codes. */
+const CONVERSIONS = [["gal_us", "gallon", "l", "liter"], ["floz_us", "fluidounce", "ml", "milliliter"], ["ft2", "sqft", "m2", "m^2"], ["mile", "mile", "m", "meter"]];
+
+/** ns a conversion, ours and those of mathjs, in turn; and how far they are apart. */
+function conversions() {
+  const { unit } = globalThis.math;
+  const known = CONVERSIONS.filter(([from, , to]) => !Number.isNaN(convert(1, from, to)));
+  const ours = (amount) => known.reduce((sum, [from, , to]) => sum + convert(amount, from, to), 0);
+  const theirs = (amount) => known.reduce((sum, [, from, , to]) => sum + unit(amount, from).toNumber(to), 0);
+  const samples = { ours: warmed(ours), theirs: warmed(theirs) };
+  for (let round = 0; round < 60; round++) {
+    for (const { samples: all, call, repeat } of Object.values(samples)) all.push(timed(call, repeat));
+  }
+  const median = ({ samples: all }) => (1e6 * all.sort((a, b) => a - b)[Math.floor(all.length / 2)]) / known.length;
+  const gaps = known.map(([from, theirFrom, to, theirTo]) => apart(convert(12.5, from, to), unit(12.5, theirFrom).toNumber(theirTo)));
+  return { count: known.length, ours: median(samples.ours), theirs: median(samples.theirs), apart: Math.max(...gaps) };
+}
+
 /** Measures each of `shifts`, as [areas, rounds]. */
 export async function measure(shifts) {
   await init();
-  return { isolated: crossOriginIsolated, tick: tick(), shifts: shifts.map(([count, rounds]) => measured(count, rounds)) };
+  return { isolated: crossOriginIsolated, tick: tick(), conversions: conversions(), shifts: shifts.map(([count, rounds]) => measured(count, rounds)) };
 }

@@ -3,8 +3,13 @@
 // `cargo run -- test --only bench` builds what is measured and runs this.
 
 import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
 import { availableParallelism } from "node:os";
+import { join } from "node:path";
 import { after, test } from "node:test";
+import { gzipSync } from "node:zlib";
+import { required } from "./chromium.mjs";
 import { figure } from "./figures.mjs";
 import { openBench } from "./bench-stage.mjs";
 
@@ -23,6 +28,7 @@ const SAME = 1e-9;
 
 const bench = await openBench();
 after(() => bench.close());
+await bench.page.addScriptTag({ path: createRequire(import.meta.url).resolve("mathjs/lib/browser/math.js") });
 const result = await bench.page.evaluate(async (shifts) => (await import("/scripts/bench-page.mjs")).measure(shifts), SHIFTS);
 const rows = result.shifts.flatMap(({ told }) => told);
 const row = (name, count) => rows.find((one) => one.name === name && one.count === count);
@@ -110,3 +116,19 @@ for (const [count, budget] of BUDGETS) {
     }
   });
 }
+
+{
+  const { count, ours, theirs, apart } = result.conversions;
+  console.log(`${count} conversions: ${ours.toFixed(0)} ns each, mathjs ${theirs.toFixed(0)} ns; ${apart.toExponential(1)} apart.`);
+  figure("a conversion of units, of mathjs’ time", "100 %", `${((100 * ours) / theirs).toFixed(0)} %`);
+  test("units are converted as a general library does, and no slower", () => {
+    assert.equal(count, 4);
+    assert.ok(apart <= SAME, String(apart));
+    assert.ok(ours <= theirs, `${ours.toFixed(0)} of ${theirs.toFixed(0)} ns`);
+  });
+}
+
+// An empty page of the same tools: nothing that is made with them weighs less.
+const floor = ["floor_bg.wasm", "floor.js"].map((name) => gzipSync(readFileSync(join(required("BRIMLINE_BENCH"), name)), { level: 9 }).length);
+figure("an empty page of the same tools, gzip", "", `${(floor.reduce((sum, size) => sum + size) / 1_000).toFixed(1)} kB`);
+test("an empty page weighs something", () => assert.ok(floor.every((size) => size > 1_000), String(floor)));

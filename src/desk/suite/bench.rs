@@ -14,14 +14,17 @@ use std::process::Command;
 /// The example of Cargo.toml, and the script of `tests/browser` that measures it.
 const NAME: &str = "bench";
 
+/// The example that is the least a page weighs.
+const FLOOR: &str = "floor";
+
 /// The script that measures the page with a large log.
 const LOG: &str = "bench-log.mjs";
 
 /// The script that measures how soon the page answers a hand.
 const HAND: &str = "bench-hand.mjs";
 
-/// The benchmark of Cargo.toml that needs no browser.
-const NATIVE: &str = "acid_base";
+/// The benchmarks of Cargo.toml that need no browser.
+const NATIVE: [&str; 2] = ["acid_base", "core"];
 
 /// Builds the benchmarks and holds what they measure against the budgets.
 ///
@@ -39,7 +42,8 @@ pub fn run(places: &Places) -> Result<Tally, Fault> {
 fn native(places: &Places) -> Result<Tally, Fault> {
     let mut cargo = Command::new("cargo");
     cargo
-        .args(["bench", "--bench", NATIVE])
+        .arg("bench")
+        .args(NATIVE.iter().flat_map(|name| ["--bench", name]))
         .current_dir(places.root())
         .env(figures::FILE, figures::file(places))
         .env("BRIMLINE_PYTHON", python::ready(places)?);
@@ -69,14 +73,21 @@ fn build_shift(places: &Places) -> Result<(), Fault> {
     let tools = Tools::of(places)?;
     tools.install()?;
     let mut cargo = Command::new("cargo");
-    cargo.args(["build", "--release", "--target", "wasm32-unknown-unknown", "--example", NAME]);
-    child::step("Compiling the benchmark", cargo.current_dir(places.root()))?;
-    let compiled = places.compiled().join("wasm32-unknown-unknown/release/examples").join(NAME);
+    cargo.args(["build", "--release", "--target", "wasm32-unknown-unknown"]);
+    cargo.args(["--example", NAME, "--example", FLOOR]);
+    child::step("Compiling the benchmarks", cargo.current_dir(places.root()))?;
+    let compiled = places.compiled().join("wasm32-unknown-unknown/release/examples");
     let folder = places.bench();
     fs::create_dir_all(&folder).map_err(|error| Fault::file(&folder, &error))?;
-    let mut bindgen = tools.program("wasm-bindgen");
-    bindgen.args(["--target", "web", "--no-typescript", "--out-dir"]).arg(&folder);
-    child::step("Binding it", bindgen.arg(compiled.with_extension("wasm")))?;
-    let bound = folder.join(format!("{NAME}_bg.wasm"));
-    child::step("Optimizing it", tools.program("wasm-opt").args(OPTIMIZE).arg(&bound).arg("-o").arg(&bound))
+    for name in [NAME, FLOOR] {
+        let mut bindgen = tools.program("wasm-bindgen");
+        bindgen.args(["--target", "web", "--no-typescript", "--out-dir"]).arg(&folder);
+        bindgen.arg(compiled.join(name).with_extension("wasm"));
+        child::step(&format!("Binding {name}"), &mut bindgen)?;
+        let bound = folder.join(format!("{name}_bg.wasm"));
+        let mut optimize = tools.program("wasm-opt");
+        optimize.args(OPTIMIZE).arg(&bound).arg("-o").arg(&bound);
+        child::step(&format!("Optimizing {name}"), &mut optimize)?;
+    }
+    Ok(())
 }
