@@ -27,4 +27,5 @@ pub mod setting;
 pub mod shift;
 pub mod soil;
 pub mod stock;
+pub mod student;
 pub mod top_up;

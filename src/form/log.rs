@@ -12,7 +12,7 @@ mod today;
 
 pub use draft::{Counted, Draft, Part, planned_for};
 pub use entered::{Base, DOSES, Entered, Lack, Reader, TANKS, filled, scale_unit, words};
-pub use plan::{Shown, measured_remark, plan, reading};
+pub use plan::{Shown, doubts, measured_remark, plan, reading};
 pub use reminder::{LATE_DAYS, LATE_RECORDS, reminder};
 pub use sought::{Choices, Sought, choices};
 pub use today::{Shift, end_of_shift, late, left_undone};

@@ -1,5 +1,6 @@
 //! Moves the focus where the address cannot: its fragment names the view.
 
+use gloo::timers::callback::Timeout;
 use wasm_bindgen::JsCast;
 use web_sys::HtmlElement;
 
@@ -18,7 +19,22 @@ pub fn on(id: &str) {
     }
 }
 
-/// The same, when what is being drawn now stands.
+/// Milliseconds between two looks for an element that is still to be drawn, and how often it is looked for.
+const LOOK: u32 = 50;
+const LOOKS: u32 = 20;
+
+/// The same, when what is being drawn now stands: another view may have to be drawn first.
 pub fn soon(id: String) {
-    gloo::timers::callback::Timeout::new(0, move || on(&id)).forget();
+    again(id, 0, LOOKS);
+}
+
+fn again(id: String, wait: u32, looks: u32) {
+    Timeout::new(wait, move || {
+        if looks == 0 || gloo::utils::document().get_element_by_id(&id).is_some() {
+            on(&id);
+        } else {
+            again(id, LOOK, looks - 1);
+        }
+    })
+    .forget();
 }

@@ -38,7 +38,7 @@ mod write;
 
 pub use backup::{backup_csv, backup_ndjson, save_waiting};
 pub use check::check_now;
-pub use clock::{now, offset};
+pub use clock::{lapsed, now, offset};
 pub use held::{Check, Held, Lost, Stage, Waiting, use_log};
 pub use incoming::{Incoming, NotCompared, compare};
 pub use open::{ask_to_keep, random};

@@ -46,6 +46,10 @@ fn lines_and_drains_are_what_scipy_and_fluids_say() {
             near(got, theirs, 1e-5);
         }
     }
+    // The table has three decimals.
+    for (freedom, theirs) in (1..).zip(numbers(&theirs["student"])) {
+        assert!((bound(freedom) - theirs).abs() <= 5e-4 + 1e-9, "{freedom}: {} {theirs}", bound(freedom));
+    }
     for row in rows("holes") {
         let [hole, head] = numbers(&row["given"])[..] else { panic!("two numbers") };
         let flow = orifice_flow(DISCHARGE, Area::new(hole), Length::new(head));

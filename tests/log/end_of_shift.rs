@@ -41,10 +41,18 @@ fn the_end_of_the_shift() {
     assert_eq!(places(late(&fills, morning)), [(2, 1)], "below, since the machine is filled again");
     let evening = at("2026-03-06T20:00:00Z");
     assert_eq!(places(end_of_shift(&fills[..4], evening)), [(2, 1), (3, 1)]);
-    assert_eq!(places(left_undone(&fills[..4], evening)), [(0, 1)], "what is of today is not left yet");
+    assert_eq!(
+        places(left_undone(&fills[..4], evening)),
+        [(1, 1)],
+        "the morning's shift is over; the evening's is not"
+    );
     let found = undone(&fills);
-    assert_eq!((found.all, found.told.uncounted), (2, 2));
-    assert_eq!(found.shifts[0].tasks, ["squeegee"], "nobody said of the others that they were not");
+    assert_eq!((found.all, found.told.fills), (2, 5));
+    assert_eq!(
+        found.shifts[0].tasks,
+        ["rinse", "filters", "brush", "squeegee"],
+        "what nobody ticked off is open"
+    );
     assert_eq!((found.tasks[4].not_done, found.tasks[4].done), (2, 1));
     let days = found.unticked.iter().map(|one| (&*one.when, &*one.machine, &*one.who)).collect::<Vec<_>>();
     assert_eq!(

@@ -4,14 +4,16 @@ use super::fills::{dose, litres, log, near};
 use brimline::form::action::{Line, Shelf, reduce};
 use brimline::form::fill::work;
 use brimline::form::log::{
-    Base, Counted, Draft, Entered, Lack, Reader, Shown, Sought, choices, filled, measured_remark, plan,
-    reading, reminder, words,
+    Base, Counted, Draft, Entered, Lack, Reader, Shown, Sought, choices, doubts, filled, measured_remark,
+    plan, reading, reminder, words,
 };
 use brimline::form::site::Act;
 use brimline::form::station::{Job, Method};
 use brimline::form::{Action, Field, Filling, Typed, names};
 use brimline::number::Marks;
-use brimline::site::log::{Amount, Deviation, Fill, Named, Reading, Scale, Si, When, changed};
+use brimline::site::log::{
+    Amount, Checklist, Deviation, Fill, Named, Reading, Scale, Si, Task, When, changed,
+};
 use brimline::site::{Entry, Site, Standing};
 use brimline::trade::calendar::Date;
 use brimline::trade::governing::Aim;
@@ -315,4 +317,68 @@ fn a_draft_comes_back_as_it_was() {
     let text = serde_json::to_string(&draft).expect("JSON");
     assert_eq!(serde_json::from_str::<Draft>(&text).expect("a draft"), draft);
     assert_eq!(serde_json::from_str::<Draft>("{}").expect("a draft"), Draft::default());
+}
+
+/// What was ticked off was done to one machine: a record that turns out to be of another one is not ticked off.
+#[test]
+fn ticks_do_not_go_to_another_machine() {
+    let site = Typed::default().site;
+    let checklist = Checklist { drain: Task::Done, ..Checklist::default() };
+    let fills = log(&[("2026-03-07T08:00:00Z", Fill { checklist, ..dose("p", 1.0, None) }, "AB")]);
+    let base = Base::of(&fills[0], System::Us, Marks::POINT);
+    let same = Entered { notes: "cold".into(), ..base.entered.clone() };
+    assert_eq!(filled(&base, &same, &site, &reader()).expect("a fill").checklist.drain, Task::Done);
+    let other = Entered { machine: site.machines[0].id.clone(), ..base.entered.clone() };
+    assert_eq!(filled(&base, &other, &site, &reader()).expect("a fill").checklist, Checklist::default());
+}
+
+/// A correction names who writes it, also where that is who did the fill; a fill names them once.
+#[test]
+fn a_correction_always_names_who_writes_it() {
+    let fill = Entered { who: "JD".into(), ..Entered::default() };
+    let by = |was: &Entered, is: &Entered| words(was, is, " JD ").by.text.trim().to_owned();
+    assert_eq!(by(&Entered::default(), &fill), "");
+    assert_eq!(by(&fill, &Entered { notes: "cold".into(), ..fill.clone() }), "JD");
+    assert_eq!(by(&fill, &Entered { who: "KL".into(), ..fill.clone() }), "JD");
+}
+
+/// The demo's 10 gal walk-behind: more than it holds, too much for the label, far from the plan.
+#[test]
+fn a_record_by_hand_is_doubted_as_fill_would() {
+    let typed = Typed::default();
+    let planned = plan(&typed, &work(&typed, Marks::POINT), &shown()).expect("a plan");
+    let doubted = |fill: &Fill| -> Vec<&'static str> {
+        doubts(&typed, fill, Marks::POINT).iter().map(|remark| remark.code).collect()
+    };
+    let si = planned.concentrate.si.value().expect("an amount");
+    let measured = |share: f64| Fill { measured: Amount::new(si * share, ""), ..planned.clone() };
+    assert!(doubted(&measured(1.0)).is_empty());
+    assert!(doubted(&measured(4.0))[0].starts_with("remark-log-over-"));
+    assert!(doubted(&measured(0.1))[0].starts_with("remark-log-under-"));
+    let full = Fill { level: Amount::new(1.9, "500 gal"), ..planned.clone() };
+    assert_eq!(doubted(&full)[0], "remark-log-over-tank");
+    let gone = Fill { product: Named::new("gone", "Gone"), ..measured(4.0) };
+    assert_eq!(doubted(&gone), ["remark-log-more"], "its own plan still tells");
+}
+
+/// When a fill was done, by the clock on the wall there and then.
+#[test]
+fn a_fill_by_hand_says_when() {
+    let site = Site::default();
+    let entered = |day: &str, time: &str| Entered {
+        product: "p".into(),
+        day: day.into(),
+        time: time.into(),
+        ..Entered::default()
+    };
+    let at = |day: &str, time: &str| {
+        let filled = filled(&Base::default(), &entered(day, time), &site, &reader());
+        filled.map(|fill| fill.at.to_string()).map_err(|lacks| lacks[0].at())
+    };
+    assert_eq!(at("", ""), Ok(String::new()));
+    assert_eq!(at("", "06:15"), Ok("2026-03-07T06:15:00-05:00".into()), "today");
+    assert_eq!(at("2026-03-06", "23:50"), Ok("2026-03-06T23:50:00-05:00".into()));
+    assert_eq!(at("2026-03-06", ""), Err("log-time"));
+    assert_eq!(at("2026-02-30", "06:15"), Err("log-day"));
+    assert_eq!(at("", "18:31"), Err("log-time"), "it has not come yet");
 }

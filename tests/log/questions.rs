@@ -3,7 +3,8 @@
 use super::fills::{dose, litres, log, near};
 use super::made::several;
 use brimline::site::log::questions::{
-    By, DriftMistake, Filter, Prices, SupplyMistake, cost, dosing, drift, missed, supply, tasks, usage,
+    By, DriftMistake, Filter, Prices, SupplyMistake, cost, dosing, drift, missed, supply, tasks, unticked,
+    usage,
 };
 use brimline::site::log::{Amount, Checklist, Fill, Named, Reading, Scale, Task, current};
 use brimline::trade::{calendar::Date, stock::DAY};
@@ -152,6 +153,7 @@ fn whether_readings_wander() {
 #[test]
 fn what_was_left_undone() {
     let list = |rinse, squeegee| Fill {
+        machine: Named::new("m1", "Scrubber"),
         checklist: Checklist { rinse, squeegee, ..Checklist::default() },
         ..Fill::default()
     };
@@ -163,12 +165,26 @@ fn what_was_left_undone() {
     let found = missed(Filter::default().of(&fills));
     assert_eq!(
         found.iter().map(|one| one.tasks.clone()).collect::<Vec<_>>(),
-        [vec!["squeegee"], vec!["rinse", "squeegee"]]
+        [
+            vec!["drain", "filters", "brush", "squeegee"],
+            vec!["drain", "rinse", "filters", "brush", "squeegee"],
+            vec!["drain", "filters", "brush"]
+        ]
     );
     assert_eq!((&*found[0].who, &*found[0].when), ("AB", "2026-03-01T08:00:00Z"));
     let counts = tasks(Filter::default().of(&fills));
     assert_eq!((counts[1].task, counts[1].done, counts[1].not_done, counts[1].not_asked), ("rinse", 2, 1, 0));
     assert_eq!((counts[0].task, counts[0].not_asked), ("drain", 3));
+    // Ticked off, and filled once more: what is in the tank now was not drained.
+    let again = log(&[
+        ("2026-03-01T08:00:00Z", list(Task::Done, Task::Done), ""),
+        (
+            "2026-03-01T08:01:00Z",
+            Fill { checklist: Checklist::default(), ..list(Task::Done, Task::Done) },
+            "",
+        ),
+    ]);
+    assert_eq!((missed(&again).len(), unticked(&again).len()), (0, 1));
 }
 
 proptest! {

@@ -8,6 +8,7 @@ from fluids.constants import g
 from fluids.flow_meter import flow_meter_discharge
 from scipy.integrate import quad
 from scipy.optimize import curve_fit
+from scipy.stats import t
 
 random.seed(4)
 lines = []
@@ -46,4 +47,6 @@ for diameter in (0.003, 0.006, 0.012):
         )
         holes.append({"given": [math.pi * diameter**2 / 4, head], "flow": mass / 1000.0})
 
-print(json.dumps({"lines": lines, "drains": drains, "holes": holes}))
+student = [float(t.ppf(0.975, freedom)) for freedom in range(1, 31)]
+
+print(json.dumps({"lines": lines, "drains": drains, "holes": holes, "student": student}))

@@ -20,6 +20,9 @@ const FLOOR: &str = "floor";
 /// The script that measures the page with a large log.
 const LOG: &str = "bench-log.mjs";
 
+/// The script that asks Lighthouse.
+const LIGHTHOUSE: &str = "bench-lighthouse.mjs";
+
 /// The script that measures how soon the page answers a hand.
 const HAND: &str = "bench-hand.mjs";
 
@@ -33,8 +36,9 @@ const NATIVE: [&str; 2] = ["acid_base", "core"];
 pub fn run(places: &Places) -> Result<Tally, Fault> {
     let mut sum = native(places)?;
     sum += shift(places)?;
-    sum += finished(places, HAND)?;
-    sum += finished(places, LOG)?;
+    for script in [HAND, LIGHTHOUSE, LOG] {
+        sum += finished(places, script)?;
+    }
     Ok(sum)
 }
 

@@ -87,6 +87,31 @@ impl Draft {
         !self.after.is_empty() && self.after != planned_for
     }
 
+    /// Takes these initials out of all that is typed, since their owner asked for it.
+    ///
+    /// ```
+    /// use brimline::form::log::Draft;
+    /// let mut draft = Draft { by: "JD".into(), erase: "jd".into(), ..Draft::default() };
+    /// draft.forget("JD");
+    /// assert_eq!(draft, Draft::default());
+    /// ```
+    pub fn forget(&mut self, initials: &str) {
+        let wanted = initials.trim().to_lowercase();
+        let texts = [
+            &mut self.by,
+            &mut self.erase,
+            &mut self.sought.who,
+            &mut self.fill.who,
+            &mut self.hand.who,
+            &mut self.correction.who,
+        ];
+        for text in texts {
+            if text.trim().to_lowercase() == wanted {
+                text.clear();
+            }
+        }
+    }
+
     /// What was counted of a product; blank where nobody has.
     pub fn counted(&self, product: &str) -> Counted {
         let found = self.stock.iter().find(|one| one.product == product).cloned();

@@ -4,7 +4,9 @@ use crate::document::document;
 use crate::error::Mistake;
 use crate::limits::{self, Limit};
 use crate::number::{Marks, plain};
-use crate::site::log::{Amount, Current, Deviation, Fill, Named, Part, Reading, Scale, Si, When, Words};
+use crate::site::log::{
+    Amount, Checklist, Current, Deviation, Fill, Named, Part, Reading, Scale, Si, When, Words,
+};
 use crate::site::{Entry, Record, Site, Standing};
 use crate::trade::calendar::{Date, minutes};
 use crate::units::{Kind, System, unit};
@@ -306,8 +308,11 @@ pub fn filled(base: &Base, entered: &Entered, site: &Site, reader: &Reader) -> R
     if !lacks.is_empty() {
         return Err(lacks);
     }
+    // What was ticked off was done to the other machine.
+    let checklist = if machine.id == old.machine.id { old.checklist.clone() } else { Checklist::default() };
     Ok(Fill {
         at,
+        checklist,
         machine,
         areas,
         product,
@@ -404,7 +409,7 @@ pub(super) fn standard(site: &Site, product: &str, floor: &str) -> (Named, u32) 
 
 /// The texts of a record: those that differ from what stands, since an empty one in a correction leaves it as it was.
 ///
-/// * `by`: initials of who writes it down.
+/// * `by`: initials of who writes it down; they are left out where the same record names them as who did it.
 ///
 /// ```
 /// use brimline::form::log::{Entered, words};
@@ -416,7 +421,8 @@ pub(super) fn standard(site: &Site, product: &str, floor: &str) -> (Named, u32) 
 pub fn words(was: &Entered, is: &Entered, by: &str) -> Words {
     let mut words = Words::default();
     let by = by.trim();
-    if by != is.who.trim() {
+    let names_who = was.who.trim() != is.who.trim();
+    if !(names_who && by == is.who.trim()) {
         words = words.with(Part::By, by);
     }
     let parts = [

@@ -7,7 +7,7 @@ use crate::form::station::reading::work;
 use crate::form::{Field, Typed, names};
 use crate::number::{Marks, plain};
 use crate::site::Entry;
-use crate::site::log::{Amount, Fill, Named, Scale};
+use crate::site::log::{Amount, Fill, Named, Scale, Si};
 use crate::units::{Kind, Quantity, Volume, unit};
 
 /// The amounts as Fill shows them.
@@ -119,6 +119,51 @@ pub fn measured_remark(typed: &Typed, fill: &Asked, measured: Volume, marks: Mar
         return Some(remark(code).value(name, Value::new(Volume::new(limit), Kind::Dose)));
     }
     Some(remark(if off > 0.0 { "remark-log-more" } else { "remark-log-less" }))
+}
+
+/// A measured amount so far from its plan is worth a second look, a share of it. Common practice, no source.
+const FAR: f64 = 0.25;
+
+/// What a fill that is written down by hand, or corrected, says that can hardly be so or is not to be cleaned with: more
+/// than the tank holds; outside label, minimum, standard or machine; far from its own plan.
+///
+/// * `typed`: the site, whose records tell the rules. What the site does not have any more says nothing.
+pub fn doubts(typed: &Typed, fill: &Fill, marks: Marks) -> Vec<Remark> {
+    // The first record of a list stands in for one that is gone.
+    let has_machine = typed.site.machines.iter().any(|one| *one.id == *fill.machine.id);
+    let has_product = typed.site.products.iter().any(|one| *one.id == *fill.product.id);
+    let mut typed = typed.clone();
+    typed.ask.machine = fill.machine.id.to_string();
+    typed.ask.product = fill.product.id.to_string();
+    typed.ask.floor = fill.floor.id.to_string();
+    if let Some((level, unit)) = fill.level.si.value().zip(unit("l")) {
+        typed.ask.level = Entry::new(plain(unit.from_si(level), 12, marks.decimal), unit.code);
+    }
+    let mut found = Vec::new();
+    let tank =
+        Field::Tank.entry(&typed).and_then(|entry| entry.read::<Volume>(Field::Tank.limit(), marks).ok());
+    let most = [fill.level.si, fill.water.si].into_iter().filter_map(Si::value).fold(0.0, f64::max);
+    if let Some(tank) = tank.filter(|tank| has_machine && most > tank.si() * (1.0 + 1e-9)) {
+        found.push(
+            Remark::new("remark-log-over-tank", Weight::Warn)
+                .value("level", Value::new(Volume::new(most), Kind::Fill))
+                .value("tank", Value::new(tank, Kind::Fill)),
+        );
+    }
+    let Some(measured) = fill.measured.si.value() else { return found };
+    let asked = (has_machine && has_product).then(|| crate::form::fill::work(&typed, marks));
+    let rule = asked
+        .and_then(|asked| measured_remark(&typed, &asked, Volume::new(measured), marks))
+        .filter(|remark| RULES.iter().any(|(_, _, over, under)| [*over, *under].contains(&remark.code)));
+    let planned = fill.concentrate.si.value().filter(|planned| *planned > 0.0);
+    let far = planned.filter(|planned| (measured - planned).abs() > FAR * planned).map(|planned| {
+        let code = if measured > planned { "remark-log-more" } else { "remark-log-less" };
+        Remark::new(code, Weight::Warn)
+            .value("measured", Value::new(Volume::new(measured), Kind::Dose))
+            .value("planned", Value::new(Volume::new(planned), Kind::Dose))
+    });
+    found.extend(rule.or(far));
+    found
 }
 
 /// What the job of reading the strength has worked out, as a reading of a record; none where it has not.

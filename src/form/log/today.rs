@@ -50,13 +50,12 @@ pub fn end_of_shift(fills: &[Current], now: When) -> Vec<Shift<'_>> {
     machines
 }
 
-/// The machines whose last shift before this one, of an earlier day, was left with something undone, or nobody
-/// ticked it off.
+/// The machines whose last shift that is over was left with something undone, or nobody ticked it off.
 ///
 /// * `fills`: by time.
 pub fn left_undone(fills: &[Current], now: When) -> Vec<Shift<'_>> {
     let mut machines = Vec::new();
-    let is_over = |shift: &Shift| shift.age(now) >= REST && shift.last.when.date < now.date;
+    let is_over = |shift: &Shift| shift.age(now) >= REST;
     for shift in recent(fills, now).into_iter().filter(is_over) {
         put(&mut machines, shift);
     }

@@ -71,7 +71,7 @@ pub fn control_chart(shared: &Shared, found: &Doses) -> Html {
             .join(" ")
     );
     html! {
-        <div class="scroll" tabindex="0" role="region" aria-label={shared.say("ask-doses-picture")}>
+        <div class="scroll latest" tabindex="0" role="region" aria-label={shared.say("ask-doses-picture")}>
         <svg class="drawing wide-drawing" role="img" aria-label={title} viewBox={format!("0 0 640 {}", 2.0 * HEIGHT + GAP)}>
             <text x={LEFT.to_string()} y="14">{ shared.say("ask-doses-values") }</text>
             { line(y(limits.upper), "pointer", percent(limits.upper)) }

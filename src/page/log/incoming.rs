@@ -244,6 +244,16 @@ async fn blank(
             one.line = line(&record);
         }
     }
+    // What is as ours once it is blanked brings nothing.
+    let mut new = Vec::new();
+    for one in std::mem::take(fresh) {
+        let is_ours = erased.contains_key(&one.id)
+            && whole.records(&one.id).await?.iter().any(|our| line(our) == one.line);
+        if !is_ours {
+            new.push(one);
+        }
+    }
+    *fresh = new;
     for (id, parts) in theirs {
         for mut record in whole.records(id).await? {
             let has = |part: &Part| !record.words.get(*part).text.is_empty() && parts.contains(part);

@@ -12,6 +12,12 @@ const UTF_8: &str = "\u{feff}";
 /// Digits of a number.
 const DIGITS: i32 = 12;
 
+/// Digits of a number that a person typed.
+const FEWER: i32 = 8;
+
+/// What rounding to the twelve digits of a record can do to a number in another unit, relative.
+const NOISE: f64 = 5e-12;
+
 /// One column.
 #[derive(Debug)]
 pub struct Column {
@@ -145,8 +151,15 @@ impl Column {
             Cell::Reading(..) => return String::new(),
         };
         match (si.value(), unit) {
-            (Some(si), Some(unit)) => plain(unit.from_si(si), DIGITS, marks.decimal),
+            (Some(si), Some(unit)) => written(unit.from_si(si), marks),
             _ => String::new(),
         }
     }
+}
+
+/// A number; where what a record rounded away shows as noise in its last digits, the plain number that it comes from.
+fn written(value: f64, marks: Marks) -> String {
+    let [short, whole] = [FEWER, DIGITS].map(|digits| plain(value, digits, '.'));
+    let is_noise = short.parse::<f64>().is_ok_and(|short| (short - value).abs() <= NOISE * value.abs());
+    (if is_noise { short } else { whole }).replace('.', &marks.decimal.to_string())
 }

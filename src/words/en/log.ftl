@@ -11,7 +11,8 @@ log-not-recorded = Not recorded: { $why }
 log-correct-it = Correct it
 log-stopped = You cannot record this plan: a warning stands in the way of it.
 log-stopped-way = Write down what you really did
-log-details = Add to this record
+log-details = Add to the record before you tap
+log-details-next = That fill is recorded. What you type now goes with the next one: { $product } in { $machine }. To add to the one that is recorded, press “Correct it”.
 log-details-for = It goes with the next record: { $product } in { $machine }.
 log-details-hint = All of it may stay empty. It is cleared once recorded, and when you then go on to another machine, product or floor; your initials stay on this device.
 log-who = Your initials
@@ -62,6 +63,8 @@ remark-log-over-machine = You measured out { $measured }. The machine’s limit 
 remark-log-over-machine-title = Too much: outside the machine’s limit
 remark-log-under-machine = You measured out { $measured }. The machine’s limit governs for this fill: no less than { $least }. Record what went in, and put the tank right before you clean with it.
 remark-log-under-machine-title = Too little: outside the machine’s limit
+remark-log-over-tank = You write down { $level }. The tank of this machine holds { $tank }.
+remark-log-over-tank-title = More than the tank holds
 log-lack-reason = Say why you did it otherwise.
 log-lack-why = Say why you correct it.
 log-lack-product = Choose the product.
@@ -201,6 +204,8 @@ log-water = Water as planned
 log-level = Filled up to
 log-end-of-shift = End of the shift
 log-unknown-record = Not known
+log-choose-product = Choose the product
+log-as = The record says that { $who } did it.
 log-correct = Correct this record
 
 ## By hand, and corrections
@@ -255,6 +260,9 @@ log-column-fills = Fills
 log-column-used = Used
 log-column-off = Over or under
 log-column-share = In percent
+log-column-otherwise = Otherwise, left undone, notes
+log-column-compared-planned = Planned, of the measured
+log-column-compared = Measured
 log-column-uncounted = Not counted
 log-column-number = Number
 log-column-ratio = Measured of planned
@@ -308,6 +316,7 @@ remark-log-doses = Of { $known } measured fills { $within } were within a tenth 
 remark-log-chart-few = A chart needs { $fewest } measured fills; there are { $n }.
 remark-log-chart-steady = Of the last { $n } none stands out: they scatter as usual.
 remark-log-chart-out = Of the last { $n } fills { $out } stand out from the usual scatter. Ask what was different. { $run } in a row on one side of the mean stand out too.
+remark-log-chart-pulled = Fills beyond the limits pull the mean towards them. Look at those first: correct what was written wrong.
 remark-log-chart-estimate = These limits are an estimate: they come from { $n } values only.
 control-beyond = Beyond the limits
 control-jump = A jump from the fill before
@@ -337,8 +346,8 @@ stock-no-container = The site does not say how much a container holds.
 stock-not-counted = Not counted yet
 remark-log-stock-none = Count the shelf and put the number here, to see how long it lasts.
 remark-log-stock = { $days ->
-    [one] { $product } runs out first, in about { $days } day. That is an estimate, at { $daily } a day: the mean since the first fill of the log.
-   *[other] { $product } runs out first, in about { $days } days. That is an estimate, at { $daily } a day: the mean since the first fill of the log.
+    [one] { $product } runs out first, in about { $days } day. That is an estimate, at { $daily } a day: the mean of the last 90 days, or since the first fill in them.
+   *[other] { $product } runs out first, in about { $days } days. That is an estimate, at { $daily } a day: the mean of the last 90 days, or since the first fill in them.
  }
 remark-log-stock-late = { $product } runs out before a delivery ordered today would come. Order now.
 log-no-use = No use is known yet
@@ -372,6 +381,7 @@ remark-log-undone-none = { $n ->
     [one] In { $n } shift that was ticked off nothing was left undone. Shifts that nobody ticked off: { $unticked }.
    *[other] In { $n } shifts that were ticked off nothing was left undone. Shifts that nobody ticked off: { $unticked }.
  }
+remark-log-undone-part = Shifts that were ticked off: { $n }. Ticked off in part: { $missed }. Shifts that nobody ticked off: { $unticked }.
 remark-log-undone = Shifts that were ticked off: { $n }. With something undone: { $missed }. Most often not done: { $task }, { $times } of { $n }. Shifts that nobody ticked off: { $unticked }.
 figure-log-used = Concentrate used
 figure-log-planned = Planned, of the measured fills
@@ -433,8 +443,10 @@ log-column-record = Record
 log-column-one = One says
 log-column-other = The other says
 log-take = Take the new records
+log-take-broken = Take it all the same
 log-leave = Leave it
 log-left-out = Nothing was taken.
+log-taken-mended = No record is new. What differed was put right from the file.
 log-taken = { $n ->
     [one] { $n } record was taken.
    *[other] { $n } records were taken.

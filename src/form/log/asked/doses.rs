@@ -71,7 +71,7 @@ pub fn doses<'a>(fills: impl IntoIterator<Item = &'a Current> + Clone) -> Doses 
     let latest = &values[values.len().saturating_sub(LATEST)..];
     let numbers: Vec<f64> = latest.iter().map(|(_, ratio)| *ratio).collect();
     let lines = if numbers.len() < FEWEST { None } else { limits(&numbers).ok() };
-    let marks = lines.map(|lines| signals(&numbers, &lines, true)).unwrap_or_default();
+    let marks = lines.map(|lines| marked(&numbers, &lines)).unwrap_or_default();
     let ranges = ranges(&numbers);
     let points: Vec<Point> = latest
         .iter()
@@ -90,8 +90,22 @@ pub fn doses<'a>(fills: impl IntoIterator<Item = &'a Current> + Clone) -> Doses 
     Doses { told, points, limits: lines, known, within, over, under }
 }
 
+/// What stands out. While a value lies beyond the limits it has pulled the centre towards itself, and runs on one side
+/// of that centre say nothing: they are looked for once none does.
+fn marked(numbers: &[f64], lines: &Limits) -> Vec<Signal> {
+    let beyond = signals(numbers, lines, false);
+    if beyond.is_empty() { signals(numbers, lines, true) } else { beyond }
+}
+
 fn rules(marks: &[Signal], at: usize) -> Vec<Rule> {
     marks.iter().filter(|mark| mark.at == at).map(|mark| mark.rule).collect()
+}
+
+/// The middle one of them; 1 where there is none.
+fn median(values: impl Iterator<Item = f64>) -> f64 {
+    let mut values: Vec<f64> = values.collect();
+    values.sort_by(f64::total_cmp);
+    values.get(values.len() / 2).copied().unwrap_or(1.0)
 }
 
 fn percent(ratio: f64) -> Value {
@@ -131,9 +145,15 @@ fn say(told: &mut Told, lines: Option<Limits>, points: &[Point], [known, within,
             .value("n", count(points.len()))
             .value("run", count(RUN)),
     );
+    if points.iter().any(|point| point.rules.contains(&Rule::Beyond)) {
+        answer.remark(Remark::new("remark-log-chart-pulled", Weight::Assumed));
+    }
     // Three standard errors of the mean, of the scatter that the limits rest on.
     let doubt = (lines.upper - lines.centre) / (points.len() as f64).sqrt();
-    if (lines.centre - 1.0).abs() > doubt {
+    // What a few fills did is not what is done fill after fill: the middle one of all has to lie there, too.
+    let middle = median(points.iter().map(|point| point.ratio)) - 1.0;
+    let mean = lines.centre - 1.0;
+    if mean.abs() > doubt && middle.abs() > doubt && middle.signum() == mean.signum() {
         let code = if lines.centre > 1.0 { "remark-log-doses-high" } else { "remark-log-doses-low" };
         answer.remark(Remark::new(code, Weight::Warn).value("mean", percent(lines.centre)));
     }

@@ -125,7 +125,7 @@ fn say(told: &mut Told, rows: &[DriftRow]) {
             .value("n", count(line.readings))
             .value("mean", row.value(line.mean))
             .value("week", row.value(line.slope.abs() * 7.0))
-            .value("doubt", row.value(2.0 * error * 7.0)),
+            .value("doubt", row.value(line.doubt().unwrap_or(0.0) * 7.0)),
     );
     let (scatter, slope) = (row.value(error * 7.0), row.value(line.slope.abs() * 7.0));
     answer.step(&formula::LOG_DRIFT, &[("n", count(line.readings)), ("s(b)", scatter)], slope);

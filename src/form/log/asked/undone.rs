@@ -2,8 +2,8 @@
 
 use super::{Told, count};
 use crate::answer::{Fact, Remark, Weight};
+use crate::site::log::Current;
 use crate::site::log::questions::{Missed, TaskCount, missed, tasks, unticked};
-use crate::site::log::{Current, Task};
 
 /// So many shifts are listed one by one.
 const LISTED: usize = 100;
@@ -28,21 +28,25 @@ pub struct Undone {
 /// What was left undone at the ends of shifts. Of a shift that nobody ticked off nobody knows what was done: it is
 /// counted and listed as such, and none of its tasks counts as done.
 pub fn undone<'a>(fills: impl IntoIterator<Item = &'a Current> + Clone) -> Undone {
-    let asked = |one: &&Current| one.fill.checklist.tasks().iter().any(|(_, task)| *task != Task::NotAsked);
-    let fills_asked = fills.clone().into_iter().filter(asked).count();
-    let all = fills.clone().into_iter().count();
     let tasks = tasks(fills.clone()).to_vec();
+    let all = tasks.first().map_or(0, |task| task.done + task.not_done + task.not_asked);
     let mut shifts = missed(fills.clone());
     shifts.reverse();
-    let mut unticked = unticked(fills);
+    let mut unticked = unticked(fills.clone());
     unticked.reverse();
+    let asked = all - unticked.len();
     let most = tasks.iter().max_by_key(|task| task.not_done).filter(|task| task.not_done > 0);
-    let mut told = Told { fills: all, uncounted: all - fills_asked, ..Told::default() };
+    let mut told = Told { fills: fills.into_iter().count(), ..Told::default() };
     let said = match most {
-        _ if fills_asked == 0 => Remark::new("remark-log-undone-unasked", Weight::Assumed),
-        None => Remark::new("remark-log-undone-none", Weight::Assumed).value("n", count(fills_asked)),
+        _ if asked == 0 => Remark::new("remark-log-undone-unasked", Weight::Assumed),
+        None if shifts.is_empty() => {
+            Remark::new("remark-log-undone-none", Weight::Assumed).value("n", count(asked))
+        }
+        None => Remark::new("remark-log-undone-part", Weight::Assumed)
+            .value("n", count(asked))
+            .value("missed", count(shifts.len())),
         Some(most) => Remark::new("remark-log-undone", Weight::Assumed)
-            .value("n", count(fills_asked))
+            .value("n", count(asked))
             .value("missed", count(shifts.len()))
             .with("task", Fact::Key(format!("log-task-{}", most.task)))
             .value("times", count(most.not_done)),

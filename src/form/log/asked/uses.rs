@@ -43,6 +43,7 @@ pub fn uses<'a>(fills: impl IntoIterator<Item = &'a Current> + Clone, by: By) ->
         all.assumed += month.assumed;
         all.unknown += month.unknown;
         all.used += month.used;
+        all.compared += month.compared;
         all.compared_planned += month.compared_planned;
         all.compared_measured += month.compared_measured;
     }
@@ -66,7 +67,7 @@ pub fn uses<'a>(fills: impl IntoIterator<Item = &'a Current> + Clone, by: By) ->
                 Remark::new(code, Weight::Assumed)
                     .value("used", Value::new(all.used, Kind::Fill))
                     .value("fills", count(all.fills - all.unknown))
-                    .value("measured", count(all.fills - all.unknown - all.assumed))
+                    .value("measured", count(all.compared))
                     .value("off", Value::new(amount, Kind::Dose))
                     .value("share", Value::new(VolumeFraction::new(share.abs()), Kind::Percent)),
             );

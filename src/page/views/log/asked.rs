@@ -20,6 +20,10 @@ use yew::prelude::*;
 pub fn asked(seen: &Seen) -> Html {
     let filter = seen.draft.sought.filter();
     let fills: Vec<&Current> = filter.of(&seen.held.view.fills).collect();
+    // A shift is a machine's, whoever filled it with what.
+    let of_machine =
+        Filter { machine: filter.machine.clone(), month: filter.month.clone(), ..Filter::default() };
+    let shifts: Vec<&Current> = of_machine.of(&seen.held.view.fills).collect();
     // Every machine draws on the same shelf: no filter narrows it.
     let everything = Filter::default();
     let all: Vec<&Current> = everything.of(&seen.held.view.fills).collect();
@@ -30,7 +34,7 @@ pub fn asked(seen: &Seen) -> Html {
             { costs::costs(seen, &fills) }
             { shelf::shelf(seen, &all) }
             { drifts::drifts(seen, &fills) }
-            { undone::undone(seen, &fills) }
+            { undone::undone(seen, &shifts) }
         </>
     }
 }

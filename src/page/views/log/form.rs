@@ -1,10 +1,12 @@
 //! The form of a record: beside Fill's answer, by hand, and to correct one.
 
 use super::fields::{self, lack, number, pick, press, select, tick};
+use super::list::row_of;
+use super::shift::who;
 use super::{Seen, now};
 use crate::form::action::Shelf;
-use crate::form::log::{Base, DOSES, Draft, Entered, Lack, Reader, TANKS, filled, scale_unit, words};
-use crate::page::components::named;
+use crate::form::log::{Base, DOSES, Draft, Entered, Lack, Reader, TANKS, doubts, filled, scale_unit, words};
+use crate::page::components::{named, warnings};
 use crate::page::focus;
 use crate::page::keep::log_draft::change;
 use crate::page::log;
@@ -189,7 +191,9 @@ impl Form<'_> {
         place: fn(&mut Entered) -> &mut String,
     ) -> Html {
         let of = self.of;
-        let mut options = vec![(String::new(), self.shared.say("log-unknown-record"))];
+        // A fill is of some product; a machine and a floor may be forgotten.
+        let unchosen = if kind == Shelf::Product { "log-choose-product" } else { "log-unknown-record" };
+        let mut options = vec![(String::new(), self.shared.say(unchosen))];
         options.extend(named(self.shared, kind));
         if !options.iter().any(|(id, _)| **id == *old.id) {
             options.push((old.id.to_string(), old.name.to_string()));
@@ -199,6 +203,12 @@ impl Form<'_> {
         });
         let told = lack(self.shared, self.lacks, name, ("", ""));
         html! { <>{ list }if let Some(told) = told { <p class="mistake">{ told }</p> }</> }
+    }
+
+    /// What is written down and can hardly be so, or should not be cleaned with.
+    fn doubts(&self, result: &Result<Fill, Vec<Lack>>) -> Html {
+        let found = result.as_ref().map(|fill| doubts(&self.shared.typed, fill, self.shared.marks()));
+        html! { <div role="status">{ for found.iter().map(|found| warnings(self.shared, found)) }</div> }
     }
 
     /// When it was done, where that is not now.
@@ -291,6 +301,7 @@ fn by_hand(seen: &Seen) -> Html {
     let result = read(shared, &base, &draft.hand);
     let lacks = result.as_ref().err().cloned().unwrap_or_default();
     let form = Form { shared, entered: &draft.hand, lacks: &lacks, of: |draft| &mut draft.hand };
+    let doubt = form.doubts(&result);
     let record = {
         let words = words(&base.entered, &draft.hand, &draft.by);
         move || match &result {
@@ -313,6 +324,7 @@ fn by_hand(seen: &Seen) -> Html {
             <>
                 <p class="hint">{ shared.say("log-hand-hint") }</p>
                 { form.whole(&base) }
+                { doubt }
                 <div class="buttons">
                     { press(shared, "log-hand-record", record) }
                     { press(shared, "log-leave-form", leave) }
@@ -332,6 +344,7 @@ fn correction(seen: &Seen, one: &Current) -> Html {
         lacks.push(Lack::Why);
     }
     let form = Form { shared, entered: &draft.correction, lacks: &lacks, of: |draft| &mut draft.correction };
+    let doubt = form.doubts(&result);
     let said = words(&base.entered, &draft.correction, &draft.by);
     let unchanged = result.as_ref().is_ok_and(|fill| {
         changed(&base.fill, fill).is_empty()
@@ -371,6 +384,8 @@ fn correction(seen: &Seen, one: &Current) -> Html {
                 <p>{ super::told::title(shared, one) }</p>
                 <p class="hint">{ shared.say("log-correct-hint") }</p>
                 { form.whole(&base) }
+                { doubt }
+                { who(seen) }
                 { form.line("log-why", &draft.correction.why, false, |entered| &mut entered.why) }
                 if unchanged { <p class="hint">{ shared.say("log-nothing-new") }</p> }
                 <div class="buttons">
@@ -384,12 +399,13 @@ fn correction(seen: &Seen, one: &Current) -> Html {
     )
 }
 
+/// Closes the form and goes back to the row that it was about.
 fn close() {
     change(|draft| {
+        focus::soon(row_of(&draft.of));
         draft.of.clear();
         draft.correction = Entered::default();
     });
-    focus::soon("log-said".to_owned());
 }
 
 /// Opens the form that corrects a fill.

@@ -138,7 +138,12 @@ fn enter(id: &str) {
 }
 
 fn row_id(id: &Id) -> String {
-    format!("fill-{}-{}", id.device, id.number)
+    row_of(&id.to_string())
+}
+
+/// The id of the button of a fill's row, by its record `device/number`.
+pub fn row_of(record: &str) -> String {
+    format!("fill-{}", record.replace('/', "-"))
 }
 
 fn drawn(

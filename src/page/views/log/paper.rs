@@ -4,10 +4,11 @@ use super::{COLUMNS, Seen, cells, told};
 use crate::answer::Value;
 use crate::form::log::Sought;
 use crate::page::components::print_part;
+use crate::page::log::Held;
 use crate::page::shared::Shared;
 use crate::page::views::site::sheet;
-use crate::site::log::Current;
 use crate::site::log::questions::{By, Use, usage};
+use crate::site::log::{Current, Deviation, Task};
 use crate::units::Kind;
 use crate::words::Argument;
 use yew::prelude::*;
@@ -22,12 +23,13 @@ pub fn month(seen: &Seen) -> Html {
         <details class="more" id="log-paper">
             <summary>{ shared.say("log-paper") }</summary>
             <div class="buttons">{ print_part(shared, "log-print", "log") }</div>
-            <div data-part="log">{ paper(shared, sought, &seen.held.view.fills) }</div>
+            <div data-part="log">{ paper(shared, sought, &seen.held) }</div>
         </details>
     }
 }
 
-fn paper(shared: &Shared, sought: &Sought, fills: &[Current]) -> Html {
+fn paper(shared: &Shared, sought: &Sought, held: &Held) -> Html {
+    let (fills, heads) = (&held.view.fills, &held.heads);
     let filter = sought.filter();
     let counted: Vec<&Current> = filter.of(fills).collect();
     let shown: Vec<&Current> = fills.iter().filter(|one| filter.fits(one)).collect();
@@ -53,7 +55,9 @@ fn paper(shared: &Shared, sought: &Sought, fills: &[Current]) -> Html {
             <h2>{ shared.tell("log-paper-title", std::slice::from_ref(&month)) }</h2>
             if is_part { <p>{ shared.say("log-paper-part") }{ " " }{ only.join("; ") }</p> }
             { totals(shared, &counted) }
-            { crate::page::views::table(shared, "log-paper-table", &COLUMNS, shown.iter().map(|one| row(shared, one)).collect()) }
+            { crate::page::views::table(shared, "log-paper-table", &columns(), shown.iter().map(|one| row(shared, one)).collect()) }
+            <h3>{ shared.say("log-heads") }</h3>
+            <ul class="plain">{ for heads.iter().map(|end| html! { <li>{ format!("{}/{} {}", end.device, end.number, end.own) }</li> }) }</ul>
         </>
     };
     html! { <div class="flowing">{ sheet(shared, shared.tell("log-paper-title", &[month]), content) }</div> }
@@ -64,10 +68,11 @@ fn totals(shared: &Shared, fills: &[&Current]) -> Html {
         "log-column-product",
         "log-column-fills",
         "log-column-used",
-        "log-column-planned",
-        "log-column-share",
         "log-column-water",
         "log-column-uncounted",
+        "log-column-compared-planned",
+        "log-column-compared",
+        "log-column-share",
     ];
     let show = |volume| shared.show(Value::new(volume, Kind::Fill));
     let row = |one: &Use| {
@@ -76,10 +81,11 @@ fn totals(shared: &Shared, fills: &[&Current]) -> Html {
                 <th scope="row">{ &one.name }</th>
                 <td>{ one.fills }</td>
                 <td>{ show(one.used) }</td>
-                <td>{ show(one.planned) }</td>
-                <td>{ for one.ratio().map(|ratio| told::share(shared, ratio - 1.0)) }</td>
                 <td>{ show(one.water) }</td>
                 <td>{ one.unknown }</td>
+                <td>{ show(one.compared_planned) }</td>
+                <td>{ show(one.compared_measured) }</td>
+                <td>{ for one.ratio().map(|ratio| told::share(shared, ratio - 1.0)) }</td>
             </tr>
         }
     };
@@ -98,6 +104,35 @@ fn row(shared: &Shared, one: &Current) -> Html {
         <tr class={fill.struck.then_some("struck")}>
             <th scope="row">{ told::moment(&one.said) }if fill.struck { { " " }{ shared.say("log-struck") } }</th>
             { cells(one) }
+            <td>{ otherwise(shared, one) }</td>
         </tr>
     }
+}
+
+/// The columns of a fill on paper: those of the screen, and what was done otherwise.
+fn columns() -> Vec<&'static str> {
+    COLUMNS.into_iter().chain(["log-column-otherwise"]).collect()
+}
+
+/// What was done otherwise and why, what was left undone, and notes.
+fn otherwise(shared: &Shared, one: &Current) -> String {
+    let fill = &one.fill;
+    let deviation = match fill.deviation {
+        Deviation::None => String::new(),
+        other => shared.say(&format!("log-deviation-{}", other.code().replace('_', "-"))),
+    };
+    let undone: Vec<&str> = fill
+        .checklist
+        .tasks()
+        .into_iter()
+        .filter(|(_, task)| *task == Task::NotDone)
+        .map(|(code, _)| code)
+        .collect();
+    let undone = if undone.is_empty() {
+        String::new()
+    } else {
+        format!("{}: {}", shared.say("log-state-not-done"), told::tasks(shared, &undone))
+    };
+    let texts = [deviation, one.reason.to_string(), undone, one.notes.to_string()];
+    texts.into_iter().filter(|text| !text.is_empty()).collect::<Vec<_>>().join("; ")
 }

@@ -4,7 +4,7 @@ use super::fields::{lack, press, text_at};
 use super::form::{self, Form};
 use super::shift::{left_line, way};
 use super::{Props, day, now, told, waiting};
-use crate::answer::Value;
+use crate::answer::{Remark, Value};
 use crate::form::fill::{Fill as Asked, work};
 use crate::form::log::{
     Entered, Lack, Shown, left_undone, measured_remark, plan, planned_for, reading, words,
@@ -20,19 +20,41 @@ use crate::site::log::{Current, Deviation, Fill};
 use crate::units::{Kind, Volume};
 use crate::words::Argument;
 use gloo::timers::callback::Timeout;
+use std::cell::RefCell;
 use yew::prelude::*;
 
 /// So long the button rests after a fill was recorded, unless the answer changes: no second tap records it twice.
 const REST: u32 = 8_000;
+
+thread_local! {
+    /// What was recorded last in this tab, and when by [`log::lapsed`]: whoever looks at another view in between comes
+    /// back to a button that rests.
+    static LATEST: RefCell<Option<(Fill, f64)>> = const { RefCell::new(None) };
+}
+
+/// The plan that was just recorded, while the button still rests.
+fn just_recorded() -> Option<Fill> {
+    let (fill, at) = LATEST.with_borrow(Clone::clone)?;
+    (log::lapsed() - at < f64::from(REST)).then_some(fill)
+}
 
 /// The part below Fill's answer.
 #[component]
 pub fn Recording(props: &Props) -> Html {
     let shared = &props.shared;
     let (held, draft) = (use_log(), use_draft());
-    let rests = use_state(|| None::<Fill>);
+    let rests = use_state(just_recorded);
+    let warned = use_state(|| None::<(Fill, Remark)>);
     // Beside the state, which a second tap may come before: it counts once the view is drawn anew.
     let timer = use_mut_ref(|| None::<(Fill, Timeout)>);
+    {
+        let (rests, timer) = (rests.clone(), timer.clone());
+        use_effect_with((), move |()| {
+            if let Some(fill) = just_recorded() {
+                *timer.borrow_mut() = Some((fill, Timeout::new(REST, move || rests.set(None))));
+            }
+        });
+    }
     let failed = use_state(|| false);
     let here = planned_for(&shared.typed.ask);
     use_effect_with(draft.is_of_another(&here), |another| {
@@ -83,6 +105,7 @@ pub fn Recording(props: &Props) -> Html {
         .map(|(name, one)| (name, Argument::text(&*one.name)));
     let onclick = {
         let (rests, lacks, failed, planned) = (rests.clone(), lacks.clone(), failed.clone(), planned.clone());
+        let (warned, far) = (warned.clone(), far.clone());
         move |_: MouseEvent| {
             let rests_already = timer.borrow().as_ref().is_some_and(|(fill, _)| *fill == planned);
             if resting || rests_already {
@@ -93,6 +116,9 @@ pub fn Recording(props: &Props) -> Html {
                 return focus::on(lacks.first().map_or("log-details", Lack::at));
             };
             rests.set(Some(planned.clone()));
+            // What is in the tank is still in it.
+            warned.set(far.clone().map(|far| (planned.clone(), far)));
+            LATEST.set(Some((planned.clone(), log::lapsed())));
             let (wakes, timed) = (rests.clone(), timer.clone());
             let wake = Timeout::new(REST, move || {
                 timed.borrow_mut().take();
@@ -106,6 +132,7 @@ pub fn Recording(props: &Props) -> Html {
             });
         }
     };
+    let told_before = warned.as_ref().filter(|(of, _)| *of == planned).map(|(_, far)| far.clone());
     let form = Form { shared, entered: &draft.fill, lacks: &lacks, of: |draft| &mut draft.fill };
     let by = text_at(shared, "log-who", &draft.by, false, None, |draft| &mut draft.by);
     html! {
@@ -119,11 +146,14 @@ pub fn Recording(props: &Props) -> Html {
             <p id="log-said" class={state} role="status" tabindex="-1">{ heard }</p>
             { correct_it(shared, &held) }
             { waiting::waiting(shared, &held) }
-            { for far.map(|far| warnings(shared, &[far])) }
+            if !draft.by.trim().is_empty() {
+                <p class="hint">{ shared.tell("log-as", &[("who", Argument::text(draft.by.trim()))]) }</p>
+            }
+            { for far.or(told_before).map(|far| warnings(shared, &[far])) }
             // A tabindex of -1 on the fold itself would take its summary out of the tab order: the summary hangs below it.
             <details class="more">
                 <summary id="log-details">{ shared.say("log-details") }</summary>
-                <p>{ shared.tell("log-details-for", &goes_with) }</p>
+                <p>{ shared.tell(if resting { "log-details-next" } else { "log-details-for" }, &goes_with) }</p>
                 <p class="hint">{ shared.say("log-details-hint") }</p>
                 <div class="fields">
                     { by }
@@ -185,15 +215,19 @@ pub fn confirmed(shared: &Shared, held: &Held) -> String {
     let date = saved.when.get(..10).unwrap_or_default();
     let told = [
         ("time", Argument::text(told::clock(&saved.when))),
-        ("day", Argument::text(date)),
         ("number", Argument::number(saved.id.number as f64, saved.id.number.to_string())),
     ];
     let now = shared.typed.machine().map(|machine| machine.id.as_str()).unwrap_or_default();
-    let today = day().is_none_or(|today| today.to_string() == date);
+    let today = day().map(|today| today.to_string());
+    let is_today = |day: &str| today.as_deref().is_none_or(|today| today == day);
     match last(held) {
-        Some(one) if !today || *one.fill.machine.id != *now => {
+        // Of a fill of another day its own day is told, not the one on which it was written down.
+        Some(one)
+            if !is_today(date) || !is_today(&one.when.date.to_string()) || *one.fill.machine.id != *now =>
+        {
             let machine = ("machine", Argument::text(&*one.fill.machine.name));
-            shared.tell("log-recorded-other", &[&told[..], &[machine]].concat())
+            let day = ("day", Argument::text(one.when.date.to_string()));
+            shared.tell("log-recorded-other", &[&told[..], &[machine, day]].concat())
         }
         _ => shared.tell("log-recorded", &told),
     }

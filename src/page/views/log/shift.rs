@@ -1,5 +1,6 @@
 //! The end of the shift: five tasks for each machine that was filled, and what the last shift left undone.
 
+use super::fields::text_at;
 use super::{Seen, now, told};
 use crate::form::log::{Part as Tab, Shift, end_of_shift, late, left_undone};
 use crate::page::keep::log_draft::change;
@@ -25,6 +26,7 @@ pub fn shift(seen: &Seen) -> Html {
         <>
             <h2>{ shared.say("log-shift-today") }</h2>
             <p class="hint">{ shared.say("log-shift-hint") }</p>
+            if !(offered.is_empty() && late.is_empty()) { { who(seen) } }
             if offered.is_empty() { <p>{ shared.say("log-shift-none") }</p> }
             { for offered.iter().map(named) }
             if !late.is_empty() {
@@ -34,6 +36,11 @@ pub fn shift(seen: &Seen) -> Html {
             }
         </>
     }
+}
+
+/// Whose initials go with what is written down now.
+pub fn who(seen: &Seen) -> Html {
+    text_at(&seen.shared, "log-who", &seen.draft.by, false, None, |draft| &mut draft.by)
 }
 
 /// What the last shift of each machine left undone, and the way to tick it off.

@@ -9,7 +9,7 @@ use crate::page::shared::Shared;
 use crate::page::views::captioned;
 use crate::page::views::log::waiting::waiting;
 use crate::practice::{Made, Register, Shown, same, shown};
-use crate::site::log::{Attended, Lesson, Part, Words};
+use crate::site::log::{Attended, Id, Lesson, Part, Words};
 use crate::words::Argument;
 use std::rc::Rc;
 use yew::prelude::*;
@@ -80,7 +80,12 @@ pub fn Learned(props: &LearnedProps) -> Html {
             if !new.is_empty() && held.waiting.is_empty() { <div class="buttons">{ press(shared, "class-log", write) }</div> }
             <p class="hint">{ shared.say("class-log-hint") }</p>
             { waiting(shared, &held) }
-            { for (1..).zip(&people).map(|(n, who)| person(shared, n, who, &all, &written)) }
+            { for (1..).zip(people).map(|(n, who)| {
+                let shown: Vec<Shown> = all.iter().filter(|one| same(&one.initials, &who)).cloned().collect();
+                let of = written.iter().filter(|one| same(&one.who, &who));
+                let written: Vec<Id> = of.map(|one| one.id.clone()).collect();
+                html! { <Person shared={shared.clone()} {n} {who} {shown} {written} /> }
+            }) }
         </>
     }
 }
@@ -102,9 +107,21 @@ fn people(register: &Register, written: &[&Attended]) -> Vec<String> {
     people
 }
 
-fn person(shared: &Shared, n: usize, who: &str, all: &[Shown], written: &[&Attended]) -> Html {
+/// What is drawn of one person.
+#[derive(Properties, PartialEq)]
+struct PersonProps {
+    shared: Shared,
+    n: usize,
+    who: String,
+    shown: Vec<Shown>,
+    written: Vec<Id>,
+}
+
+#[component]
+fn Person(props: &PersonProps) -> Html {
+    let PersonProps { shared, n, who, shown, written } = props;
+    let asks = use_state(|| false);
     let columns = ["class-column-topic", "class-column-level", "class-column-date", "class-column-until"];
-    let own = all.iter().filter(|one| same(&one.initials, who));
     let row = |one: &Shown| {
         html! {
             <tr data-shown={one.topic.code()}>
@@ -115,29 +132,42 @@ fn person(shared: &Shared, n: usize, who: &str, all: &[Shown], written: &[&Atten
             </tr>
         }
     };
-    let rows: Vec<Html> = own.map(row).collect();
-    let named = [("who", Argument::text(who))];
+    let rows: Vec<Html> = shown.iter().map(row).collect();
+    let named = [("who", Argument::text(&**who)), ("n", count(shared, written.len()))];
     let remove = {
-        let own: Vec<_> =
-            written.iter().filter(|one| same(&one.who, who)).map(|one| one.id.clone()).collect();
-        let who = who.to_owned();
-        move |_: MouseEvent| {
+        let (own, who) = (written.clone(), who.clone());
+        move || {
             change(|held| Rc::make_mut(&mut held.register).remove(&who));
             for id in &own {
                 log::erase(id.clone(), vec![Part::Who], Words::default());
             }
         }
     };
+    let ask = |wanted: bool| {
+        let asks = asks.clone();
+        move || asks.set(wanted)
+    };
+    let onclick = {
+        // What is in the log is erased for good: that is asked first.
+        let (asks, remove, is_logged) = (asks.clone(), remove.clone(), !written.is_empty());
+        move |_: MouseEvent| if is_logged { asks.set(true) } else { remove() }
+    };
     html! {
-        <section data-person={who.to_owned()} aria-label={who.to_owned()}>
+        <section data-person={who.clone()} aria-label={who.clone()}>
             if rows.is_empty() {
                 <p>{ shared.tell("class-shown-nothing", &named) }</p>
             } else {
                 { captioned(shared, shared.tell("class-shown-by", &named), &columns, rows) }
             }
             <div class="buttons">
-                <button type="button" name={format!("class-{n}-remove")} onclick={remove}>{ shared.tell("class-remove", &named) }</button>
+                <button type="button" name={format!("class-{n}-remove")} {onclick}>{ shared.tell("class-remove", &named) }</button>
             </div>
+            if *asks {
+                <div class="remark" role="alert" data-remark="class-remove">
+                    <p>{ shared.tell("class-remove-warning", &named) }</p>
+                    <div class="buttons">{ press(shared, "class-remove-do", remove) }{ press(shared, "class-remove-leave", ask(false)) }</div>
+                </div>
+            }
         </section>
     }
 }

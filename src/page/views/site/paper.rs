@@ -25,13 +25,13 @@ pub fn paper(shared: &Shared) -> Html {
     html! {
         <section class="papers" aria-labelledby="papers">
             <h2 id="papers">{ shared.say("paper-heading") }</h2>
+            { text_field(shared, outside(shared)) }
             if let Some(standard) = standard {
                 <div class="fields">
                     { choose(shared, "paper-standard", Shelf::Standard) }
                     { choose(shared, "paper-measure", Shelf::Measure) }
                     { choose(shared, "paper-machine", Shelf::Machine) }
                 </div>
-                { text_field(shared, outside(shared)) }
                 { part(shared, "chart", "chart-print", "paper-chart", code::no_way_here(shared), || chart::chart(shared, standard)) }
                 { part(shared, "standard", "standard-print", "paper-sheet", None, || standard::sheet_of(shared, standard)) }
                 { part(shared, "labels", "labels-print", "paper-labels", None, || labels::labels(shared, standard)) }

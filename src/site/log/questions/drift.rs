@@ -2,6 +2,7 @@
 
 use crate::site::log::{Current, Scale};
 use crate::trade::calibration::{LineMistake, Point, fit_line};
+use crate::trade::student;
 
 /// How readings change with time.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -17,10 +18,15 @@ pub struct Drift {
 }
 
 impl Drift {
-    /// Whether the rise is more than twice its standard error. Common practice, no source: of readings that do not
-    /// wander, about one series in twenty seems to, and more where there are few.
+    /// How far the rise may be off by chance, 95 times in 100: `t × s(b)`, by Student's t with n − 2 degrees of freedom.
+    /// None for two readings. Source: [`student::SOURCE`].
+    pub fn doubt(&self) -> Option<f64> {
+        self.error.map(|error| student::bound(self.readings.saturating_sub(2)) * error)
+    }
+
+    /// Whether the rise is more than that. Of series that do not wander one in twenty seems to.
     pub fn is_clear(&self) -> bool {
-        self.error.is_some_and(|error| self.slope.abs() > 2.0 * error)
+        self.doubt().is_some_and(|doubt| self.slope.abs() > doubt)
     }
 }
 

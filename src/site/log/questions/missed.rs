@@ -44,26 +44,33 @@ pub struct TaskCount {
     pub not_asked: usize,
 }
 
-/// The fills after which something was left undone, and what.
+/// The [`shifts`] that were ticked off, each by its last fill, and of which a task was not done, or not ticked off
+/// with the others. By the last fill alone: what was done before the tank was filled again does not count.
+///
+/// * `fills`: by time.
 ///
 /// ```
-/// use brimline::site::log::{Checklist, Fill, Log, Stamp, Task, Words, current};
-/// use brimline::site::log::questions::{Filter, missed};
+/// use brimline::site::log::{Checklist, Fill, Log, Named, Stamp, Task, Words, current};
+/// use brimline::site::log::questions::missed;
 /// let stamp = Stamp { device: "station-1", when: "2026-03-07T18:30:00Z", random: [7; 32] };
 /// let mut log = Log::default();
-/// let checklist = Checklist { drain: Task::Done, squeegee: Task::NotDone, ..Checklist::default() };
-/// log.fill(&stamp, Fill { checklist, ..Fill::default() }, Words::default()).unwrap();
-/// assert_eq!(missed(Filter::default().of(&current(&log).fills))[0].tasks, ["squeegee"]);
+/// let done = Task::Done;
+/// let checklist = Checklist { drain: done, rinse: done, filters: done, brush: done, squeegee: Task::NotDone };
+/// let machine = Named::new("m1", "Scrubber");
+/// log.fill(&stamp, Fill { machine, checklist, ..Fill::default() }, Words::default()).unwrap();
+/// assert_eq!(missed(&current(&log).fills)[0].tasks, ["squeegee"]);
 /// ```
 pub fn missed<'a>(fills: impl IntoIterator<Item = &'a Current>) -> Vec<Missed> {
-    let undone = |list: &Checklist| -> Vec<&'static str> {
-        list.tasks().into_iter().filter(|(_, task)| *task == Task::NotDone).map(|(code, _)| code).collect()
+    let undone = |one: &Current| -> Vec<&'static str> {
+        let tasks = one.fill.checklist.tasks().into_iter();
+        tasks.filter(|(_, task)| *task != Task::Done).map(|(code, _)| code).collect()
     };
-    let all = fills.into_iter().map(|one| (one, undone(&one.fill.checklist)));
-    all.filter(|(_, tasks)| !tasks.is_empty()).map(|(one, tasks)| Missed::of(one, tasks)).collect()
+    let ticked = ends(fills).into_iter().filter(|one| one.fill.checklist != Checklist::default());
+    let all = ticked.map(|one| Missed::of(one, undone(one)));
+    all.filter(|one| !one.tasks.is_empty()).collect()
 }
 
-/// The [`shifts`] of which no fill has any tick, each by its last fill. Of a machine that is not known there are none.
+/// The [`shifts`] after whose last fill nobody ticked anything off. Of a machine that is not known there are none.
 ///
 /// * `fills`: by time.
 ///
@@ -77,15 +84,21 @@ pub fn missed<'a>(fills: impl IntoIterator<Item = &'a Current>) -> Vec<Missed> {
 /// assert_eq!(&*unticked(&current(&log).fills)[0].machine, "Scrubber");
 /// ```
 pub fn unticked<'a>(fills: impl IntoIterator<Item = &'a Current>) -> Vec<Missed> {
-    let is_blank = |one: &&Current| one.fill.checklist == Checklist::default();
-    let all = shifts(fills).into_iter().filter(|shift| shift.iter().all(is_blank));
-    all.filter_map(|shift| shift.last().map(|last| Missed::of(last, Vec::new()))).collect()
+    let blank = ends(fills).into_iter().filter(|one| one.fill.checklist == Checklist::default());
+    blank.map(|one| Missed::of(one, Vec::new())).collect()
 }
 
-/// How often each task was done, in the order in which they are done.
+/// The last fill of each shift, by time.
+fn ends<'a>(fills: impl IntoIterator<Item = &'a Current>) -> Vec<&'a Current> {
+    let mut ends: Vec<&Current> = shifts(fills).iter().filter_map(|shift| shift.last().copied()).collect();
+    ends.sort_by(|one, other| one.by_time(other));
+    ends
+}
+
+/// After how many shifts each task was done, in the order in which they are done.
 pub fn tasks<'a>(fills: impl IntoIterator<Item = &'a Current>) -> [TaskCount; 5] {
     let mut counts = Checklist::default().tasks().map(|(task, _)| TaskCount { task, ..TaskCount::default() });
-    for one in fills {
+    for one in ends(fills) {
         for (count, (_, task)) in counts.iter_mut().zip(one.fill.checklist.tasks()) {
             match task {
                 Task::Done => count.done += 1,

@@ -6,10 +6,15 @@ use crate::trade::calendar::Date;
 use crate::trade::stock::DAY;
 use crate::units::{Duration, Volume};
 
+/// So many days before the one that is asked about tell what a day uses: what was used long ago says nothing of
+/// tomorrow. Common practice, no source.
+pub const RECENT: i64 = 90;
+
 /// How long a stock lasts.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Supply {
-    /// What a mean day used, m³: from the day of the first fill to the day that was asked about, both included.
+    /// What a mean day used, m³: from the day of the first fill of the last [`RECENT`] days to the day that was asked
+    /// about, both included.
     pub daily: Volume,
     /// How many days that were.
     pub days: i64,
@@ -24,7 +29,7 @@ pub struct Supply {
 /// Why nobody can say how long a stock lasts.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum SupplyMistake {
-    /// No fill of known amount by that day.
+    /// No fill of known amount in the last [`RECENT`] days by that day.
     NoUse,
     /// Fills of more than one product are asked about: a stock is of one.
     Products,
@@ -73,7 +78,9 @@ pub fn supply<'a>(
 ) -> Result<Supply, SupplyMistake> {
     let (mut sum, mut assumed, mut unknown) = (Volume::ZERO, 0, 0);
     let (mut first, mut product): (Option<Date>, Option<&str>) = (None, None);
-    for one in fills.into_iter().filter(|one| one.when.date <= until) {
+    let from = until.days() - RECENT;
+    let is_recent = |one: &&Current| one.when.date <= until && one.when.date.days() > from;
+    for one in fills.into_iter().filter(is_recent) {
         let id = &*one.fill.product.id;
         if *product.get_or_insert(id) != id {
             return Err(SupplyMistake::Products);

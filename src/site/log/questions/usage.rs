@@ -45,6 +45,8 @@ pub struct Use {
     pub assumed: usize,
     /// Fills of which neither is known; no sum has them.
     pub unknown: usize,
+    /// Fills that have both.
+    pub compared: usize,
     /// Of the fills that have both: as planned, m³.
     pub compared_planned: Volume,
     /// Of the same fills: as measured, m³.
@@ -147,6 +149,7 @@ impl Use {
             None => self.unknown += 1,
         }
         if let (Some(planned), Some(measured)) = (planned, measured) {
+            self.compared += 1;
             self.compared_planned += planned;
             self.compared_measured += measured;
         }

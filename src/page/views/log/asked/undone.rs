@@ -72,8 +72,11 @@ pub fn undone(seen: &Seen, fills: &[&Current]) -> Html {
                     }
                 }
                 if !found.unticked.is_empty() {
-                    { table(shared, "ask-undone-unticked", &by_shift, unticked.collect()) }
-                    { more(shared, found.all_unticked - found.unticked.len()) }
+                    <details class="more">
+                        <summary>{ shared.say("ask-undone-unticked") }</summary>
+                        { table(shared, "ask-undone-unticked", &by_shift, unticked.collect()) }
+                        { more(shared, found.all_unticked - found.unticked.len()) }
+                    </details>
                 }
             </>
         },

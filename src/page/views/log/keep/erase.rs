@@ -3,6 +3,7 @@
 use super::super::fields::{press, text_at};
 use super::super::told;
 use super::KeepProps;
+use crate::page::keep::log_draft::change;
 use crate::page::log::{self, Trouble};
 use crate::site::log::{Id, Part, Words};
 use crate::words::Argument;
@@ -57,9 +58,10 @@ pub fn Erase(props: &KeepProps) -> Html {
         Found::Texts(of, texts) => {
             let told = [("n", told::count(shared, texts.len())), ("who", Argument::text(of.clone()))];
             let does = {
-                let (texts, found) = (texts.clone(), found.clone());
+                let (texts, found, of) = (texts.clone(), found.clone(), of.clone());
                 move || {
                     let n = texts.len();
+                    change(|draft| draft.forget(&of));
                     for (id, parts) in &texts {
                         log::erase(id.clone(), parts.clone(), Words::default());
                     }

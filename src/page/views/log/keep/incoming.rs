@@ -61,6 +61,7 @@ pub fn Taking(props: &KeepProps) -> Html {
         }
     };
     let taken = match &props.seen.held.taken {
+        Some(Ok(0)) => Some(shared.say("log-taken-mended")),
         Some(Ok(n)) => Some(shared.tell("log-taken", &[("n", told::count(shared, *n))])),
         Some(Err(trouble)) => Some(told::trouble(shared, trouble)),
         None => None,
@@ -132,7 +133,7 @@ fn compared(shared: &Shared, incoming: &Incoming, step: &UseStateHandle<Step>) -
             { flaws(shared, &incoming.flaws, incoming.more) }
             { conflicts(shared, &incoming.conflicts) }
             <div class="buttons">
-                if incoming.brings() { { press(shared, "log-take", take) } }
+                if incoming.brings() { { press(shared, if incoming.broken.is_some() { "log-take-broken" } else { "log-take" }, take) } }
                 { press(shared, "log-leave", leave) }
             </div>
         </div>
