@@ -1,6 +1,7 @@
 //! What scipy and fluids say of the same numbers.
 
 use brimline::trade::calibration::{DISCHARGE, Drain, Point, drain_time, fit_line, orifice_flow};
+use brimline::trade::student::bound;
 use brimline::units::{Area, Length, Quantity};
 use serde_json::Value;
 use std::process::Command;
