@@ -6,6 +6,7 @@ mod browser;
 mod lint;
 mod native;
 mod node;
+mod packages;
 mod python;
 mod tally;
 mod wasm;

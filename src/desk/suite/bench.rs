@@ -64,6 +64,7 @@ fn build_shift(places: &Places) -> Result<(), Fault> {
     let tools = Tools::of(places)?;
     tools.install()?;
     let mut cargo = Command::new("cargo");
+    build::same_everywhere(&mut cargo);
     cargo.args(["build", "--release", "--target", "wasm32-unknown-unknown", "--example", NAME]);
     child::step("Compiling the benchmark", cargo.current_dir(places.root()))?;
     let compiled = places.compiled().join("wasm32-unknown-unknown/release/examples").join(NAME);
