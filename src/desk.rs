@@ -36,7 +36,7 @@ Brimline's desk tool
       --no-build                         serve the last build as it is
       --page FOLDER                      serve this folder as it is
   cargo run -- test [--only PART ...]    install what the checks need and run them all, or these parts:
-                                         lint, native, wasm, browser, bench, reference
+                                         lint, native, wasm, browser, bench, twice, reference
   cargo run -- seal FOLDER               write the page, ready for any server, into a new or empty folder
   cargo run -- recompute FILE            work an answer saved from the page out again, and compare
   cargo run -- pack                      cut a build into chunks, precache, and seal the page into

@@ -120,11 +120,7 @@ test("the digests are right, and no file says on whose machine it was made", () 
   console.log(`${list.length} files; wasm ${sizes.join(", ")} bytes as it is, gzip, Brotli; SHA-256 of the list ${whole}`);
 });
 
-test("it is written anew over itself, the same to the last byte, and over nothing else", () => {
-  const before = readFileSync(join(OUT, "SHA256SUMS"), "utf8");
-  const again = desk("seal", OUT);
-  assert.equal(again.status, 0, again.stderr);
-  assert.equal(readFileSync(join(OUT, "SHA256SUMS"), "utf8"), before);
+test("it is written over nothing that this tool did not write", () => {
   const note = join(OUT, "notes.txt");
   writeFileSync(note, "mine");
   try {

@@ -1,7 +1,7 @@
 //! Whatever bytes come, the reader comes to an end and says something.
 
 use super::made::whole;
-use crate::faults::with_faults;
+use crate::faults::{times, with_faults};
 use brimline::number::Marks;
 use brimline::site::log::questions::{By, Filter, usage};
 use brimline::site::log::{Id, Log, When, csv, current, read, write};
@@ -52,6 +52,7 @@ fn pieces() -> impl Strategy<Value = Vec<String>> {
 fn the_reader_never_panics() {
     let (runs, other) = (Cell::new(0_usize), whole());
     let run = |cases, strategy: BoxedStrategy<Vec<u8>>| {
+        let cases = cases * times();
         let config = ProptestConfig { cases, failure_persistence: None, ..ProptestConfig::default() };
         let fed = |bytes: Vec<u8>| {
             runs.set(runs.get() + 1);
