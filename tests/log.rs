@@ -42,3 +42,5 @@ mod refused;
 mod speed;
 #[path = "log/table.rs"]
 mod table;
+#[path = "common/times.rs"]
+mod times;

@@ -1,7 +1,8 @@
 //! Whatever bytes come, the reader comes to an end and says something.
 
 use super::made::whole;
-use crate::faults::{times, with_faults};
+use crate::faults::with_faults;
+use crate::times::times;
 use brimline::number::Marks;
 use brimline::site::log::questions::{By, Filter, usage};
 use brimline::site::log::{Id, Log, When, csv, current, read, write};

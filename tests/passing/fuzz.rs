@@ -1,6 +1,7 @@
 //! Whatever bytes come, the readers come to an end and say something.
 
-use crate::faults::{times, with_faults};
+use crate::faults::with_faults;
+use crate::times::times;
 use brimline::site::passing::{Chain, Secret, backup, link, read, sign, verify, write};
 use brimline::site::{Site, demo};
 use proptest::prelude::*;

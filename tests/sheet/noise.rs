@@ -1,7 +1,7 @@
 //! Any text is read to its end, without a panic, and in a time that grows with its length.
 
 use super::layouts::{names, sheet};
-use crate::faults::times;
+use crate::times::times;
 use brimline::number::Marks;
 use brimline::site::Product;
 use brimline::site::sheet::{Sheet, Statements, read, take};
