@@ -3,16 +3,19 @@
 //! Native only. It knows nothing of floors or labels but by the core's own functions: it is the workbench
 //! around the page.
 
+mod bom;
 mod build;
 mod child;
 mod digest;
 mod fault;
 mod fingerprint;
+mod headers;
 mod lock;
 mod one_file;
 mod places;
 mod precache;
 mod recompute;
+mod seal;
 mod serve;
 mod shorten;
 mod split;
@@ -33,7 +36,8 @@ Brimline's desk tool
       --no-build                         serve the last build as it is
       --page FOLDER                      serve this folder as it is
   cargo run -- test [--only PART ...]    install what the checks need and run them all, or these parts:
-                                         lint, native, wasm, browser, bench, reference
+                                         lint, native, wasm, browser, bench, twice, reference
+  cargo run -- seal FOLDER               write the page, ready for any server, into a new or empty folder
   cargo run -- recompute FILE            work an answer saved from the page out again, and compare
   cargo run -- pack                      cut a build into chunks, precache, and seal the page into
                                          target/brimline.html (Trunk calls this)
@@ -64,6 +68,8 @@ fn dispatch(words: &[&str]) -> Result<ExitCode, Fault> {
         [] => serve::run(&[])?,
         ["serve", rest @ ..] => serve::run(rest)?,
         ["test", rest @ ..] => return suite::run(rest),
+        ["seal", folder] => seal::run(Path::new(folder))?,
+        ["seal", ..] => return Err(Fault::misuse("seal takes one folder.".to_owned())),
         ["recompute", file] => return Ok(recompute::run(Path::new(file))),
         ["recompute", ..] => return Err(Fault::misuse("recompute takes one file.".to_owned())),
         ["precache"] => precache::run(&Places::find()?, &places::staging()?)?,

@@ -44,3 +44,5 @@ mod refused;
 mod speed;
 #[path = "log/table.rs"]
 mod table;
+#[path = "common/times.rs"]
+mod times;

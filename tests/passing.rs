@@ -30,3 +30,5 @@ mod laws;
 mod libraries;
 #[path = "passing/links.rs"]
 mod links;
+#[path = "common/times.rs"]
+mod times;

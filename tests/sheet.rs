@@ -14,6 +14,8 @@ mod layouts;
 mod lines;
 #[path = "sheet/noise.rs"]
 mod noise;
+#[path = "common/times.rs"]
+mod times;
 #[path = "sheet/toxicity.rs"]
 mod toxicity;
 #[path = "sheet/whole.rs"]

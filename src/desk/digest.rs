@@ -20,12 +20,21 @@ impl Pieces {
 
     /// The digest in hexadecimal.
     pub fn hex(self) -> String {
-        self.0.finalize().iter().fold(String::new(), |mut text, byte| {
-            // Writing to a String cannot fail.
-            let _ = write!(text, "{byte:02x}");
-            text
-        })
+        written(&self.0.finalize())
     }
+}
+
+/// The digest of some bytes in hexadecimal, as `sha256sum` tells it.
+pub fn hex(bytes: &[u8]) -> String {
+    written(&Sha256::digest(bytes))
+}
+
+fn written(digest: &[u8]) -> String {
+    digest.iter().fold(String::new(), |mut text, byte| {
+        // Writing to a String cannot fail.
+        let _ = write!(text, "{byte:02x}");
+        text
+    })
 }
 
 /// The integrity text of a file, as `integrity="…"` and `fetch` take it.
@@ -35,7 +44,7 @@ pub fn integrity(bytes: &[u8]) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::{Pieces, integrity};
+    use super::{Pieces, hex, integrity};
 
     /// W3C Subresource Integrity, the digest of `alert('Hello, world.');`, here in SHA-256.
     #[test]
@@ -44,6 +53,12 @@ mod tests {
             integrity(b"alert('Hello, world.');"),
             "sha256-qznLcsROx4GACP2dm0UCKCzCG+HiZ1guq6ZZDob/Tng="
         );
+    }
+
+    /// FIPS 180-4's example “abc”, as NIST's CAVP publishes it.
+    #[test]
+    fn hexadecimal_as_published() {
+        assert_eq!(hex(b"abc"), "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
     }
 
     #[test]

@@ -99,7 +99,8 @@ fn assemble(frame: &str, style: &str, icon: &str, script: &str, chunks: &str) ->
     let (style, script) = (format!("\n{style}\n"), format!("\n{script}\n"));
     let policy = format!(
         "default-src 'none'; script-src '{}' 'wasm-unsafe-eval'; style-src '{}'; img-src data: blob:; \
-         connect-src data:; base-uri 'none'; form-action 'none'",
+         connect-src data:; base-uri 'none'; form-action 'none'; \
+         require-trusted-types-for 'script'; trusted-types 'none'",
         integrity(script.as_bytes()),
         integrity(style.as_bytes()),
     );

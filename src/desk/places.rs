@@ -56,6 +56,11 @@ impl Places {
         self.root.join("target/bench")
     }
 
+    /// Where the page is built a second time, to be compared.
+    pub fn twice(&self) -> PathBuf {
+        self.root.join("target/twice")
+    }
+
     /// Build tools installed by this tool; shared by all checkouts of this user.
     pub fn tools(&self) -> PathBuf {
         self.cache.join("tools")

@@ -13,9 +13,9 @@ use std::fs;
 use std::path::Path;
 
 /// The worker's source, relative to the checkout.
-const TEMPLATE: &str = "src/page/offline/worker.js";
+pub const TEMPLATE: &str = "src/page/offline/worker.js";
 /// The worker's name in a build. It is not in its own list: the browser keeps it by itself.
-const WORKER: &str = "worker.js";
+pub const WORKER: &str = "worker.js";
 /// What the template says where the version and the files go.
 const VERSION_MARK: &str = "__VERSION__";
 const FILES_MARK: &str = "/* __FILES__ */";
@@ -33,28 +33,35 @@ pub fn run(places: &Places, build: &Path) -> Result<(), Fault> {
     fs::write(&worker, seal(&template, &read(build)?)?).map_err(|error| Fault::file(&worker, &error))
 }
 
-/// All files of a build by their address on the page.
-fn read(build: &Path) -> Result<BTreeMap<String, Vec<u8>>, Fault> {
-    let mut pages = BTreeMap::new();
+/// All files of a build by their names.
+///
+/// # Errors
+/// When one cannot be read.
+pub fn read(build: &Path) -> Result<BTreeMap<String, Vec<u8>>, Fault> {
+    let mut found = BTreeMap::new();
     for (name, path) in files(build, build)? {
-        let bytes = fs::read(&path).map_err(|error| Fault::file(&path, &error))?;
-        match name.as_str() {
-            WORKER => {}
-            // Asked for by the folder's address; some servers redirect the other one, and a
-            // browser refuses a redirected answer from a worker.
-            "index.html" => drop(pages.insert("./".to_owned(), bytes)),
-            _ => drop(pages.insert(name, bytes)),
-        }
+        found.insert(name, fs::read(&path).map_err(|error| Fault::file(&path, &error))?);
     }
-    Ok(pages)
+    Ok(found)
 }
 
 /// The worker's text for these files.
-fn seal(template: &str, pages: &BTreeMap<String, Vec<u8>>) -> Result<String, Fault> {
+///
+/// # Errors
+/// When the template has no place for them.
+pub fn seal(template: &str, files: &BTreeMap<String, Vec<u8>>) -> Result<String, Fault> {
     let mut version = Pieces::default();
     version.add(WORKER, template.as_bytes());
     let mut list = String::new();
-    for (address, bytes) in pages {
+    // The frame is asked for by the folder's address; some servers redirect the other one, and a
+    // browser refuses a redirected answer from a worker.
+    let address = |name: &str| if name == "index.html" { "./".to_owned() } else { name.to_owned() };
+    let addressed: BTreeMap<String, &Vec<u8>> = files
+        .iter()
+        .filter(|(name, _)| *name != WORKER)
+        .map(|(name, bytes)| (address(name), bytes))
+        .collect();
+    for (address, bytes) in &addressed {
         version.add(address, bytes);
         // Writing to a String cannot fail.
         let _ = write!(list, "\n  {}: \"{}\",", quoted(address), integrity(bytes));
@@ -79,7 +86,7 @@ mod tests {
     const TEMPLATE: &str = "const V = \"__VERSION__\";\nconst F = {/* __FILES__ */};\n";
 
     fn pages(script: &str) -> BTreeMap<String, Vec<u8>> {
-        [("./", "page"), ("app.js", script)].map(|(name, text)| (name.to_owned(), text.into())).into()
+        [("index.html", "page"), ("app.js", script)].map(|(name, text)| (name.to_owned(), text.into())).into()
     }
 
     #[test]
@@ -87,6 +94,7 @@ mod tests {
         let worker = seal(TEMPLATE, &pages("alert('Hello, world.');")).expect("the template has its marks");
         let line = "\n  \"app.js\": \"sha256-qznLcsROx4GACP2dm0UCKCzCG+HiZ1guq6ZZDob/Tng=\",\n};";
         assert!(worker.contains(line), "{worker}");
+        assert!(worker.contains("\n  \"./\": \"sha256-"), "{worker}");
         assert!(!worker.contains("__"), "{worker}");
     }
 

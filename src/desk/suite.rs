@@ -7,8 +7,10 @@ mod figures;
 mod lint;
 mod native;
 mod node;
+mod packages;
 mod python;
 mod tally;
+mod twice;
 mod wasm;
 
 use super::fault::Fault;
@@ -30,13 +32,15 @@ enum Part {
     Browser,
     /// The shift plan and pH against the clock, a spreadsheet and other libraries.
     Bench,
+    /// The page built from two folders, which takes too long to be usual.
+    Twice,
     /// Only the comparisons with Python libraries, which `Native` runs too.
     Reference,
 }
 
 impl Part {
-    const ALL: [Self; 6] =
-        [Self::Lint, Self::Native, Self::Wasm, Self::Browser, Self::Bench, Self::Reference];
+    const ALL: [Self; 7] =
+        [Self::Lint, Self::Native, Self::Wasm, Self::Browser, Self::Bench, Self::Twice, Self::Reference];
     /// What runs when nothing is chosen, in this order.
     const USUAL: [Self; 5] = [Self::Lint, Self::Native, Self::Wasm, Self::Browser, Self::Bench];
 
@@ -47,6 +51,7 @@ impl Part {
             Self::Wasm => "wasm",
             Self::Browser => "browser",
             Self::Bench => "bench",
+            Self::Twice => "twice",
             Self::Reference => "reference",
         }
     }
@@ -58,6 +63,7 @@ impl Part {
             Self::Wasm => wasm::run(places),
             Self::Browser => browser::run(places),
             Self::Bench => bench::run(places),
+            Self::Twice => twice::run(places),
             Self::Reference => native::reference(places),
         }
     }
@@ -70,7 +76,7 @@ impl Part {
 pub fn run(words: &[&str]) -> Result<ExitCode, Fault> {
     let parts = understand(words)?;
     let places = Places::find()?;
-    if parts.contains(&Part::Browser) || parts.contains(&Part::Bench) {
+    if [Part::Browser, Part::Bench, Part::Twice].iter().any(|part| parts.contains(part)) {
         browser::keep_desk(&places)?;
     }
     figures::clear(&places)?;

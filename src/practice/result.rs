@@ -182,7 +182,8 @@ fn read(bytes: &[u8]) -> Option<Attempt> {
         marks: marks.iter().map(|one| Mark::of_byte(*one)).collect::<Option<_>>()?,
     };
     // What could not have been made is none: as many marks as are said, and initials without spaces around.
-    (marks.len() == usize::from(*count) && attempt.to_code().is_ok()).then_some(attempt)
+    let bare = attempt.initials.trim() == attempt.initials;
+    (bare && marks.len() == usize::from(*count) && attempt.to_code().is_ok()).then_some(attempt)
 }
 
 impl Mark {

@@ -292,7 +292,9 @@ fn settled(mistake: LabelMistake, system: System, depth: usize) -> LabelMistake 
 }
 
 fn read_once(text: &str, system: System) -> Result<Label, LabelMistake> {
-    if text.trim().is_empty() {
+    // Spaces behind a full stop would begin another statement.
+    let text = text.trim();
+    if text.is_empty() {
         return Err(LabelMistake::Empty);
     }
     if text.chars().count() > LONGEST {

@@ -8,6 +8,13 @@ import { settled, stageOfThisFile } from "./walk.mjs";
 
 const { open } = await stageOfThisFile();
 
+/** What the content policy refused on a page. The console says it too; here it is told of the state that did it. */
+const listen = (page) => page.addInitScript(() => {
+  window.refused = [];
+  addEventListener("securitypolicyviolation", ({ effectiveDirective, blockedURI, sample }) =>
+    window.refused.push(`refused: ${effectiveDirective} ${blockedURI} ${sample}`));
+});
+
 /** Width inside margins of 15 mm, CSS pixels of 1/96 in. */
 const A4 = Math.floor(((210 - 30) / 25.4) * 96);
 const LETTER = Math.floor((8.5 - 30 / 25.4) * 96);
@@ -25,7 +32,7 @@ const LOOKS = [
 
 for (const { name, view, lead } of STATES) {
   test(name, async () => {
-    const page = await open({ view });
+    const page = await open({ view, before: listen });
     await lead(page);
     const faults = [];
     const hold = async (where, checks) => {
@@ -41,6 +48,7 @@ for (const { name, view, lead } of STATES) {
     await page.setViewportSize({ width: 640, height: 800 });
     await page.evaluate(() => document.documentElement.style.setProperty("font-size", "36px"));
     await hold("text twice as large", [overflowing]);
+    faults.push(...(await page.evaluate(() => window.refused)));
     await page.context().close();
     assert.deepEqual(faults, []);
   });

@@ -2,6 +2,7 @@
 
 use super::made::whole;
 use crate::faults::with_faults;
+use crate::times::times;
 use brimline::number::Marks;
 use brimline::site::log::questions::{By, Filter, usage};
 use brimline::site::log::{Id, Log, When, csv, current, read, write};
@@ -52,6 +53,7 @@ fn pieces() -> impl Strategy<Value = Vec<String>> {
 fn the_reader_never_panics() {
     let (runs, other) = (Cell::new(0_usize), whole());
     let run = |cases, strategy: BoxedStrategy<Vec<u8>>| {
+        let cases = cases * times();
         let config = ProptestConfig { cases, failure_persistence: None, ..ProptestConfig::default() };
         let fed = |bytes: Vec<u8>| {
             runs.set(runs.get() + 1);

@@ -1,6 +1,7 @@
 //! Whatever bytes come, the readers come to an end and say something.
 
 use crate::faults::with_faults;
+use crate::times::times;
 use brimline::site::passing::{Chain, Secret, backup, link, read, sign, verify, write};
 use brimline::site::{Site, demo};
 use proptest::prelude::*;
@@ -76,6 +77,7 @@ fn small() -> Vec<u8> {
 fn no_reader_panics() {
     let runs = Cell::new(0_usize);
     let run = |cases, strategy: BoxedStrategy<Vec<u8>>| {
+        let cases = cases * times();
         let config = ProptestConfig { cases, failure_persistence: None, ..ProptestConfig::default() };
         let fed = |bytes: Vec<u8>| {
             runs.set(runs.get() + 1);

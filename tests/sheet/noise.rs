@@ -1,6 +1,7 @@
 //! Any text is read to its end, without a panic, and in a time that grows with its length.
 
 use super::layouts::{names, sheet};
+use crate::times::times;
 use brimline::number::Marks;
 use brimline::site::Product;
 use brimline::site::sheet::{Sheet, Statements, read, take};
@@ -67,7 +68,7 @@ fn texts_of_torn_pieces() {
     let statements = statements();
     let mut draw = fastrand::Rng::with_seed(20);
     let (mut runs, mut found) = (0_u32, 0_usize);
-    for _ in 0..12_000 {
+    for _ in 0..12_000 * times() {
         let text = drawn(&mut draw, 40);
         let sheet = read(&text, &statements);
         found += sheet.findings.len();
@@ -86,7 +87,7 @@ fn sheets_with_faults() {
     let mut runs = 0_u32;
     for name in names() {
         let whole: Vec<char> = sheet(&name).chars().collect();
-        for _ in 0..400 {
+        for _ in 0..400 * times() {
             let mut text = whole.clone();
             for _ in 0..draw.usize(1..12) {
                 if text.len() < 2 {

@@ -77,6 +77,7 @@ fn build_shift(places: &Places) -> Result<(), Fault> {
     let tools = Tools::of(places)?;
     tools.install()?;
     let mut cargo = Command::new("cargo");
+    build::same_everywhere(&mut cargo);
     cargo.args(["build", "--release", "--target", "wasm32-unknown-unknown"]);
     cargo.args(["--example", NAME, "--example", FLOOR]);
     child::step("Compiling the benchmarks", cargo.current_dir(places.root()))?;

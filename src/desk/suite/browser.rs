@@ -50,6 +50,7 @@ pub fn keep_desk(places: &Places) -> Result<(), Fault> {
     kept().map_err(|error| Fault::file(&copy, &error))
 }
 
-fn desk(places: &Places) -> PathBuf {
+/// That copy.
+pub fn desk(places: &Places) -> PathBuf {
     places.browser().join(format!("brimline{}", env::consts::EXE_SUFFIX))
 }

@@ -1,5 +1,6 @@
-//! Formatting, clippy and documentation, on this machine's target and on the browser's.
+//! Formatting, clippy and documentation, on this machine's target and on the browser's; and what Cargo brings in.
 
+use super::packages;
 use super::tally::Tally;
 use crate::desk::child;
 use crate::desk::fault::Fault;
@@ -34,5 +35,6 @@ pub fn run(places: &Places) -> Result<Tally, Fault> {
         println!("{}", if well { "    passed" } else { "    FAILED" });
         sum += Tally::one(well);
     }
+    sum += packages::run(places)?;
     Ok(sum)
 }

@@ -41,10 +41,16 @@ function acceptUpdate(registration) {
   registration.waiting.postMessage("use-new-version");
 }
 
+// Text becomes script nowhere in this page but here, and here it is always the same: the policy can be made once.
+function workerAddress() {
+  const policy = window.trustedTypes?.createPolicy("brimline", { createScriptURL: () => "./worker.js" });
+  return policy?.createScriptURL("") ?? "./worker.js";
+}
+
 async function keepOffline() {
   // Missing where the address is neither https nor this machine: the page then needs its server.
   if (!("serviceWorker" in navigator)) return;
-  const registration = await navigator.serviceWorker.register("./worker.js", { updateViaCache: "none" });
+  const registration = await navigator.serviceWorker.register(workerAddress(), { updateViaCache: "none" });
   registration.addEventListener("updatefound", () => watch(registration));
   watch(registration);
   if (registration.waiting && registration.active) announceUpdate();

@@ -1,6 +1,6 @@
 //! A server on a free port, asked over the wire as a browser does.
 
-use super::POLICY;
+use crate::desk::headers::POLICY;
 use crate::desk::serve::{listen, open};
 use std::fs;
 use std::io::{Read, Write};
