@@ -202,6 +202,8 @@ test("a session goes by link to a phone without a network, and its code comes ba
   await teaching.locator('[data-logged="1"]').waitFor();
   assert.deepEqual(await teaching.locator("[data-shown]").evaluateAll((rows) => rows.map((row) => row.dataset.shown)), shown);
   await press(teaching, "class-1-remove");
+  assert.match(await teaching.locator('[data-remark="class-remove"]').innerText(), /for good/, "it is asked first");
+  await press(teaching, "class-remove-do");
   await teaching.locator('[data-person="QZ"]').waitFor({ state: "detached" });
   await teaching.waitForFunction(() => !document.querySelector("[data-logged]")?.dataset.logged.match(/[1-9]/));
   assert.equal((await records(teaching))[0].words?.who?.text ?? "", "", "erased on request");
