@@ -3,7 +3,7 @@
 use super::run::Run;
 use super::session::{Session, SessionMistake};
 use super::topic::{Level, Topic};
-use super::{Register, Stock};
+use super::{Numbers, Register, Stock};
 use crate::coded::coded;
 use crate::document::document;
 
@@ -14,6 +14,8 @@ coded! {
         /// Practise.
         #[default]
         Practise = "practise",
+        /// Play with numbers.
+        Numbers = "numbers",
         /// Hand a session out.
         HandOut = "hand-out",
         /// What a class did.
@@ -34,6 +36,8 @@ document! {
         count: String = "10".into(),
         /// The number that the exercises are drawn by, as typed; none draws one.
         seed: String,
+        /// The numbers that are played with.
+        numbers: Numbers,
         /// The session under way.
         run: Run,
         /// The sessions that were handed out, the latest last.

@@ -230,6 +230,7 @@ practice-about = Tasks from your own machines, products and floors. Nothing that
 practice-governs = This is practice. At work the label, its SDS, the rules of your site and trained people decide.
 practice-parts = What to do here
 practice-practise = Practise
+practice-numbers = See the numbers
 practice-hand-out = Hand out
 practice-class = Class results
 practice-choose-heading = Choose what to practise
@@ -270,6 +271,67 @@ practice-drawing = A cup with { $dose } of product, one step is { $step }. Besid
 practice-drawing-cup = Product
 practice-picture-ratio = This is 1 to { $ratio }. The layer at the bottom of the tank is all the product in it.
 practice-picture-half = One step of your cup is { $step }. Half a step less gives 1 to { $less }. Half a step more gives 1 to { $more }.
+
+## See the numbers
+
+numbers-about = Change a number and see what it does. It changes nothing else.
+numbers-mix = A ratio in a tank
+numbers-machine = Tank of
+numbers-own = My own number
+numbers-tank = The tank holds
+numbers-level = How full it is
+numbers-parts = Ratio
+numbers-parts-hint = Parts of water to 1 part of product. Type 64 or 1:64.
+numbers-usual = Usual ratios
+numbers-slider = Slide the ratio:
+numbers-ratio = 1 to { $n }
+numbers-measure = Measure
+numbers-step = One step of the cup
+numbers-none = There is no picture yet. Fix the number that is marked above.
+numbers-to-scale = To one scale: the tank and the product, each as a cube from the front. The dark layer in the tank is the same product.
+numbers-enlarged = The cup again, large, with its steps. The band is half a step up and down.
+numbers-count = { $n ->
+    [one] The nearest step is { $n } step of { $step }, which is { $rounded }. That makes 1 to { $ratio }.
+   *[other] The nearest step is { $n } steps of { $step }, which is { $rounded }. That makes 1 to { $ratio }.
+ }
+numbers-half = What half a step does
+numbers-less = Half a step less
+numbers-asked = As asked for
+numbers-nearest = The nearest step
+numbers-more = Half a step more
+numbers-column-pour = You pour
+numbers-column-product = Product
+numbers-column-ratio = Ratio
+numbers-column-off = Off by
+numbers-drawing-scale = A tank of { $tank } as a cube { $tank_edge } wide, filled to { $total }. Beside it the { $dose } of product in it as a cube { $dose_edge } wide. Both are drawn to one scale.
+remark-numbers-coarse = Half a step of this cup is as much as all the product. Choose a finer measure or a fuller tank.
+numbers-film = The film on a floor
+numbers-laid = How you set it
+numbers-laid-rate = I know how much I lay down
+numbers-laid-setting = By a flow setting
+numbers-rate = What you lay down
+numbers-setting = Setting of
+numbers-setting-of = { $machine }, setting { $n }
+numbers-flow = Flow
+numbers-speed = Speed
+numbers-path = Path width
+numbers-overlap = Overlap
+numbers-film-scale = A tile from the side, and a sheet of paper beside it. Up is drawn { $times } times as large as across.
+numbers-film-assumed = This is the film as it is laid down, even all over. A real floor has more in its joints and low spots. A sheet of office paper is taken as 0.1 mm thick and a tile as 12 in or 30 cm wide: common practice, no source. The weight is that of water at 20 °C, 998 g a liter.
+numbers-tile-is = tile { $edge } wide
+numbers-paper = paper
+numbers-drawing-film = A tile { $edge } wide from the side with a film { $thick } thick on it. Beside it a sheet of paper { $paper } thick. Up is drawn { $times } times as large as across.
+figure-numbers-total = Mix in the tank
+figure-numbers-water = Water in it
+figure-numbers-dose = Product in it
+figure-numbers-tank-edge = Edge of the tank as a cube
+figure-numbers-dose-edge = Edge of the product as a cube
+figure-numbers-rate = Laid down
+figure-numbers-thickness = How thick it lies
+figure-numbers-weight = What it weighs
+figure-numbers-tile = On one tile
+figure-numbers-sheets = Sheets of paper as thick
+formula-film-mass = Weight w of the film on each area, from what is laid down and the density ρ of water
 
 ## The result
 
