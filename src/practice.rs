@@ -46,7 +46,7 @@ pub use draw::Draw;
 pub use exercise::{Amount, Exercise, Fact, Key, Reason, Said, make};
 pub use judge::{Reply, Verdict, judge};
 pub use numbers::{Film, Input, Laid, Mix, MixWay, Numbers, SHEET, SLIDER, Seen, USUAL_PARTS, tile};
-pub use picture::Picture;
+pub use picture::{Bottles, Fill, Foam, Picture, Range, Rates, Scales, State, Strip, Tanks, Ticket, Wear};
 pub use ready::Ready;
 pub use register::{Made, Refused, Register, Shown};
 pub use result::{Attempt, CodeMistake, Mark, Tries};
@@ -69,6 +69,8 @@ pub fn word_keys() -> impl Iterator<Item = String> {
     let parts = Part::ALL.iter().map(|one| format!("practice-{}", one.code()));
     let laid = Laid::ALL.iter().map(|one| format!("numbers-laid-{}", one.code()));
     let fields = Input::ALL.iter().map(|one| one.name().to_owned());
+    let states =
+        ["before", "topped", "found", "drained", "rescued"].map(|one| format!("practice-state-{one}"));
     let tries = Tries::ALL.iter().map(|one| format!("practice-tries-{}", one.code()));
     topics
         .chain(levels)
@@ -80,4 +82,5 @@ pub fn word_keys() -> impl Iterator<Item = String> {
         .chain(made)
         .chain(laid)
         .chain(fields)
+        .chain(states)
 }

@@ -1,6 +1,6 @@
 //! What a ratio is in a tank and in a cup, and what half a step of the cup does to it.
 
-use super::super::Picture;
+use super::super::Fill;
 use super::{Input, Numbers};
 use crate::answer::{Remark, Value, Weight};
 use crate::form::{Outcome, What, names};
@@ -27,7 +27,7 @@ pub struct Way {
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Mix {
     /// The cup and the tank.
-    pub picture: Picture,
+    pub picture: Fill,
     /// Whole steps of the cup that come nearest.
     pub steps: f64,
     /// Half a step less, as asked for, the nearest step, half a step more.
@@ -66,16 +66,7 @@ pub(super) fn work(numbers: &Numbers, out: &mut Outcome, marks: Marks) -> Option
     };
     let ways = [way(dose - half), way(dose), way(rounded.dose), way(dose + half)];
     let cup = unit(&numbers.step.unit).filter(|one| one.dimension == Dimension::Volume)?;
-    let picture = Picture {
-        tank: tank.si(),
-        total: total.si(),
-        dose: dose.si(),
-        step: step.si(),
-        unit: cup.code,
-        ratio: parts,
-        less: ways[0].ratio,
-        more: ways[3].ratio,
-    };
+    let picture = Fill::of([tank, total, dose, step].map(Quantity::si), cup.code, None)?;
     let (tank_edge, dose_edge) = (edge(tank.si()), edge(dose.si()));
     Some(Mix { picture, steps: rounded.count, ways, tank_edge, dose_edge })
 }

@@ -333,6 +333,41 @@ figure-numbers-tile = On one tile
 figure-numbers-sheets = Sheets of paper as thick
 formula-film-mass = Weight w of the film on each area, from what is laid down and the density ρ of water
 
+practice-picture-tanks = The dark layer is all the product in the tank.
+practice-picture-rates = A bar for each setting, by its number. The right one is the lowest that ends in the band. None is right when no bar does.
+practice-picture-mix = All the mix for the area, as one strip.
+practice-picture-strip = The mix from the first to the last. A line with a number stands where you fill the tank.
+practice-picture-range = What the label allows, from none to more. The dashed line is what the task asks for, if it asks for an end.
+practice-picture-scales = Both sides show the same amount.
+practice-picture-wear = What the label warns of, and what you wear against it.
+practice-picture-foam = Foam must not get into a vacuum. Test what nobody has tested.
+practice-state-before = before
+practice-state-topped = topped up
+practice-state-found = as found
+practice-state-drained = drained
+practice-state-rescued = put right
+practice-drawing-state = { $when }: { $mix } with { $product } of product in it
+practice-drawing-tanks = A tank of { $tank }, step by step. { $states }.
+practice-drawing-mix = A strip of { $total } of mix for one area.
+practice-drawing-strip = { $n ->
+    [one] A strip of { $total } of mix, by area: { $areas }. It takes { $n } fill of the tank.
+   *[other] A strip of { $total } of mix, by area: { $areas }. It takes { $n } fills of the tank.
+ }
+practice-drawing-range = A bar of what the label allows: { $range }.
+practice-drawing-range-asked = A bar of what the label allows: { $range }. The task asks for { $asked }.
+practice-drawing-scales = One line with two scales: { $from } above is { $to } below.
+practice-drawing-bottles = Two bottles with a bar between them: { $a } and { $b }.
+practice-drawing-shaken = Two bottles after shaking. At once the foam is { $first } high, after a minute { $later }. A dashed line stands at { $limit }.
+practice-drawing-foam-none = A tank without foam.
+practice-drawing-foam-no-vacuum = A tank that can foam, and no vacuum above it.
+practice-drawing-foam-unknown = A tank that may foam. The hose above it leads to the motor of the vacuum.
+practice-drawing-foam-vacuum = A tank full of foam. The foam goes up the hose to the motor of the vacuum.
+practice-foam-at-once = at once
+practice-foam-after = after 1 min
+practice-foam-motor = motor
+practice-foam-tank = tank
+practice-ticket-should = This should read: { $line }
+
 ## The result
 
 practice-result = Your result
