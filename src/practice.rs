@@ -39,6 +39,7 @@ mod run;
 mod session;
 mod stock;
 mod topic;
+mod whole;
 
 pub use class::{Class, ClassMistake, Standing, Taken};
 pub use desk::{Desk, DeskMistake, Part};
@@ -52,9 +53,10 @@ pub use register::{Made, Refused, Register, Shown};
 pub use result::{Attempt, CodeMistake, Mark, Tries};
 pub use road::{Harm, Led, Road, Way};
 pub use run::{Given, Run};
-pub use session::{MOST_EXERCISES, Session, SessionMistake};
+pub use session::{Session, SessionMistake};
 pub use stock::Stock;
 pub use topic::{Lack, Level, Topic};
+pub use whole::whole;
 
 /// The word keys that are put together here.
 pub fn word_keys() -> impl Iterator<Item = String> {

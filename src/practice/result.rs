@@ -15,9 +15,10 @@
 //!
 //! Nothing in it is secret and nothing proves who wrote it.
 
-use super::{MOST_EXERCISES, Way};
+use super::Way;
 use crate::coded::coded;
 use crate::document::shaped as document;
+use crate::limits;
 use crate::trade::calendar::Date;
 use bech32::primitives::decode::CheckedHrpstring;
 use bech32::{Bech32m, Hrp};
@@ -134,7 +135,7 @@ impl Attempt {
         let day = Date::read(&self.date).and_then(|date| u16::try_from(date.days() - FIRST_DAY).ok());
         let day = day.ok_or(CodeMistake::Day)?;
         let count = u8::try_from(self.marks.len()).unwrap_or(u8::MAX);
-        if count == 0 || u32::from(count) > MOST_EXERCISES {
+        if limits::TASKS.check_si(f64::from(count)).is_err() {
             return Err(CodeMistake::Marks);
         }
         let mut bytes = vec![VERSION];

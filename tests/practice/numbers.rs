@@ -34,10 +34,9 @@ fn unit(code: &str) -> Exact {
         "gal_imp" => imperial,
         "floz_imp" => imperial / 160,
         "l" => exact(1, 1_000),
-        "ml" => exact(1, 1_000_000),
         "gal_us_per_1000ft2" => gallon / (square_foot * 1_000),
         "gal_imp_per_1000ft2" => imperial / (square_foot * 1_000),
-        "ml_per_m2" => exact(1, 1_000_000),
+        "ml" | "ml_per_m2" => exact(1, 1_000_000),
         _ => panic!("{code} stands in no table here"),
     }
 }

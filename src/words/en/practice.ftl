@@ -18,7 +18,7 @@ practice-level-first-is = One step and easy numbers. The label is explained.
 practice-level-second = Level 2
 practice-level-second-is = The label as printed, part fills and mixed units.
 practice-level-third = Level 3
-practice-level-third-is = Ranges, machine limits, mixed rests and imperial units.
+practice-level-third-is = A range to choose from. Limits of the machine. A rest in the tank. Imperial units.
 
 ## What is missing for a topic
 
@@ -210,7 +210,7 @@ practice-made-product-first = Product went in before water
 ## Sessions and their codes
 
 practice-session-no-topic = Choose a topic first.
-practice-session-count = Choose 1 to 30 tasks.
+practice-session-count = That number of tasks does not fit. Choose fewer.
 practice-session-lacks = One topic cannot be made from your records. Take it out or add what it needs.
 practice-session-fewer = There are not that many different tasks. Choose fewer, or more topics.
 practice-session-link = The session does not fit in a code. Choose fewer topics, or hand it out on paper.
@@ -220,7 +220,7 @@ practice-code-initials = Type your initials, four letters at most.
 practice-code-day = Type the day as year-month-day.
 practice-code-session = This result belongs to no session.
 practice-code-marks = There is nothing to hand in yet.
-practice-class-other = This result is from another session.
+practice-class-other = This result is not from this session.
 practice-class-twice = This result is in the list.
 
 ## The page
@@ -468,8 +468,8 @@ class-column-level = Level
 class-column-until = Holds until
 class-shown = Who has shown what
 class-shown-hint = A topic counts when all its tasks were right, at the first or second try, in the latest session that asked for it. That is a habit of trainers, not a rule with a source. It is no licence: you say who may work alone. People are told apart by their initials alone.
-class-months = It holds for so many months
-class-months-wrong = Type whole months from 1 to 120. Until then no end is shown.
+class-months = How many months it holds
+class-months-wrong = Until then no end is shown.
 class-until-unknown = Not known
 class-shown-by = Shown by { $who }
 class-shown-nothing = { $who } has shown no whole topic yet.

@@ -2,11 +2,12 @@
 
 use super::count;
 use crate::answer::Value;
+use crate::limits;
 use crate::page::components::Typing;
 use crate::page::keep::practice::change;
 use crate::page::shared::Shared;
 use crate::page::views::{captioned, table};
-use crate::practice::{Attempt, Class, Exercise, Made, Register, Shown, Tries};
+use crate::practice::{Attempt, Class, Exercise, Made, Register, Shown, Tries, whole};
 use crate::units::{Kind, VolumeFraction};
 use crate::words::Argument;
 use std::rc::Rc;
@@ -87,13 +88,17 @@ pub fn shown(shared: &Shared, register: &Register, made: &[Made]) -> Html {
         return Html::default();
     }
     let all = register.shown(made);
-    let wrong = register.holds_for().is_none().then(|| shared.say("class-months-wrong"));
+    let label = shared.say("class-months");
+    let wrong = whole(&register.months, &limits::MONTHS, shared.marks()).err().map(|what| {
+        let told = shared.words.trouble(&what, &label, None, (&register.months, "one"));
+        format!("{told} {}", shared.say("class-months-wrong"))
+    });
     let oninput = |text| change(|held| Rc::make_mut(&mut held.register).months = text);
     html! {
         <>
             <h3>{ shared.say("class-shown") }</h3>
             <p>{ shared.say("class-shown-hint") }</p>
-            <Typing id="class-months" label={shared.say("class-months")} mistake={wrong} number=true value={register.months.clone()} {oninput} />
+            <Typing id="class-months" {label} mistake={wrong} number=true value={register.months.clone()} {oninput} />
             { for (1..).zip(&people).map(|(n, who)| person(shared, n, who, &all)) }
         </>
     }
