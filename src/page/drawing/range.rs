@@ -16,7 +16,8 @@ pub fn range(shared: &Shared, drawn: &Range, system: System) -> Html {
     let show = |value: Value| shared.words.value(value, system);
     let x = |si: f64| LEFT + WIDTH * si / (drawn.high.si * 1.25);
     let (low, high) = (x(drawn.low.si), x(drawn.high.si));
-    let text = if drawn.low == drawn.high {
+    let is_point = drawn.low == drawn.high;
+    let text = if is_point {
         show(drawn.low)
     } else {
         format!("{} – {}", shared.words.bare(drawn.low, system), show(drawn.high))
@@ -33,7 +34,7 @@ pub fn range(shared: &Shared, drawn: &Range, system: System) -> Html {
             <path class="vessel" d={format!("M{LEFT} {AXIS}H{}M{LEFT} {}v16", LEFT + WIDTH, AXIS - 8.0)} />
             { for drawn.asked.map(|one| html! { <path class="pointer" d={format!("M{0} 32V{1}", x(one.si), AXIS + 10.0)} /> }) }
             <text x={LEFT.to_string()} y={(AXIS + 28.0).to_string()}>{ "0" }</text>
-            { for asked.zip(drawn.asked).map(|(text, one)| html! {
+            { for asked.zip(drawn.asked).filter(|_| !is_point).map(|(text, one)| html! {
                 <text x={x(one.si).clamp(60.0, 220.0).to_string()} y={(AXIS + 28.0).to_string()} text-anchor="middle">{ text }</text>
             }) }
         </svg>

@@ -25,14 +25,15 @@ pub fn scales(shared: &Shared, drawn: &Scales) -> Html {
             <text x={at.min(200.0).to_string()} y="20" text-anchor="middle" font-weight="700">{ above }</text>
             <text x={at.min(200.0).to_string()} y="154" text-anchor="middle" font-weight="700">{ below }</text>
             <path class="vessel" d={format!("M{LEFT} {LINE}H{}", LEFT + WIDTH)} />
-            { for [(from, -1.0), (to, 1.0)].map(|(unit, side)| scale(shared, unit, end, side)) }
+            { for [(from, -1.0), (to, 1.0)].map(|(unit, side)| scale(shared, unit, (end, at), side)) }
             <path class="pointer" d={format!("M{at} 28V{}", 136.0)} />
         </svg>
     }
 }
 
-/// The marks of one scale with their numbers, above the line (-1) or below it (1).
-fn scale(shared: &Shared, unit: &Unit, end: f64, side: f64) -> Html {
+/// The marks of one scale with their numbers, above the line (-1) or below it (1). A number that the amount's own line
+/// would cross is left out.
+fn scale(shared: &Shared, unit: &Unit, (end, at): (f64, f64), side: f64) -> Html {
     let most = unit.from_si(end);
     let step = step_for(most);
     let marks =
@@ -44,7 +45,7 @@ fn scale(shared: &Shared, unit: &Unit, end: f64, side: f64) -> Html {
             html! {
                 <>
                     <path class="mark" d={format!("M{x:.1} {LINE}v{}", 12.0 * side)} />
-                    <text x={format!("{x:.1}")} y={text_at.to_string()} text-anchor="middle">{ number::write(mark, 4, shared.marks()) }</text>
+                    if (x - at).abs() > 16.0 { <text x={format!("{x:.1}")} y={text_at.to_string()} text-anchor="middle">{ number::write(mark, 4, shared.marks()) }</text> }
                 </>
             }
         }) }

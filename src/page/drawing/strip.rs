@@ -47,7 +47,7 @@ pub fn strip(shared: &Shared, drawn: &Strip, system: System) -> Html {
             }) }
             <path class="line" d={ticks} />
             if starts.len() <= NUMBERED { { for starts.iter().enumerate().map(|(index, at)| html! {
-                <text x={format!("{:.1}", x(*at) + 1.0)} y={(TOP - 12.0).to_string()}>{ index + 1 }</text>
+                <text x={format!("{:.1}", (x(*at) + 1.0).min(LEFT + WIDTH - 18.0))} y={(TOP - 12.0).to_string()}>{ index + 1 }</text>
             }) } }
             <text x={(LEFT + WIDTH).to_string()} y={(bottom + 22.0).to_string()} text-anchor="end" font-weight="700">{ fill(total) }</text>
         </svg>

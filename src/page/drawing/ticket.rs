@@ -13,7 +13,7 @@ pub fn ticket(shared: &Shared, drawn: &Ticket) -> Html {
         html! {
             <li data-wrong={should.map(|_| "")}>
                 if let Some(should) = should {
-                    <s>{ text }</s>
+                    <s>{ text }</s><br />
                     <strong>{ shared.tell("practice-ticket-should", &[("line", Argument::text(shared.words.said(should)))]) }</strong>
                 } else { { text } }
             </li>

@@ -8,7 +8,7 @@ use yew::prelude::*;
 /// The pictograms with their names, the signal word, and a line for each thing to wear.
 pub fn wear(shared: &Shared, drawn: &Wear) -> Html {
     html! {
-        <div class="wears">
+        <div class="fields">
             <div>
                 { for drawn.pictograms.iter().map(|one| pictogram(*one, shared.say(one.key()))) }
                 <p><strong>{ shared.say(drawn.signal) }</strong></p>

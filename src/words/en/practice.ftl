@@ -333,13 +333,15 @@ figure-numbers-tile = On one tile
 figure-numbers-sheets = Sheets of paper as thick
 formula-film-mass = Weight w of the film on each area, from what is laid down and the density ρ of water
 
-practice-picture-tanks = The dark layer is all the product in the tank.
+practice-picture-tanks = The dark layer is all the product in the tank. Where you see none, it is thinner than a line.
 practice-picture-rates = A bar for each setting, by its number. The right one is the lowest that ends in the band. None is right when no bar does.
 practice-picture-mix = All the mix for the area, as one strip.
 practice-picture-strip = The mix from the first to the last. A line with a number stands where you fill the tank.
-practice-picture-range = What the label allows, from none to more. The dashed line is what the task asks for, if it asks for an end.
+practice-picture-range = What the label allows, from none to more. A dashed line is what the task asks for.
+practice-picture-range-parts = That is 1 part product and { $n } parts water, { $all } parts in all.
 practice-picture-scales = Both sides show the same amount.
 practice-picture-wear = What the label warns of, and what you wear against it.
+practice-picture-shaken = Low foam is at or below the dashed line after a minute, and has fallen to a third or less. Common practice, no source.
 practice-picture-foam = Foam must not get into a vacuum. Test what nobody has tested.
 practice-state-before = before
 practice-state-topped = topped up

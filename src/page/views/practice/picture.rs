@@ -6,7 +6,7 @@ use crate::page::drawing::{
     RateBars, bottles, cup_and_tank, foam, range, rate_bars, scales, strip, tanks, ticket, wear,
 };
 use crate::page::shared::Shared;
-use crate::practice::{Exercise, Fill, Picture, Rates};
+use crate::practice::{Exercise, Fill, Foam, Picture, Range, Rates};
 use crate::units::{Kind, unit};
 use crate::words::Argument;
 use yew::prelude::*;
@@ -23,11 +23,12 @@ pub fn picture(shared: &Shared, exercise: &Exercise, drawn: &Picture) -> Html {
         Picture::Rates(one) => (rates(shared, one), "practice-picture-rates"),
         Picture::Strip(one) if one.tank.is_none() => (strip(shared, one, system), "practice-picture-mix"),
         Picture::Strip(one) => (strip(shared, one, system), "practice-picture-strip"),
-        Picture::Range(one) => (range(shared, one, system), "practice-picture-range"),
+        Picture::Range(one) => return figure(range(shared, one, system), allowed(shared, one)),
         Picture::Scales(one) => (scales(shared, one), "practice-picture-scales"),
         Picture::Ticket(one) => (ticket(shared, one), ticket_key(one.wrong.is_some())),
         Picture::Wear(one) => (wear(shared, one), "practice-picture-wear"),
         Picture::Bottles(one) => (bottles(shared, one), one.happens),
+        Picture::Foam(one @ Foam::Shaken { .. }) => (foam(shared, one, system), "practice-picture-shaken"),
         Picture::Foam(one) => (foam(shared, one, system), "practice-picture-foam"),
     };
     figure(drawing, html! { <p>{ shared.say(key) }</p> })
@@ -39,6 +40,18 @@ fn figure(drawing: Html, told: Html) -> Html {
 
 const fn ticket_key(is_wrong: bool) -> &'static str {
     if is_wrong { "practice-ticket-is-wrong" } else { "practice-ticket-is-right" }
+}
+
+/// What a label allows; a strength is told in parts too.
+fn allowed(shared: &Shared, drawn: &Range) -> Html {
+    let one = drawn.asked.or_else(|| (drawn.low == drawn.high).then_some(drawn.low));
+    let strength = one.filter(|one| one.kind == Kind::Percent);
+    let parts = strength.map(|one| {
+        let parts = |number: f64| Argument::text(number::write(number, DIGITS, shared.marks()));
+        let told = [("n", parts(1.0 / one.si - 1.0)), ("all", parts(1.0 / one.si))];
+        shared.tell("practice-picture-range-parts", &told)
+    });
+    html! { <p>{ shared.say("practice-picture-range") }{ " " }{ for parts }</p> }
 }
 
 fn rates(shared: &Shared, drawn: &Rates) -> Html {

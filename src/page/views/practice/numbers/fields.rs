@@ -100,7 +100,8 @@ fn number(shared: &Shared, numbers: &Rc<Numbers>, outcome: &Outcome, input: Inpu
             }) }
         </select>
     };
-    html! { <Typing id={name} {label} {mistake} value={entry.text.clone()} number=true {beside} {oninput} /> }
+    // Keyed: a list of units that took over another one's place would show none.
+    html! { <Typing key={name} id={name} {label} {mistake} value={entry.text.clone()} number=true {beside} {oninput} /> }
 }
 
 /// The ratio, typed.
@@ -154,7 +155,7 @@ fn row(
         let onclick = move |_: MouseEvent| does(one);
         html! { <button type="button" name={format!("{start}-{one}")} aria-pressed={is_chosen(one).to_string()} {onclick}>{ told(one) }</button> }
     };
-    html! { <div class="levels" role="group" aria-label={shared.say(label)}>{ for all.iter().map(button) }</div> }
+    html! { <div class="buttons" role="group" aria-label={shared.say(label)}>{ for all.iter().map(button) }</div> }
 }
 
 fn usual(shared: &Shared, numbers: &Rc<Numbers>) -> Html {

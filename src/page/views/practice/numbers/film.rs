@@ -23,11 +23,13 @@ pub fn film(shared: &Shared, answer: &Answer, drawn: &Film) -> Html {
     let times = Argument::text(shared.words.number(times));
     html! {
         <>
-            <figure class="cup">
-                { drawing }
-                <figcaption>{ shared.tell("numbers-film-scale", &[("times", times)]) }</figcaption>
-            </figure>
-            { facts(shared, answer, FACTS) }
+            <div class="fields">
+                <figure class="cup">
+                    { drawing }
+                    <figcaption>{ shared.tell("numbers-film-scale", &[("times", times)]) }</figcaption>
+                </figure>
+                { facts(shared, answer, FACTS) }
+            </div>
             <p class="hint">{ shared.say("numbers-film-assumed") }</p>
         </>
     }

@@ -52,14 +52,16 @@ pub fn mix(shared: &Shared, answer: &Answer, drawn: &Mix) -> Html {
     let rows = ROWS.iter().zip(&drawn.ways).enumerate().map(row).collect();
     html! {
         <>
-            <figure class="cup">
-                { to_scale(shared, drawn) }
-                <figcaption>{ shared.say("numbers-to-scale") }</figcaption>
-            </figure>
-            <figure class="cup">
-                { cup_and_tank(shared, picture, shared.system()) }
-                <figcaption>{ shared.say("numbers-enlarged") }{ " " }{ shared.tell("numbers-count", &told) }</figcaption>
-            </figure>
+            <div class="fields">
+                <figure class="cup">
+                    { to_scale(shared, drawn) }
+                    <figcaption>{ shared.say("numbers-to-scale") }</figcaption>
+                </figure>
+                <figure class="cup">
+                    { cup_and_tank(shared, picture, shared.system()) }
+                    <figcaption>{ shared.say("numbers-enlarged") }{ " " }{ shared.tell("numbers-count", &told) }</figcaption>
+                </figure>
+            </div>
             { table(shared, "numbers-half", &["numbers-column-pour", "numbers-column-product", "numbers-column-ratio", "numbers-column-off"], rows) }
             { facts(shared, answer, FACTS) }
         </>
