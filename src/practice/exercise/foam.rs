@@ -94,8 +94,7 @@ fn shake_test(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exercise> 
     let mut exercise = Exercise::new(Topic::Foam, level, ready, asked, Key::Choice { options, right });
     let road = |(index, chosen): (usize, &Foam)| match (class, chosen) {
         (Foam::Foaming, _) => Road::harms(Way::FoamLetIn, Led::Choice(index), Harm::Foam),
-        (_, Foam::Foaming) => Road::new(Way::KeptOut, Led::Choice(index)),
-        _ => Road::new(Way::OtherReading, Led::Choice(index)),
+        _ => Road::new(Way::KeptOut, Led::Choice(index)),
     };
     exercise.roads = classes.iter().enumerate().filter(|(_, one)| **one != class).map(road).collect();
     exercise.because(Said::new("foam-limits"), foam::SOURCE);

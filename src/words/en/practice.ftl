@@ -177,7 +177,7 @@ practice-way-unknown-cleared = Nobody knows what is in one of them. What is not 
 practice-way-pair-not-listed = No clash is known for that pair. Still, never mix on purpose.
 practice-way-foam-let-in = It foams. It must not go into a machine with a vacuum.
 practice-way-not-tested = Nobody has tested it. Until then it counts as one that foams.
-practice-way-kept-out = That is not what the facts say. Look at how it foams, and if there is a vacuum.
+practice-way-kept-out = That is not what the facts say. Look at how high the foam is, how fast it falls, and if there is a vacuum.
 practice-way-not-stopped = Stop the machine first. All else can wait.
 practice-way-order-mixed = The first step is right. Look at the order of the others.
 
