@@ -121,7 +121,7 @@ practice-answer = Your answer
 practice-choose = Choose an answer first.
 practice-right = Right.
 practice-rounded = Right for your measure. To three digits it is { $exact }.
-practice-wrong = Not yet. Read the task again and try once more.
+practice-wrong = Not yet. Read the task again.
 practice-step = { $what }: { $symbol } = { $equation }. With { $given }, { $symbol } = { $result }.
 practice-so = The answer is { $answer }.
 practice-because-units = { $one } is { $many }.
