@@ -288,7 +288,7 @@ numbers-ratio = 1 to { $n }
 numbers-measure = Measure
 numbers-step = One step of the cup
 numbers-none = There is no picture yet. Fix the number that is marked above.
-numbers-to-scale = To one scale: the tank and the product, each as a cube from the front. The dark layer in the tank is the same product.
+numbers-to-scale = To one scale: the tank and the product, each as a cube from the front. The thin layer at the bottom of the tank is the same product.
 numbers-enlarged = The cup again, large, with its steps. The band is half a step up and down.
 numbers-count = { $n ->
     [one] The nearest step is { $n } step of { $step }, which is { $rounded }. That makes 1 to { $ratio }.
@@ -333,7 +333,7 @@ figure-numbers-tile = On one tile
 figure-numbers-sheets = Sheets of paper as thick
 formula-film-mass = Weight w of the film on each area, from what is laid down and the density ρ of water
 
-practice-picture-tanks = The dark layer is all the product in the tank. Where you see none, it is thinner than a line.
+practice-picture-tanks = The layer at the bottom is all the product in the tank. Where you see none, it is thinner than a line.
 practice-picture-rates = A bar for each setting, by its number. The right one is the lowest that ends in the band. None is right when no bar does.
 practice-picture-mix = All the mix for the area, as one strip.
 practice-picture-strip = The mix from the first to the last. A line with a number stands where you fill the tank.

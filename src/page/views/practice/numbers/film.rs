@@ -23,13 +23,11 @@ pub fn film(shared: &Shared, answer: &Answer, drawn: &Film) -> Html {
     let times = Argument::text(shared.words.number(times));
     html! {
         <>
-            <div class="fields">
-                <figure class="cup">
-                    { drawing }
-                    <figcaption>{ shared.tell("numbers-film-scale", &[("times", times)]) }</figcaption>
-                </figure>
-                { facts(shared, answer, FACTS) }
-            </div>
+            <figure class="cup">
+                { drawing }
+                <figcaption>{ shared.tell("numbers-film-scale", &[("times", times)]) }</figcaption>
+            </figure>
+            { facts(shared, answer, FACTS) }
             <p class="hint">{ shared.say("numbers-film-assumed") }</p>
         </>
     }
