@@ -242,6 +242,12 @@ limits! {
     LEAD: Duration, "lead", 0.0, 365.0 * 86_400.0, "the same day to a year";
     /// Containers on a shelf.
     SHELF: Plain, "shelf", 0.0, 10_000.0, "none to a warehouse";
+    /// Parts of water to one part of product.
+    PARTS: Plain, "parts", 1.0, 2_000.0, "as much water as product to weaker than any label";
+    /// Tasks of a session of practice.
+    TASKS: Plain, "tasks", 1.0, 30.0, "as many as a result code has room for";
+    /// Months that a thing shown in practice holds.
+    MONTHS: Plain, "months", 1.0, 120.0, "a month to ten years";
     /// How far a day's use may differ, one standard deviation of its mean.
     SPREAD: VolumeFraction, "spread", 0.0, 3.0, "always the same to three times its mean";
 }

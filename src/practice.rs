@@ -14,6 +14,7 @@
 //! | [`Attempt`] | what one person did, as a document and as a short code |
 //! | [`Class`] | what a class did: by topic, and the roads that were taken most |
 //! | [`Register`] | the codes that a trainer gathers, and who has shown what until when |
+//! | [`Numbers`] | a tank, a cup and a film on a floor to play with |
 //! | [`Desk`] | what is chosen, what is under way, what was handed out |
 //!
 //! Nothing here asks for the time or draws a number of its own: the seed and the date are the caller's. The words
@@ -27,6 +28,7 @@ mod desk;
 mod draw;
 mod exercise;
 mod judge;
+mod numbers;
 mod picture;
 mod ready;
 mod register;
@@ -37,21 +39,24 @@ mod run;
 mod session;
 mod stock;
 mod topic;
+mod whole;
 
 pub use class::{Class, ClassMistake, Standing, Taken};
 pub use desk::{Desk, DeskMistake, Part};
 pub use draw::Draw;
 pub use exercise::{Amount, Exercise, Fact, Key, Reason, Said, make};
 pub use judge::{Reply, Verdict, judge};
-pub use picture::Picture;
+pub use numbers::{Film, Input, Laid, Mix, MixWay, Numbers, SHEET, SLIDER, Seen, USUAL_PARTS, tile};
+pub use picture::{Bottles, Fill, Foam, Picture, Range, Rates, Scales, State, Strip, Tanks, Ticket, Wear};
 pub use ready::Ready;
 pub use register::{Made, Refused, Register, Shown, same, shown};
 pub use result::{Attempt, CodeMistake, Mark, Tries};
 pub use road::{Harm, Led, Road, Way};
 pub use run::{Given, Run};
-pub use session::{MOST_EXERCISES, Session, SessionMistake};
+pub use session::{Session, SessionMistake};
 pub use stock::Stock;
 pub use topic::{Lack, Level, Topic};
+pub use whole::whole;
 
 /// The word keys that are put together here.
 pub fn word_keys() -> impl Iterator<Item = String> {
@@ -64,6 +69,20 @@ pub fn word_keys() -> impl Iterator<Item = String> {
     let harms = Harm::ALL.iter().map(|one| format!("practice-harm-{}", one.code()));
     let made = Way::ON_TICKETS.iter().map(|one| format!("practice-made-{}", one.code()));
     let parts = Part::ALL.iter().map(|one| format!("practice-{}", one.code()));
+    let laid = Laid::ALL.iter().map(|one| format!("numbers-laid-{}", one.code()));
+    let fields = Input::ALL.iter().map(|one| one.name().to_owned());
+    let states =
+        ["before", "topped", "found", "drained", "rescued"].map(|one| format!("practice-state-{one}"));
     let tries = Tries::ALL.iter().map(|one| format!("practice-tries-{}", one.code()));
-    topics.chain(levels).chain(parts).chain(tries).chain(lacks).chain(ways).chain(harms).chain(made)
+    topics
+        .chain(levels)
+        .chain(parts)
+        .chain(tries)
+        .chain(lacks)
+        .chain(ways)
+        .chain(harms)
+        .chain(made)
+        .chain(laid)
+        .chain(fields)
+        .chain(states)
 }

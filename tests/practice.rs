@@ -18,6 +18,8 @@ mod judged;
 mod keys;
 #[path = "practice/labels.rs"]
 mod labels;
+#[path = "practice/numbers.rs"]
+mod numbers;
 #[path = "practice/pictures.rs"]
 mod pictures;
 #[path = "practice/registers.rs"]

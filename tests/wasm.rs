@@ -2,6 +2,11 @@
 
 #![cfg(target_arch = "wasm32")]
 
+#[path = "practice/golden.rs"]
+mod golden;
+#[path = "practice/stocks.rs"]
+mod stocks;
+
 use brimline::form::saved::recompute;
 use wasm_bindgen_test::{wasm_bindgen_test, wasm_bindgen_test_configure};
 
@@ -17,6 +22,12 @@ fn native_answers_stand_in_the_browser() {
     ] {
         assert!(recompute(file).is_ok(), "{:?}", recompute(file));
     }
+}
+
+/// The same seed makes the same tasks, answers and wrong roads in the browser, to the last bit of each number.
+#[wasm_bindgen_test]
+fn sessions_are_the_same_in_the_browser() {
+    golden::hold(include_str!("practice/sessions.txt"));
 }
 
 /// The page mounts, and shows the amount of its demo site: 10 gal at 1 to 64 is 19.69 fl oz, and 20

@@ -86,7 +86,7 @@ pub const fn verdict(foam: Foam, vacuum: bool) -> FoamVerdict {
 /// Foam below this is none.
 const NONE: Length = Length::new(0.002);
 /// The most that a low-foam product makes at once, and may leave after a minute.
-const LITTLE: Length = Length::new(0.0127);
+pub const LITTLE: Length = Length::new(0.0127);
 
 /// The most of its foam that a low-foam product leaves after a minute.
 const FALLS: f64 = 1.0 / 3.0;

@@ -253,4 +253,24 @@ names! {
     LOG_COST_CONCENTRATE = "log.cost_concentrate";
     /// Their water.
     LOG_COST_WATER = "log.cost_water";
+    /// Water and product in the tank that is played with, m³.
+    NUMBERS_TOTAL = "numbers.total";
+    /// Water in it, m³.
+    NUMBERS_WATER = "numbers.water";
+    /// Product in it, m³.
+    NUMBERS_DOSE = "numbers.dose";
+    /// The edge of a cube that holds a full tank, m.
+    NUMBERS_TANK_EDGE = "numbers.tank_edge";
+    /// The edge of a cube that holds the product, m.
+    NUMBERS_DOSE_EDGE = "numbers.dose_edge";
+    /// What is laid on each area, m³/m².
+    NUMBERS_RATE = "numbers.rate";
+    /// How thick it lies, m.
+    NUMBERS_THICKNESS = "numbers.thickness";
+    /// What it weighs on each area, kg/m².
+    NUMBERS_WEIGHT = "numbers.weight";
+    /// What lies on one tile, m³.
+    NUMBERS_TILE = "numbers.tile";
+    /// Sheets of paper that are as thick.
+    NUMBERS_SHEETS = "numbers.sheets";
 }

@@ -3,9 +3,12 @@
 use super::run::Run;
 use super::session::{Session, SessionMistake};
 use super::topic::{Level, Topic};
-use super::{Register, Stock};
+use super::{Numbers, Register, Stock, whole};
 use crate::coded::coded;
 use crate::document::document;
+use crate::form::What;
+use crate::limits;
+use crate::number::Marks;
 
 coded! {
     /// The parts of the view.
@@ -14,6 +17,8 @@ coded! {
         /// Practise.
         #[default]
         Practise = "practise",
+        /// Play with numbers.
+        Numbers = "numbers",
         /// Hand a session out.
         HandOut = "hand-out",
         /// What a class did.
@@ -34,6 +39,8 @@ document! {
         count: String = "10".into(),
         /// The number that the exercises are drawn by, as typed; none draws one.
         seed: String,
+        /// The numbers that are played with.
+        numbers: Numbers,
         /// The session under way.
         run: Run,
         /// The sessions that were handed out, the latest last.
@@ -50,10 +57,12 @@ const KEPT: usize = 30;
 const DRAWN_BELOW: u32 = 1_000_000;
 
 /// Why what is chosen makes no session.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub enum DeskMistake {
     /// The number that exercises are drawn by is none.
     Seed,
+    /// The number of tasks is none that fits.
+    Count(What),
     /// The session cannot be held.
     Session(SessionMistake),
 }
@@ -63,6 +72,7 @@ impl DeskMistake {
     pub const fn code(&self) -> &'static str {
         match self {
             Self::Seed => "practice-session-seed",
+            Self::Count(_) => SessionMistake::Count.code(),
             Self::Session(mistake) => mistake.code(),
         }
     }
@@ -72,33 +82,42 @@ impl Desk {
     /// The session that is chosen. By a number that was typed it is the one that a class has, else it is made of all
     /// records.
     ///
-    /// * `random`: what it is drawn by where no number was typed.
+    /// * `marks`: how the number of tasks is read; `random`: what it is drawn by where no number was typed.
     ///
     /// # Errors
     /// [`DeskMistake`].
     ///
     /// ```
+    /// use brimline::number::Marks;
     /// use brimline::practice::{Desk, DeskMistake, Stock, Topic};
     /// let mut desk = Desk { topics: vec![Topic::Units], seed: "42".into(), ..Desk::default() };
-    /// assert_eq!(desk.session(&Stock::default(), 7).map(|one| (one.seed, one.count)), Ok((42, 10)));
+    /// let made = desk.session(&Stock::default(), Marks::POINT, 7);
+    /// assert_eq!(made.map(|one| (one.seed, one.count)), Ok((42, 10)));
     /// desk.seed = "x".into();
-    /// assert_eq!(desk.session(&Stock::default(), 7), Err(DeskMistake::Seed));
+    /// assert_eq!(desk.session(&Stock::default(), Marks::POINT, 7), Err(DeskMistake::Seed));
     /// ```
-    pub fn session(&self, stock: &Stock, random: u32) -> Result<Session, DeskMistake> {
+    pub fn session(&self, stock: &Stock, marks: Marks, random: u32) -> Result<Session, DeskMistake> {
         let typed = self.seed.trim();
         let seed = match typed.parse() {
             Ok(seed) if typed.bytes().all(|one| one.is_ascii_digit()) => seed,
             _ if typed.is_empty() => random % DRAWN_BELOW,
             _ => return Err(DeskMistake::Seed),
         };
-        // What is no number is no number of exercises either.
-        let count = self.count.trim().parse().unwrap_or(0);
+        let count = self.tasks(marks).map_err(DeskMistake::Count)?;
         let session =
             Session { seed, topics: self.in_order(), level: self.level, count, stock: stock.clone() };
         match session.flaw() {
             None => Ok(if typed.is_empty() { session } else { session.for_all() }),
             Some(flaw) => Err(DeskMistake::Session(flaw)),
         }
+    }
+
+    /// How many tasks were typed.
+    ///
+    /// # Errors
+    /// As of [`whole`].
+    pub fn tasks(&self, marks: Marks) -> Result<u32, What> {
+        whole(&self.count, &limits::TASKS, marks)
     }
 
     /// The topics in the order shown, so that the same ones make the same session.

@@ -15,6 +15,7 @@ mod telling;
 mod top_up;
 mod units;
 
+use super::picture::Picture;
 use super::road::{Led, Road, Way};
 use super::{Draw, Level, Ready, Topic};
 use crate::answer::Step;
@@ -150,12 +151,15 @@ pub struct Exercise {
     pub steps: Vec<Step>,
     /// The workings: sentences.
     pub reasons: Vec<Reason>,
+    /// What is drawn when it is over: earlier it would be the answer.
+    pub picture: Option<Picture>,
 }
 
 impl Exercise {
     fn new(topic: Topic, level: Level, ready: &Ready, asked: Vec<Said>, key: Key) -> Self {
         let (roads, steps, reasons) = (Vec::new(), Vec::new(), Vec::new());
-        Self { topic, level, system: ready.system, asked, key, roads, most: None, steps, reasons }
+        let (most, picture, system) = (None, None, ready.system);
+        Self { topic, level, system, asked, key, roads, most, steps, reasons, picture }
     }
 
     /// Adds the roads to amounts of which a person could tell the key and each other apart: the first that leads

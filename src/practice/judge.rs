@@ -4,6 +4,7 @@ use super::exercise::{Amount, DIGITS, Exercise, Key};
 use super::road::{Harm, Led, Way};
 use crate::error::Mistake;
 use crate::number::{self, Marks, NumberMistake};
+use crate::trade::rescue::TOLERANCE;
 use crate::units::unit;
 
 /// What a person answered.
@@ -115,7 +116,9 @@ fn amount(exercise: &Exercise, key: &Amount, si: f64) -> Verdict {
     for road in &exercise.roads {
         let Led::To(there) = road.led else { continue };
         let off = (si - there).abs();
-        if off <= key.within + crumb && nearest.is_none_or(|(before, _)| off < before) {
+        // A road to a small amount is as narrow as the amount: what counts for the key is no measure of it.
+        let near = key.within.min(there * TOLERANCE) + there * CRUMB;
+        if off <= near && nearest.is_none_or(|(before, _)| off < before) {
             nearest = Some((off, road.way));
         }
     }

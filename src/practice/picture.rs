@@ -1,88 +1,155 @@
-//! A fill as a picture: the cup, the tank, and what half a step of the cup does to the ratio.
+//! What is drawn when a task is over: the numbers of the task itself, in SI units, and its answer.
 
-use super::exercise::{Exercise, Fact, Key};
-use super::topic::Topic;
-use crate::number::Marks;
-use crate::site::Entry;
-use crate::units::{Quantity, Volume, unit};
+mod fill;
 
-/// What is drawn of a fill, in SI units. Nothing that the exercise did not tell, but the answer.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Picture {
-    /// What the tank holds.
+pub use fill::Fill;
+
+use super::exercise::{Fact, Said};
+use crate::answer::Value;
+use crate::chemistry::ghs::Pictogram;
+use crate::trade::top_up::Content;
+use crate::units::Quantity;
+
+/// A picture. What it holds comes from the exercise that it belongs to.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Picture {
+    /// A cup and a tank.
+    Fill(Fill),
+    /// One tank, as it is before and after each step.
+    Tanks(Tanks),
+    /// What each flow setting lays down, and what the floor should get.
+    Rates(Rates),
+    /// What the areas of a small shift take, and where the tank is filled.
+    Strip(Strip),
+    /// A label as a range.
+    Range(Range),
+    /// One amount on two scales.
+    Scales(Scales),
+    /// A fill ticket with the line that is wrong.
+    Ticket(Ticket),
+    /// What a label warns of, and what is worn.
+    Wear(Wear),
+    /// Two bottles and what comes of them.
+    Bottles(Bottles),
+    /// Foam in a bottle, or on its way to the vacuum.
+    Foam(Foam),
+}
+
+/// One tank, step by step.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Tanks {
+    /// What it holds, m³.
     pub tank: f64,
-    /// Product and water in it.
-    pub total: f64,
-    /// Product.
-    pub dose: f64,
-    /// One step of the cup.
-    pub step: f64,
-    /// The unit on the cup, by its code.
-    pub unit: &'static str,
-    /// Parts of water to one part of product.
-    pub ratio: f64,
-    /// The same with half a step less.
-    pub less: f64,
-    /// The same with half a step more.
-    pub more: f64,
+    /// How it stands before and after each step, in their order.
+    pub states: Vec<State>,
 }
 
-impl Exercise {
-    /// The picture of a dose exercise; none of any other.
-    ///
-    /// `N = (V − x)/x` where the mix reaches a mark V, `N = W/x` where the product x goes on top of the water W.
-    ///
-    /// ```
-    /// use brimline::number::Marks;
-    /// use brimline::practice::{Session, Stock, Topic};
-    /// use brimline::site::demo;
-    /// use brimline::units::System;
-    /// let stock = Stock::of(&demo(), System::Us, Marks::POINT);
-    /// let session = Session { topics: vec![Topic::Dose], count: 1, stock, ..Session::default() };
-    /// let drawn = session.exercises()[0].picture().unwrap();
-    /// assert!(drawn.dose < drawn.total && drawn.total <= drawn.tank);
-    /// assert!(drawn.more < drawn.ratio && drawn.ratio < drawn.less); // more product is less water for each part
-    /// ```
-    pub fn picture(&self) -> Option<Picture> {
-        let Key::Amount(key) = &self.key else { return None };
-        if self.topic != Topic::Dose {
-            return None;
-        }
-        let told = |sentence: &str, name: &str| self.told(sentence, name).and_then(volume);
-        let tank = told("practice-tank", "tank")?;
-        let step = told("practice-jug", "step")?;
-        let (dose, half) = (key.si, step / 2.0);
-        let on_top = told("practice-fill-on-top", "fill");
-        let total = match on_top {
-            Some(water) => water + dose,
-            None => told("practice-fill-part", "fill").unwrap_or(tank),
-        };
-        // On top the water stays what it is; up to a mark water makes room for product.
-        let parts = |dose: f64| on_top.unwrap_or(total - dose) / dose;
-        let unit = key.unit;
-        (half < dose).then(|| Picture {
-            tank,
-            total,
-            dose,
-            step,
-            unit,
-            ratio: parts(dose),
-            less: parts(dose - half),
-            more: parts(dose + half),
-        })
-    }
+/// How a tank stands.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct State {
+    /// The word key of when.
+    pub when: &'static str,
+    /// Mix in it, m³.
+    pub mix: f64,
+    /// Product in the mix, m³.
+    pub product: f64,
+}
 
-    fn told(&self, sentence: &str, name: &str) -> Option<&Entry> {
-        let facts = &self.asked.iter().find(|said| said.key == sentence)?.facts;
-        facts.iter().find_map(|(one, fact)| match fact {
-            Fact::Entry(entry) if *one == name => Some(entry),
-            _ => None,
-        })
+impl State {
+    pub(super) fn of(when: &'static str, content: Content) -> Self {
+        let product = content.strength * content.volume;
+        Self { when, mix: content.volume.si(), product: product.si() }
     }
 }
 
-/// An exercise tells its numbers with a point, whatever the reader's mark.
-fn volume(entry: &Entry) -> Option<f64> {
-    let value = crate::number::read(&entry.text, Marks::POINT).ok()?;
-    Some(Volume::new(unit(&entry.unit)?.to_si(value)).si())
+/// What each flow setting lays down.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Rates {
+    /// Of each setting, m³/m².
+    pub rates: Vec<f64>,
+    /// The least that the floor should get.
+    pub low: f64,
+    /// The most.
+    pub high: f64,
+    /// The right setting, from 0; none where none is.
+    pub right: Option<usize>,
+}
+
+/// A small shift.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Strip {
+    /// The mix that each area takes out of the tank for good, m³.
+    pub areas: Vec<f64>,
+    /// What the tank holds; none where the task names no tank.
+    pub tank: Option<f64>,
+}
+
+/// A label as a range.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Range {
+    /// The least that it allows.
+    pub low: Value,
+    /// The most.
+    pub high: Value,
+    /// The end that the task asks for; none where it asks for neither.
+    pub asked: Option<Value>,
+}
+
+/// One amount on two scales.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Scales {
+    /// The amount, in SI units.
+    pub si: f64,
+    /// The code of the unit that was told.
+    pub from: &'static str,
+    /// The code of the unit that is asked for.
+    pub to: &'static str,
+}
+
+/// A fill ticket.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Ticket {
+    /// Its lines.
+    pub lines: Vec<Said>,
+    /// The line that is wrong, from 0, and what should stand there; none where all is right.
+    pub wrong: Option<(usize, Said)>,
+}
+
+/// What a label warns of.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Wear {
+    /// The pictograms of its statements.
+    pub pictograms: Vec<Pictogram>,
+    /// The word key of its signal word.
+    pub signal: &'static str,
+    /// The word keys of what is worn.
+    pub wear: Vec<&'static str>,
+}
+
+/// Two that must never meet.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Bottles {
+    /// What stands on the bottles.
+    pub names: [Fact; 2],
+    /// The word key of what happens.
+    pub happens: &'static str,
+}
+
+/// Foam.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Foam {
+    /// A shake test.
+    Shaken {
+        /// How high it stands at once, m.
+        first: f64,
+        /// How high after a minute, m.
+        later: f64,
+    },
+    /// A tank below a vacuum, or below none.
+    Machine {
+        /// Whether it foams; none where nobody knows.
+        foams: Option<bool>,
+        /// Whether there is a vacuum.
+        vacuum: bool,
+    },
 }

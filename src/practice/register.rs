@@ -5,7 +5,10 @@ use super::exercise::Exercise;
 use super::result::{Attempt, Tries};
 use super::session::Session;
 use super::topic::{Level, Topic};
+use super::whole;
 use crate::document::document;
+use crate::limits;
+use crate::number::Marks;
 use crate::site::log::Lesson;
 use crate::trade::calendar::Date;
 
@@ -18,9 +21,6 @@ document! {
         months: String = "12".into(),
     }
 }
-
-/// The most months that a thing shown can hold.
-const MOST_MONTHS: u32 = 120;
 
 /// A line that was not taken.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -118,9 +118,9 @@ impl Register {
         self.codes.retain(|code| !Attempt::from_code(code).is_ok_and(|one| same(&one.initials, initials)));
     }
 
-    /// For how many months a thing shown holds; none where that is no whole number from 1 to 120.
+    /// For how many months a thing shown holds; none where that is no whole number within its limit.
     pub fn holds_for(&self) -> Option<u32> {
-        self.months.trim().parse().ok().filter(|months| (1..=MOST_MONTHS).contains(months))
+        whole(&self.months, &limits::MONTHS, Marks::POINT).ok()
     }
 
     /// What each result says, as the log keeps it: whose it is, and which topics were right as a whole, at the first

@@ -11,13 +11,14 @@
 //! | 2 | days since 2000-01-01 |
 //! | 1 and up to 8 | how many bytes, and the initials in UTF-8 |
 //! | 1 | how many exercises |
-//! | 1 each | the try that was right and the first wrong road: `tries × (ways + 1) + way` |
+//! | 1 each | the try that was right and the first wrong road: `tries × 51 + way`, where 0 is no way |
 //!
 //! Nothing in it is secret and nothing proves who wrote it.
 
-use super::{MOST_EXERCISES, Way};
+use super::Way;
 use crate::coded::coded;
 use crate::document::shaped as document;
+use crate::limits;
 use crate::trade::calendar::Date;
 use bech32::primitives::decode::CheckedHrpstring;
 use bech32::{Bech32m, Hrp};
@@ -66,16 +67,20 @@ document! {
 
 /// The version of the code. Another order of [`Way::ALL`] or of [`Tries`] is another version; new ways stand at
 /// the end.
-const VERSION: u8 = 1;
+const VERSION: u8 = 2;
 /// What every code begins with.
 const PREFIX: &str = "brim";
 /// 2000-01-01, in days since 1970.
 const FIRST_DAY: i64 = 10_957;
 /// The most letters of initials, and the most bytes: four of any alphabet whose letters need two.
 const MOST_INITIALS: (usize, usize) = (4, 8);
-/// How many ways there are, and none.
-const WAYS: usize = Way::ALL.len() + 1;
-const _: () = assert!(WAYS * Tries::ALL.len() <= 256, "a mark is one byte");
+/// The places that a mark has for ways, none among them. They stay what they are when a way is added, since the try
+/// stands above them: version 1 had as many as there were ways then.
+const fn places(version: u8) -> usize {
+    if version == 1 { 48 } else { 51 }
+}
+const _: () = assert!(places(VERSION) * Tries::ALL.len() <= 256, "a mark is one byte");
+const _: () = assert!(Way::ALL.len() < places(VERSION), "each way has a place");
 
 /// Why a code is not taken, or none can be made.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -134,7 +139,7 @@ impl Attempt {
         let day = Date::read(&self.date).and_then(|date| u16::try_from(date.days() - FIRST_DAY).ok());
         let day = day.ok_or(CodeMistake::Day)?;
         let count = u8::try_from(self.marks.len()).unwrap_or(u8::MAX);
-        if count == 0 || u32::from(count) > MOST_EXERCISES {
+        if limits::TASKS.check_si(f64::from(count)).is_err() {
             return Err(CodeMistake::Marks);
         }
         let mut bytes = vec![VERSION];
@@ -161,14 +166,14 @@ impl Attempt {
         }
         let bytes: Vec<u8> = code.byte_iter().collect();
         match bytes.first() {
-            Some(&VERSION) => read(&bytes[1..]).ok_or(CodeMistake::Altered),
+            Some(version @ 1..=VERSION) => read(*version, &bytes[1..]).ok_or(CodeMistake::Altered),
             Some(later) if *later > VERSION => Err(CodeMistake::Later),
             _ => Err(CodeMistake::Altered),
         }
     }
 }
 
-fn read(bytes: &[u8]) -> Option<Attempt> {
+fn read(version: u8, bytes: &[u8]) -> Option<Attempt> {
     let (check, rest) = bytes.split_first_chunk::<4>()?;
     let (day, rest) = rest.split_first_chunk::<2>()?;
     let (length, rest) = rest.split_first()?;
@@ -179,7 +184,7 @@ fn read(bytes: &[u8]) -> Option<Attempt> {
         session: format!("{:08x}", u32::from_be_bytes(*check)),
         initials: String::from_utf8(initials.to_vec()).ok()?,
         date: date.to_string(),
-        marks: marks.iter().map(|one| Mark::of_byte(*one)).collect::<Option<_>>()?,
+        marks: marks.iter().map(|one| Mark::of_byte(version, *one)).collect::<Option<_>>()?,
     };
     // What could not have been made is none: as many marks as are said, and initials without spaces around.
     let bare = attempt.initials.trim() == attempt.initials;
@@ -190,13 +195,16 @@ impl Mark {
     fn byte(&self) -> Option<u8> {
         let way = self.way.first().and_then(|way| Way::ALL.iter().position(|one| one == way));
         let tries = Tries::ALL.iter().position(|one| *one == self.tries)?;
-        u8::try_from(tries * WAYS + way.map_or(0, |way| way + 1)).ok()
+        u8::try_from(tries * places(VERSION) + way.map_or(0, |way| way + 1)).ok()
     }
 
-    fn of_byte(byte: u8) -> Option<Self> {
-        let (tries, way) = (usize::from(byte) / WAYS, usize::from(byte) % WAYS);
-        let way = way.checked_sub(1).and_then(|way| Way::ALL.get(way)).copied();
-        Some(Self { tries: *Tries::ALL.get(tries)?, way: way.into_iter().collect() })
+    fn of_byte(version: u8, byte: u8) -> Option<Self> {
+        let (byte, places) = (usize::from(byte), places(version));
+        let way = match byte % places {
+            0 => None,
+            place => Some(*Way::ALL.get(place - 1)?),
+        };
+        Some(Self { tries: *Tries::ALL.get(byte / places)?, way: way.into_iter().collect() })
     }
 }
 

@@ -93,7 +93,7 @@ coded! {
         FoamLetIn = "foam-let-in",
         /// An untested product taken as tested.
         NotTested = "not-tested",
-        /// A product kept out that fits.
+        /// A product kept out that fits, or put in another class of foam than its own.
         KeptOut = "kept-out",
         /// The machine left running.
         NotStopped = "not-stopped",

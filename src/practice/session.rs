@@ -4,10 +4,8 @@ use super::exercise::{Exercise, Key, Said, make};
 use super::stock::lack;
 use super::{Draw, Lack, Level, Ready, Stock, Topic};
 use crate::document::{checksum, shaped as document};
+use crate::limits;
 use crate::site::passing::link::{LinkMistake, pack};
-
-/// The most exercises of a session: as many as a result code has room for.
-pub const MOST_EXERCISES: u32 = 30;
 
 /// The characters of a link that a code holds behind an address of up to 155: version 27 at level L holds 1,465
 /// (ISO/IEC 18004, table 7).
@@ -41,7 +39,7 @@ document! {
 pub enum SessionMistake {
     /// No topic was chosen.
     NoTopic,
-    /// No exercise, or more than [`MOST_EXERCISES`].
+    /// No exercise, or more than [`limits::TASKS`] lets through.
     Count,
     /// The stock has too little for a topic.
     Lacks(Topic, Lack),
@@ -84,12 +82,13 @@ impl Session {
         let mut draw = Draw::new(self.seed.wrapping_add(GOLDEN.wrapping_mul(level)));
         let chosen = Topic::ALL.iter().copied().filter(|one| self.topics.contains(one));
         let mut topics: Vec<Topic> = chosen.filter(|one| lack(&ready, *one, self.level).is_none()).collect();
-        let count = self.count.min(MOST_EXERCISES) as usize;
+        let wanted =
+            |made: usize| made < self.count as usize && limits::TASKS.check_si(made as f64 + 1.0).is_ok();
         let mut out: Vec<Exercise> = Vec::new();
-        while out.len() < count && !topics.is_empty() {
+        while wanted(out.len()) && !topics.is_empty() {
             draw.shuffle(&mut topics);
             for topic in topics.clone() {
-                if out.len() == count {
+                if !wanted(out.len()) {
                     break;
                 }
                 let another = |_| {
@@ -116,7 +115,7 @@ impl Session {
         if self.topics.is_empty() {
             return Some(SessionMistake::NoTopic);
         }
-        if !(1..=MOST_EXERCISES).contains(&self.count) {
+        if limits::TASKS.check_si(f64::from(self.count)).is_err() {
             return Some(SessionMistake::Count);
         }
         let ready = Ready::of(&self.stock);

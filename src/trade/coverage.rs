@@ -1,6 +1,9 @@
 //! What a machine does to a floor: area a time, solution an area.
 
-use crate::units::{ApplicationRate, Area, Duration, Flow, Length, Productivity, Speed, VolumeFraction};
+use crate::units::{
+    ApplicationRate, Area, ArealMass, Density, Duration, Flow, Length, Productivity, Quantity, Speed,
+    VolumeFraction,
+};
 
 /// Floor area passed a time while the machine runs.
 ///
@@ -83,6 +86,24 @@ pub fn measured_efficiency(area: Area, time: Duration, passing: Productivity) ->
 /// ```
 pub fn application_rate(flow: Flow, passing: Productivity) -> ApplicationRate {
     flow / passing
+}
+
+/// What a film weighs on each area.
+///
+/// `w = a × ρ`
+///
+/// * `rate`: a, m³/m², 0 or above.
+/// * `density`: ρ, of the solution, kg/m³.
+///
+/// Returns kg/m². Source: definition.
+///
+/// ```
+/// use brimline::trade::coverage::film_mass;
+/// use brimline::units::{ApplicationRate, ArealMass, Density};
+/// assert_eq!(film_mass(ApplicationRate::new(0.5), Density::new(1_000.0)), ArealMass::new(500.0));
+/// ```
+pub fn film_mass(rate: ApplicationRate, density: Density) -> ArealMass {
+    ArealMass::new(rate.si() * density.si())
 }
 
 /// The share of what is laid down that comes out of the tank for good, when a machine filters and

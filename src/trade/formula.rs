@@ -43,6 +43,7 @@ formulas! {
     TANK_TIME: "formula-tank-time", "t" = "T / (Q × (1 − u))", BY_DEFINITION;
     TANK_AREA: "formula-tank-area", "A" = "T / (a × (1 − u))", BY_DEFINITION;
     THICKNESS: "formula-thickness", "d" = "m", BY_DEFINITION;
+    FILM_MASS: "formula-film-mass", "w" = "a × ρ", BY_DEFINITION;
     FILM: "formula-film", "m" = "a × (1 − p)", BY_DEFINITION;
     DRYING: "formula-drying", "t" = "m × ρ × Y / ((p_w − p_a) × (0.089 + 0.0782 × V))", EVAPORATION;
     FADES: "formula-fades", "Q" = "Q₀ × √(h / h₀)", BY_DEFINITION;

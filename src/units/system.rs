@@ -72,6 +72,8 @@ pub enum Kind {
     Frequency,
     /// How thick a film lies.
     Thickness,
+    /// What a film weighs on each area.
+    FilmMass,
     /// The speed of air, in the unit that its formula takes.
     AirSpeed,
     /// A pressure of vapour.
@@ -133,6 +135,8 @@ impl Kind {
             (Self::Frequency, _) => "per_week",
             (Self::Thickness, Metric) => "um",
             (Self::Thickness, _) => "mil",
+            (Self::FilmMass, Metric) => "g_per_m2",
+            (Self::FilmMass, _) => "oz_per_ft2",
             (Self::AirSpeed, _) => "m_per_s",
             (Self::Pressure, _) => "kpa",
             (Self::Heat, _) => "kj_per_kg",

@@ -149,6 +149,8 @@ pub(super) const CITED: &[(Unit, Source)] = &[
     row("percent_ww", Dimension::MassFraction, Exact::new(1, 100), "% w/w", &["% w/w"], None, SI),
     row("mg_per_kg", Dimension::MassFraction, Exact::new(1, 1_000_000), "mg/kg", &["mg/kg", "ppm w/w"], None, SI),
     row("mg_per_m2", Dimension::ArealMass, Exact::new(1, 1_000_000), "mg/m²", &[], Some(Metric), SI),
+    row("g_per_m2", Dimension::ArealMass, GRAM, "g/m²", &[], Some(Metric), SI),
+    row("oz_per_ft2", Dimension::ArealMass, OUNCE.over(FOOT2), "oz wt/ft²", &[], Some(Us), POUND_1959),
     row("oz_per_1000ft2", Dimension::ArealMass, OUNCE.over(FOOT2_1000), "oz wt/1000 ft²", &[], Some(Us), POUND_1959),
 
     row("money", Dimension::Money, ONE, "", &[], None, Source::DEFINITION),

@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { offlineReady } from "./harness.mjs";
-import { choose, go, press, stageOfThisFile, write } from "./walk.mjs";
+import { choose, go, press, stageOfThisFile, tick, write } from "./walk.mjs";
 
 const { stage, open } = await stageOfThisFile();
 
@@ -22,8 +22,30 @@ async function useIt(page) {
   await go(page, "cautions");
   await press(page, "product-add");
   await write(page, "product-codes", "H314");
+  await practise(page);
   await page.goBack();
   await page.goForward();
+}
+
+/** Plays with numbers, hands a session out, does a task and looks at the class. */
+async function practise(page) {
+  await go(page, "practice");
+  await press(page, "practice-numbers");
+  await press(page, "numbers-parts-128");
+  await press(page, "practice-hand-out");
+  await tick(page, "practice-topic-units", true);
+  await write(page, "practice-count", "1");
+  await press(page, "practice-make");
+  await page.locator("[data-session]").waitFor();
+  await press(page, "practice-class");
+  await press(page, "practice-practise");
+  await press(page, "practice-begin");
+  await write(page, "practice-answer", "1");
+  await press(page, "practice-check");
+  await page.locator("[data-verdict]").waitFor();
+  await page.locator('[name="practice-skip"], [name="practice-next"]').click();
+  await write(page, "practice-initials", "QZ");
+  await page.locator('[name="practice-code"]').waitFor();
 }
 
 test("no request leaves the device while the views are used", async () => {

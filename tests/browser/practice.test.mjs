@@ -346,3 +346,34 @@ test("an order and several choices, by keyboard", async () => {
   }
   assert.ok(orders > 0 && several > 0, `${orders} orders, ${several} of several`);
 });
+
+test("each topic shows its picture when the task is over, and not before", async () => {
+  for (const level of ["first", "third"]) {
+    const page = await trainer({ width: 360, height: 740 });
+    await press(page, "practice-topics-all");
+    await choose(page, "practice-level", level);
+    await write(page, "practice-count", "11");
+    await write(page, "practice-seed", "12");
+    await press(page, "practice-begin");
+    for (let at = 1; at <= 11; at += 1) {
+      await page.locator(`[data-progress="${at}"]`).waitFor();
+      const topic = await page.locator("#practice-task").innerText();
+      for (let tries = 0; tries < 2 && await field(page, "practice-check").count(); tries += 1) {
+        assert.equal(await page.locator("[data-picture]").count(), 0, `${topic}: it would give the answer away`);
+        if (await field(page, "practice-answer").count()) await write(page, "practice-answer", "98765");
+        const choices = page.locator('input[name^="practice-choice"]');
+        if (await choices.count()) await choices.nth(tries).check();
+        await press(page, "practice-check");
+      }
+      const picture = page.locator("[data-picture]");
+      assert.equal(await picture.count(), 1, topic);
+      const told = await picture.locator("[role='img']").evaluateAll((all) => all.map((one) => one.getAttribute("aria-label")));
+      assert.ok(told.every((text) => text.length > 3), `${topic}: ${told}`);
+      assert.ok((await picture.locator("figcaption").innerText()).length > 10, `${topic} has words beside its picture`);
+      const faults = [...(await accessible(page)), ...(await unspoken(page)), ...(await overflowing(page)), ...(await clashing(page)), ...(await tooSmallToRead(page))];
+      assert.deepEqual(faults, [], `${level}: ${topic}`);
+      await press(page, "practice-next");
+    }
+    await page.context().close();
+  }
+});

@@ -184,6 +184,16 @@ export const STATES = [
   ["practice, to choose", "practice", async (page) => {
     await press(page, "practice-begin");
   }],
+  ["practice, numbers to play with", "practice", async (page) => {
+    await press(page, "practice-numbers");
+    await choose(page, "numbers-laid", "setting");
+    await write(page, "numbers-parts", "1:128");
+  }],
+  ["practice, numbers that do not read", "practice", async (page) => {
+    await press(page, "practice-numbers");
+    await write(page, "numbers-tank", "ten");
+    await write(page, "numbers-rate", "?");
+  }],
   ["practice, a task answered wrongly", "practice", async (page) => {
     await tick(page, "practice-topic-dose", true);
     await write(page, "practice-seed", "3");

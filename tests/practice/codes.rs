@@ -40,6 +40,43 @@ fn a_code_reads_back_however_it_is_typed() {
     assert!(longest <= 90);
 }
 
+/// Bytes made by hand: version, session, days since 2000-01-01, initials, and for each mark `tries × places + way`. A
+/// code of version 1 had 48 places, since there were 47 ways; the way that stands at the end now may have no place there.
+#[test]
+fn a_code_says_by_its_bytes_what_it_says() {
+    use bech32::{Bech32m, Hrp};
+    let hrp = Hrp::parse("brim").expect("a prefix");
+    let code = |version: u8, marks: &[u8]| {
+        let mut bytes = vec![version, 0x0b, 0xad, 0xca, 0xfe, 0, 31, 2, b'A', b'B'];
+        bytes.push(u8::try_from(marks.len()).expect("few"));
+        bytes.extend(marks);
+        bech32::encode::<Bech32m>(hrp, &bytes).expect("a code")
+    };
+    let marks = [
+        (Tries::First, None),
+        (Tries::Second, Some(Way::PartsForTotal)),
+        (Tries::Open, Some(Way::OrderMixed)),
+    ];
+    for (version, places) in [(1_u8, 48), (2, 51)] {
+        let byte = |(tries, way): (Tries, Option<Way>)| {
+            let tries = Tries::ALL.iter().position(|one| *one == tries).expect("a try");
+            let way = way.map_or(0, |way| Way::ALL.iter().position(|one| *one == way).expect("a way") + 1);
+            u8::try_from(tries * places + way).expect("a byte")
+        };
+        let read = Attempt::from_code(&code(version, &marks.map(byte))).expect("it is read");
+        assert_eq!(
+            (read.session.as_str(), read.date.as_str(), read.initials.as_str()),
+            ("0badcafe", "2000-02-01", "AB")
+        );
+        let found: Vec<_> = read.marks.iter().map(|mark| (mark.tries, mark.way.first().copied())).collect();
+        assert_eq!(found, marks, "version {version}");
+    }
+    assert_eq!(Attempt::from_code(&code(3, &[0])), Err(CodeMistake::Later));
+    assert_eq!(Attempt::from_code(&code(0, &[0])), Err(CodeMistake::Altered));
+    assert_eq!(Attempt::from_code(&code(2, &[50])), Err(CodeMistake::Altered), "there is no such way");
+    assert_eq!(Attempt::from_code(&code(2, &[255])), Err(CodeMistake::Altered), "there is no such try");
+}
+
 /// BIP 350, test vectors: valid Bech32m that is no code of a result, and invalid ones.
 #[test]
 fn what_is_no_code_is_refused() {

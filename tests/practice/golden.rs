@@ -1,4 +1,5 @@
-//! The same seed makes the same exercises, on every device and in every later version.
+//! The same seed makes the same exercises, on every device and in every later version. `tests/wasm.rs` holds the same
+//! file in a browser.
 //!
 //! `sessions.txt` is written anew only where exercises change on purpose: `BRIMLINE_WRITE=1`. Links that were passed
 //! on before then make other exercises than they did.
@@ -40,8 +41,8 @@ fn told(exercise: &Exercise) -> String {
     out
 }
 
-#[test]
-fn a_session_stays_what_it_was() {
+/// Sessions of every stock and level, as text.
+pub fn written() -> String {
     let mut out = String::new();
     for (index, stock) in stocks::all(2).into_iter().enumerate() {
         for (seed, level) in (7..).zip(Level::ALL) {
@@ -54,11 +55,23 @@ fn a_session_stays_what_it_was() {
             }
         }
     }
-    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/practice/sessions.txt");
-    if std::env::var_os("BRIMLINE_WRITE").is_some() {
-        std::fs::write(path, &out).expect("the file is written");
-    }
-    let kept = std::fs::read_to_string(path).expect("the golden file");
+    out
+}
+
+/// Holds them against those that are kept.
+#[track_caller]
+pub fn hold(kept: &str) {
+    let out = written();
     let differs = kept.lines().zip(out.lines()).position(|(a, b)| a != b);
     assert!(kept == out, "line {:?} differs", differs.map(|line| line + 1));
+}
+
+#[cfg(not(target_arch = "wasm32"))]
+#[test]
+fn a_session_stays_what_it_was() {
+    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/practice/sessions.txt");
+    if std::env::var_os("BRIMLINE_WRITE").is_some() {
+        std::fs::write(path, written()).expect("the file is written");
+    }
+    hold(&std::fs::read_to_string(path).expect("the golden file"));
 }

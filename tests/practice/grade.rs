@@ -1,4 +1,4 @@
-//! How hard the exercises are to read.
+//! How hard the exercises, and what the page says around them, are to read.
 //!
 //! Flesch–Kincaid grade level: `0.39 × words/sentences + 11.8 × syllables/words − 15.59` (J. P. Kincaid, R. P.
 //! Fishburne, R. L. Rogers, B. S. Chissom, Research Branch Report 8-75, Naval Technical Training Command, 1975).
@@ -112,4 +112,69 @@ fn exercises_and_verdicts_read_at_grade_six() {
     assert!(all.grade() <= 6.0, "{}", all.grade());
     assert!(told.grade() <= 6.0, "{}", told.grade());
     assert!(by_topic.values().all(|count| count.grade() <= 6.0), "each topic too");
+}
+
+/// The messages of a language file under its headings: key and text, a placeholder read as a number, each form of a
+/// counted message by itself.
+fn by_heading(file: &str) -> Vec<(&str, Vec<(&str, String)>)> {
+    let mut out: Vec<(&str, Vec<(&str, String)>)> = Vec::new();
+    let mut key = "";
+    for line in file.lines() {
+        if let Some(heading) = line.strip_prefix("## ") {
+            out.push((heading, Vec::new()));
+            continue;
+        }
+        let text = if let Some((of, text)) = line.split_once(" = ").filter(|_| !line.starts_with([' ', '#']))
+        {
+            key = of;
+            text
+        } else if let Some((_, text)) = line.split_once("] ").filter(|_| line.starts_with(' ')) {
+            text
+        } else {
+            continue;
+        };
+        let mut plain = String::new();
+        for (index, part) in text.split(['{', '}']).enumerate() {
+            plain.push_str(if index % 2 == 0 { part } else { "5" });
+        }
+        if let Some((_, all)) = out.last_mut() {
+            all.push((key, plain));
+        }
+    }
+    out
+}
+
+/// Whole sentences only: a label is none. Each message alone, each part of the page, and all of it.
+#[test]
+fn what_the_page_says_reads_at_grade_six() {
+    let file = include_str!("../../src/words/en/practice.ftl");
+    let is_told = |text: &str| text.contains(['.', '?']) && text.split_whitespace().count() >= 5;
+    let (mut all, mut over) = (Count::default(), Vec::new());
+    let mut parts = Vec::new();
+    for (heading, messages) in by_heading(file) {
+        let mut part = Count::default();
+        for (key, text) in messages.iter().filter(|(_, text)| is_told(text)) {
+            let one = count(text);
+            if one.grade() > 6.0 {
+                over.push((one.grade(), *key, text.clone()));
+            }
+            part.add(one);
+        }
+        if part.words > 0.0 {
+            parts.push((heading, part.grade()));
+            all.add(part);
+        }
+    }
+    for (heading, grade) in &parts {
+        println!("{heading}: grade {grade:.1}");
+    }
+    over.sort_by(|one, other| other.0.total_cmp(&one.0));
+    for (grade, key, text) in &over {
+        println!("over six: {grade:.1} {key}: {text}");
+    }
+    println!("all that the page says: grade {:.2}, {} messages over six", all.grade(), over.len());
+    assert!(parts.len() > 8 && all.words > 1_000.0, "the file was read");
+    assert!(all.grade() <= 6.0, "{}", all.grade());
+    assert!(parts.iter().all(|(_, grade)| *grade <= 6.0), "{parts:?}");
+    assert!(over.is_empty(), "{over:?}");
 }

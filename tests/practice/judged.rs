@@ -1,7 +1,7 @@
 //! The key is right in every unit, and no wrong road is.
 
 use brimline::number::{Marks, plain};
-use brimline::practice::{Amount, Exercise, Harm, Key, Led, Reply, Verdict, judge};
+use brimline::practice::{Amount, Exercise, Harm, Key, Led, Reply, Road, Verdict, judge};
 use brimline::units::UNITS;
 
 /// Holds what the core says of the key, of each road and of what lies between.
@@ -51,6 +51,16 @@ fn amounts(exercise: &Exercise, key: &Amount) {
                 assert_eq!(harm, over.then_some(Harm::OverLabel));
             }
             other => panic!("{road:?} is {other:?}"),
+        }
+        // What is off by more than a twentieth of where a road leads was not got by that road.
+        for beyond in [si * 0.94, si * 1.06] {
+            if let Verdict::Wrong { way: Some(way), .. } = of(exercise, beyond, key.unit) {
+                let leads = |one: &Road| matches!(one.led, Led::To(there) if (beyond / there - 1.0).abs() <= 0.05 + 1e-9);
+                assert!(
+                    exercise.roads.iter().any(|one| one.way == way && leads(one)),
+                    "{beyond} is no {way:?}"
+                );
+            }
         }
     }
     if let Some(most) = exercise.most {

@@ -3,8 +3,8 @@
 use super::stocks;
 use brimline::number::{self, Marks};
 use brimline::practice::{
-    Attempt, Desk, DeskMistake, Exercise, Given, Key, Led, Level, Register, Run, Session, SessionMistake,
-    Topic, Tries, Verdict,
+    Attempt, Desk, DeskMistake, Exercise, Given, Key, Led, Level, Register, Run, Session, Topic, Tries,
+    Verdict,
 };
 use brimline::units::unit;
 
@@ -137,7 +137,7 @@ fn what_lies_in_order_moves_a_place_at_a_time() {
 fn what_was_begun_comes_back_as_it_was() {
     let mut desk = Desk { topics: vec![Topic::Units, Topic::Ppe], seed: "77".into(), ..Desk::default() };
     let stock = stocks::all(0).swap_remove(0);
-    desk.run = Run::begin(desk.session(&stock, 1).expect("a session"));
+    desk.run = Run::begin(desk.session(&stock, Marks::POINT, 1).expect("a session"));
     let exercises = desk.run.session.exercises();
     desk.run.reply = wrong(&exercises[0]);
     desk.run.check(&exercises[0], Marks::POINT);
@@ -158,20 +158,30 @@ fn a_class_number_makes_the_same_session_and_a_slip_in_it_is_told() {
         ..Desk::default()
     };
     let both = [[Topic::Dose, Topic::Units], [Topic::Units, Topic::Dose]];
-    let [one, other] = both.map(|topics| desk(&topics, "15", " 6 ").session(&stock, 1).expect("a session"));
+    let [one, other] =
+        both.map(|topics| desk(&topics, "15", " 6 ").session(&stock, Marks::POINT, 1).expect("a session"));
     assert_eq!(one.check(), other.check(), "whatever the order of ticking");
     // The link of a session brings what its number makes.
     assert_eq!(one.clone().for_all(), one);
     let link = brimline::site::passing::link::pack(&one).expect("it fits");
     assert!(link.len() <= 1_310, "{}", link.len());
     for seed in ["-1", "+1", "1.5", "4294967296", "x"] {
-        assert_eq!(desk(&both[0], seed, "6").session(&stock, 1), Err(DeskMistake::Seed), "{seed}");
+        assert_eq!(
+            desk(&both[0], seed, "6").session(&stock, Marks::POINT, 1),
+            Err(DeskMistake::Seed),
+            "{seed}"
+        );
     }
-    for count in ["", "0", "31", "many"] {
-        let mistake = Err(DeskMistake::Session(SessionMistake::Count));
-        assert_eq!(desk(&both[0], "1", count).session(&stock, 1), mistake, "{count}");
+    for count in ["", "0", "31", "many", "2.5"] {
+        let made = desk(&both[0], "1", count).session(&stock, Marks::POINT, 1);
+        assert!(matches!(made, Err(DeskMistake::Count(_))), "{count}");
     }
-    assert!(desk(&both[0], "", "6").session(&stock, u32::MAX).expect("a session").seed < 1_000_000);
+    for count in ["1", "30"] {
+        assert!(desk(&both[0], "1", count).session(&stock, Marks::POINT, 1).is_ok(), "{count}");
+    }
+    assert!(
+        desk(&both[0], "", "6").session(&stock, Marks::POINT, u32::MAX).expect("a session").seed < 1_000_000
+    );
 }
 
 #[test]

@@ -68,6 +68,8 @@ UNITS = [
     ("oz_per_gal_us", "ounce / gallon", "kilogram / meter**3"),
     ("oz_per_gal_imp", "ounce / imperial_gallon", "kilogram / meter**3"),
     ("mg_per_m2", "milligram / meter**2", "kilogram / meter**2"),
+    ("g_per_m2", "gram / meter**2", "kilogram / meter**2"),
+    ("oz_per_ft2", "ounce / foot**2", "kilogram / meter**2"),
     ("oz_per_1000ft2", "ounce / foot**2 / 1000", "kilogram / meter**2"),
     # Money has no unit: a plain one stands for it.
     ("money", "dimensionless", "dimensionless"),

@@ -2,7 +2,7 @@
 
 use brimline::answer::{Remark, Value, Weight};
 use brimline::form::action::{Line, Shelf, reduce};
-use brimline::form::{Action, Field, Typed, fill, flow};
+use brimline::form::{Action, Field, Typed, What, fill, flow};
 use brimline::number::{self, Marks};
 use brimline::units::{Kind, System, Volume};
 use brimline::words::Words;
@@ -111,6 +111,34 @@ fn mistakes_name_the_field_the_rule_and_the_way_out() {
         let told = words.trouble(what, &words.say(field.key()), Some(field), (text, unit));
         assert_eq!(told.replace('\u{202f}', " "), expected);
     }
+}
+
+/// What is typed on Practice has its limit told as everything else has.
+#[test]
+fn practice_names_the_field_the_rule_and_the_way_out() {
+    use brimline::limits::{MONTHS, TASKS};
+    use brimline::practice::{Numbers, whole};
+    let words = Words::english();
+    for (limit, key, text, expected) in [
+        (&TASKS, "practice-count", "0", "How many tasks: the least that fits is 1. You typed 0."),
+        (&TASKS, "practice-count", "31", "How many tasks: the most that fits is 30. You typed 31."),
+        (&TASKS, "practice-count", "2.5", "Type a whole number: 1, 2, 3."),
+        (
+            &MONTHS,
+            "class-months",
+            "121",
+            "How many months it holds: the most that fits is 120. You typed 121.",
+        ),
+        (&MONTHS, "class-months", "", "How many months it holds: type a number."),
+    ] {
+        let what = whole(text, limit, Marks::POINT).expect_err("a mistake");
+        assert_eq!(words.trouble(&what, &words.say(key), None, (text, "one")), expected);
+    }
+    let numbers = Numbers { parts: "1:2001".into(), ..Numbers::default() };
+    let mistake = numbers.parts(Marks::POINT).expect_err("too weak");
+    let told =
+        words.trouble(&What::Number(mistake), &words.say("numbers-parts"), None, (&numbers.parts, "one"));
+    assert_eq!(told, "Ratio: the most that fits is 2,000. You typed 1:2001.");
 }
 
 #[test]

@@ -4,7 +4,7 @@
 use super::jug::{liquid, under};
 use crate::answer::Value;
 use crate::page::shared::Shared;
-use crate::practice::Picture;
+use crate::practice::Fill;
 use crate::units::{Kind, System, unit};
 use crate::words::Argument;
 use yew::prelude::*;
@@ -16,7 +16,7 @@ const BOTTOM: f64 = TOP + HEIGHT;
 const MOST_MARKS: u32 = 30;
 
 /// The picture. Half a step more and less is a band around the level in the cup.
-pub fn cup_and_tank(shared: &Shared, drawn: &Picture, system: System) -> Html {
+pub fn cup_and_tank(shared: &Shared, drawn: &Fill, system: System) -> Html {
     let on_cup = |si: f64| unit(drawn.unit).map_or_else(String::new, |unit| shared.words.in_unit(si, unit));
     let fill = |si: f64| shared.words.value(Value { si, kind: Kind::Fill }, system);
     let (dose, total, tank) = (on_cup(drawn.dose), fill(drawn.total), fill(drawn.tank));
@@ -52,7 +52,7 @@ pub fn cup_and_tank(shared: &Shared, drawn: &Picture, system: System) -> Html {
 }
 
 /// The steps of the cup as shares of its height; every second, fifth … where there are too many.
-fn marks(drawn: &Picture, brim: f64) -> Vec<f64> {
+fn marks(drawn: &Fill, brim: f64) -> Vec<f64> {
     let steps = brim / drawn.step;
     let every = [1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0]
         .into_iter()

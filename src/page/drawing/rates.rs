@@ -9,8 +9,8 @@ use yew::prelude::*;
 pub struct RateBars {
     /// The application rate of each setting.
     pub rates: Vec<Value>,
-    /// Index of the setting to use.
-    pub chosen: usize,
+    /// Index of the setting to use; none where none fits.
+    pub chosen: Option<usize>,
     /// The least that the floor should get.
     pub low: Value,
     /// The most that the floor should get.
@@ -27,17 +27,19 @@ pub fn rate_bars(shared: &Shared, drawn: &RateBars) -> Html {
     let across = |si: f64| LEFT + WIDTH * si / largest;
     let (low, high) = (across(drawn.low.si), across(drawn.high.si));
     let bottom = ROW * drawn.rates.len() as f64 + 8.0;
+    let number = drawn.chosen.map(|index| (index + 1).to_string());
+    let key = if number.is_some() { "drawing-rates" } else { "drawing-rates-none" };
     let title = shared.tell(
-        "drawing-rates",
+        key,
         &[
-            ("n", Argument::text((drawn.chosen + 1).to_string())),
+            ("n", Argument::text(number.unwrap_or_default())),
             ("low", shared.argument(drawn.low)),
             ("high", shared.argument(drawn.high)),
         ],
     );
     let bar = |(index, rate): (usize, &Value)| {
         let y = ROW * index as f64 + 8.0;
-        let chosen = index == drawn.chosen;
+        let chosen = drawn.chosen == Some(index);
         html! {
             <>
                 <text x="8" y={(y + 16.0).to_string()}>{ index + 1 }</text>

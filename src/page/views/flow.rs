@@ -136,7 +136,7 @@ fn chart(shared: &Shared, flow: &Flow) -> Html {
     let rates = flow.rows.iter().map(|row| rate(row.rate)).collect();
     rate_bars(
         shared,
-        &RateBars { rates, chosen: choice.index, low: rate(target.low), high: rate(target.high) },
+        &RateBars { rates, chosen: Some(choice.index), low: rate(target.low), high: rate(target.high) },
     )
 }
 

@@ -6,6 +6,7 @@ mod class;
 mod copy;
 mod hand_out;
 mod learned;
+mod numbers;
 mod offered;
 mod paper;
 mod picture;
@@ -57,6 +58,7 @@ fn Practice(props: &ViewProps) -> Html {
             Some(exercise) => task::task(shared, run, exercise, exercises.len()),
             None => html! { <result::Result ..all.clone() /> },
         },
+        (None, Part::Numbers) => html! { <numbers::NumbersPart ..all.clone() /> },
         (None, Part::HandOut) => html! { <hand_out::HandOut ..all.clone() /> },
         (None, Part::Class) => html! { <class::ClassPart ..all.clone() /> },
     };

@@ -1,5 +1,6 @@
 //! Dose a fill: how much product goes into the tank.
 
+use super::super::picture::Picture;
 use super::super::{Draw, Level, Ready, Topic};
 use super::scene::Scene;
 use super::telling::{asked_in, water_first};
@@ -19,5 +20,6 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     exercise.steps = scene.steps();
     exercise.reasons.extend(scene.rule());
     exercise.reasons.push(water_first());
+    exercise.picture = scene.drawn().map(Picture::Fill);
     Some(exercise)
 }

@@ -1,5 +1,6 @@
 //! Say what to do about foam: before a product goes in, and when a tank foams.
 
+use super::super::picture::{Foam as Drawn, Picture};
 use super::super::road::{Harm, Led, Road, Way};
 use super::super::round::Round;
 use super::super::{Draw, Level, Ready, Topic};
@@ -7,7 +8,7 @@ use super::{Exercise, Key, Said, mixed};
 use crate::chemistry::foam::{self, Foam, FoamVerdict, shaken, verdict};
 use crate::limits;
 use crate::number::Marks;
-use crate::units::{Length, System};
+use crate::units::{Length, Quantity, System};
 
 /// What is done when a tank foams, in order.
 const STEPS: [&str; 4] = ["foam-tank-stop", "foam-tank-drain", "foam-tank-rinse", "foam-tank-refill"];
@@ -39,7 +40,10 @@ fn may_it_go_in(ready: &Ready, draw: &mut Draw) -> Option<Exercise> {
     };
     let (machine, vacuum) = machine(ready, draw);
     let asked = vec![product.words("class", class.key()), machine, Said::new("practice-ask-foam")];
-    Some(by_verdict(Level::First, ready, asked, verdict(class, vacuum)))
+    let mut exercise = by_verdict(Level::First, ready, asked, verdict(class, vacuum));
+    let foams = (class != Foam::Unknown).then_some(class == Foam::Foaming);
+    exercise.picture = Some(Picture::Foam(Drawn::Machine { foams, vacuum }));
+    Some(exercise)
 }
 
 fn by_verdict(level: Level, ready: &Ready, asked: Vec<Said>, found: FoamVerdict) -> Exercise {
@@ -73,12 +77,15 @@ fn shake_test(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exercise> 
     let height = |count: u32| step.times(count).entry(unit);
     let length = |count: u32| height(count).read::<Length>(&limits::FOAM, Marks::POINT).ok();
     let class = shaken(length(first)?, length(later)?);
+    let drawn = Drawn::Shaken { first: length(first)?.si(), later: length(later)?.si() };
     let mut asked =
         vec![Said::new("practice-foam-shaken").entry("first", &height(first)).entry("later", &height(later))];
     if level == Level::Third {
         let (machine, vacuum) = machine(ready, draw);
         asked.extend([machine, Said::new("practice-ask-foam")]);
-        return Some(by_verdict(level, ready, asked, verdict(class, vacuum)));
+        let mut exercise = by_verdict(level, ready, asked, verdict(class, vacuum));
+        exercise.picture = Some(Picture::Foam(drawn));
+        return Some(exercise);
     }
     asked.push(Said::new("practice-ask-foam-class"));
     let classes = [Foam::NonFoaming, Foam::Low, Foam::Foaming];
@@ -87,11 +94,11 @@ fn shake_test(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exercise> 
     let mut exercise = Exercise::new(Topic::Foam, level, ready, asked, Key::Choice { options, right });
     let road = |(index, chosen): (usize, &Foam)| match (class, chosen) {
         (Foam::Foaming, _) => Road::harms(Way::FoamLetIn, Led::Choice(index), Harm::Foam),
-        (_, Foam::Foaming) => Road::new(Way::KeptOut, Led::Choice(index)),
-        _ => Road::new(Way::OtherReading, Led::Choice(index)),
+        _ => Road::new(Way::KeptOut, Led::Choice(index)),
     };
     exercise.roads = classes.iter().enumerate().filter(|(_, one)| **one != class).map(road).collect();
     exercise.because(Said::new("foam-limits"), foam::SOURCE);
+    exercise.picture = Some(Picture::Foam(drawn));
     Some(exercise)
 }
 
@@ -102,9 +109,8 @@ fn order(ready: &Ready, draw: &mut Draw) -> Exercise {
         Some((name, _)) => Said::new("practice-foam-happens").text("product", name),
         None => Said::new("practice-foam-happens-any"),
     }];
-    asked.extend(
-        draw.pick(&ready.machines).map(|one| Said::new("practice-machine").text("machine", &one.name)),
-    );
+    let machine = draw.pick(&ready.machines);
+    asked.extend(machine.map(|one| Said::new("practice-machine").text("machine", &one.name)));
     asked.push(Said::new("practice-ask-foam-order"));
     let roads = pairs_of(right.len()).map(|(first, second)| {
         let led = Led::After(right[first], right[second]);
@@ -117,6 +123,8 @@ fn order(ready: &Ready, draw: &mut Draw) -> Exercise {
     let roads = roads.collect();
     let mut exercise = Exercise::new(Topic::Foam, Level::Third, ready, asked, Key::Order { options, right });
     exercise.roads = roads;
+    let vacuum = machine.is_none_or(|one| one.vacuum);
+    exercise.picture = Some(Picture::Foam(Drawn::Machine { foams: Some(true), vacuum }));
     exercise.because(Said::new(foam::WHY), foam::SOURCE);
     exercise.reasons.extend(STEPS.map(|key| super::Reason { said: Said::new(key), source: foam::SOURCE }));
     exercise

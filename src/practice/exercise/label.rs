@@ -1,5 +1,6 @@
 //! Read a label: which convention it is written in, and what that makes of the mix.
 
+use super::super::picture::{Picture, Range};
 use super::super::ready::{Asks, Liquid};
 use super::super::road::{Led, Road, Way};
 use super::super::{Draw, Level, Ready, Topic};
@@ -7,9 +8,10 @@ use super::scene::aim;
 use super::sum::turned;
 use super::telling::{label_told, means, strength_step};
 use super::{Amount, DIGITS, Exercise, Key, Said, mixed};
+use crate::answer::Value;
 use crate::source::Source;
 use crate::trade::governing::Aim;
-use crate::trade::label::Basis;
+use crate::trade::label::{Basis, Rule, Window};
 use crate::units::{Kind, Quantity, VolumeFraction};
 
 const ALL: [Basis; 9] = [
@@ -40,6 +42,22 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     percent(level, ready, liquid, aim)
 }
 
+/// What a rule allows, and the end that is asked for.
+fn range(rule: &Rule, aim: Option<Aim>) -> Picture {
+    fn of<Q: Quantity>(window: Window<Q>, kind: Kind, aim: Option<Aim>) -> Picture {
+        let value = |one: Q| Value::new(one, kind);
+        let asked = aim.map(|aim| value(aim.within(window)));
+        Picture::Range(Range { low: value(window.low), high: value(window.high), asked })
+    }
+    match *rule {
+        Rule::Strength(window) => of(window, Kind::Percent, aim),
+        Rule::PerTank(window) => of(window, Kind::Dose, aim),
+        Rule::Powder(window) => of(window, Kind::Powder, aim),
+        Rule::Active(window) => of(window, Kind::Active, aim),
+        Rule::Packets(window) => of(window, Kind::Fill, aim),
+    }
+}
+
 /// Which convention the label is written in.
 fn convention(ready: &Ready, draw: &mut Draw) -> Option<Exercise> {
     let (product, text, label) = draw.pick(&ready.labels)?;
@@ -61,6 +79,7 @@ fn convention(ready: &Ready, draw: &mut Draw) -> Option<Exercise> {
         Road::new(Way::OtherReading, Led::Choice(place[3])),
     ];
     exercise.because(Said::new(means(basis)), Source::COMMON_PRACTICE);
+    exercise.picture = Some(range(&label.rule, None));
     Some(exercise)
 }
 
@@ -85,6 +104,7 @@ fn parts_in_all(level: Level, ready: &Ready, liquid: &Liquid, aim: Aim, parts: f
     let mut exercise = Exercise::new(Topic::Label, level, ready, asked, key);
     exercise.amounts([(Way::PartsForTotal, parts - 1.0)]);
     exercise.because(Said::new(means(liquid.label.basis)), Source::COMMON_PRACTICE);
+    exercise.picture = Some(range(&liquid.label.rule, Some(aim)));
     exercise
 }
 
@@ -105,5 +125,6 @@ fn percent(level: Level, ready: &Ready, liquid: &Liquid, aim: Aim) -> Option<Exe
     let parts = (Way::DecimalSlip, si * 10.0);
     exercise.amounts(turned.into_iter().chain([(Way::OtherEnd, other.si()), parts]));
     exercise.steps.extend(strength_step(liquid.label.basis, strength));
+    exercise.picture = Some(range(&liquid.label.rule, Some(aim)));
     Some(exercise)
 }

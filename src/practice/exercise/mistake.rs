@@ -1,5 +1,6 @@
 //! Spot the mistake in a fill ticket.
 
+use super::super::picture::{Picture, Ticket};
 use super::super::road::{Harm, Led, Road, Way};
 use super::super::round::Round;
 use super::super::{Draw, Level, Ready, Topic};
@@ -50,7 +51,7 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     };
     let poured = match chosen {
         Some((_, si)) => poured(&scene, Volume::new(*si))?,
-        None => right,
+        None => poured(&scene, scene.dose())?,
     };
     let nothing = Said::new("practice-ticket-nothing");
     let options = [nothing, Said::new(way_key(Way::ProductFirst))]
@@ -66,6 +67,7 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
         "practice-ticket-water-first"
     }));
     asked.push(Said::new("practice-ticket-poured").entry("poured", &poured.entry));
+    let lines = asked.clone();
     asked.push(Said::new("practice-ask-mistake"));
     let mut exercise = Exercise::new(Topic::Mistake, level, ready, asked, key);
     exercise.roads = roads(&place, fate, poured.volume.si() > scene.most() + step, first);
@@ -80,6 +82,14 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     );
     exercise.reasons.extend(scene.rule());
     exercise.reasons.push(water_first());
+    // The order stands on the last line but one, the amount on the last.
+    let should = || Said::new("practice-ticket-poured").entry("poured", &right.entry);
+    let wrong = match fate {
+        0 => None,
+        1 => Some((lines.len() - 2, Said::new("practice-ticket-water-first"))),
+        _ => Some((lines.len() - 1, should())),
+    };
+    exercise.picture = Some(Picture::Ticket(Ticket { lines, wrong }));
     Some(exercise)
 }
 

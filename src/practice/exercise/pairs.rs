@@ -1,5 +1,6 @@
 //! Say which pair must never meet.
 
+use super::super::picture::{Bottles, Picture};
 use super::super::road::{Harm, Led, Road, Way};
 use super::super::{Draw, Level, Ready, Topic};
 use super::{Exercise, Fact, Key, Said, mixed};
@@ -129,6 +130,10 @@ fn because(exercise: &mut Exercise, said: Said, meeting: &Meeting) {
     match meeting {
         Meeting::Never(pairs) => {
             let Some(pair) = pairs.first() else { return };
+            if let (None, [(_, a), (_, b)]) = (&exercise.picture, said.facts.as_slice()) {
+                let names = [a.clone(), b.clone()];
+                exercise.picture = Some(Picture::Bottles(Bottles { names, happens: pair.happens }));
+            }
             exercise.because(said, pair.source);
             exercise.because(Said::new(pair.happens), pair.source);
             exercise.because(Said::new(pair.act), pair.source);

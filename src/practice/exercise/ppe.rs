@@ -1,5 +1,6 @@
 //! Choose what to wear from a label.
 
+use super::super::picture::{Picture, Wear};
 use super::super::ready::Guarded;
 use super::super::road::{Harm, Led, Road, Way};
 use super::super::{Draw, Level, Ready, Topic};
@@ -23,6 +24,7 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     if asked_for.is_empty() && !product.panel.codes.hazards.is_empty() {
         return None;
     }
+    let wear = asked_for.iter().map(|one| one.key()).collect();
     let nothing = Ppe::ALL.len();
     let options = Ppe::ALL.iter().map(|one| Said::new(one.key())).chain([Said::new(NOTHING)]).collect();
     let mut right: Vec<usize> = (0..nothing).filter(|index| asked_for.contains(&Ppe::ALL[*index])).collect();
@@ -33,6 +35,8 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     let key = Key::Several { options, right };
     let mut exercise = Exercise::new(Topic::Ppe, level, ready, asked(level, product), key);
     exercise.roads = roads;
+    let pictograms = product.panel.elements.pictograms.clone();
+    exercise.picture = Some(Picture::Wear(Wear { pictograms, signal: product.signal, wear }));
     for measure in &product.panel.advice.measures {
         if matches!(measure.kind, Kind::Wear(_)) {
             exercise.because(Said::new(measure.key), measure.source);

@@ -1,5 +1,6 @@
 //! Put an overdosed tank right: how much water, or how much to drain first.
 
+use super::super::picture::{Picture, State, Tanks};
 use super::super::road::Way;
 use super::super::{Draw, Level, Ready, Topic};
 use super::scene::{Scene, tank_mark};
@@ -56,6 +57,11 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     exercise.amounts(roads);
     steps(&mut exercise, &scene, found, work.drain, needed);
     exercise.because(Said::new("practice-because-rescue"), Source::DEFINITION);
+    let kept = Content { volume: found.volume - work.drain, ..found };
+    let drained = drains.then(|| State::of("practice-state-drained", kept));
+    let states = [State::of("practice-state-found", found)].into_iter().chain(drained);
+    let states = states.chain([State::of("practice-state-rescued", work.on(found))]).collect();
+    exercise.picture = Some(Picture::Tanks(Tanks { tank: tank.si(), states }));
     Some(exercise)
 }
 

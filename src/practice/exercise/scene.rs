@@ -1,11 +1,12 @@
 //! A tank that is to be filled: which machine, product and measure, how far, and what the rules ask.
 
+use super::super::picture::Fill;
 use super::super::ready::{Asks, Jug, Liquid, Machine, Written};
 use super::super::road::Way;
 use super::super::round::{count_in, step_for};
 use super::super::{Draw, Level, Ready};
 use super::sum::{Sum, gallon_road, measure_roads, ruled, turned};
-use super::telling::{is_range, jug_told, label_told, may_go_in, step, strength_step, tank_told};
+use super::telling::{asked_in, is_range, jug_told, label_told, may_go_in, step, strength_step, tank_told};
 use super::{Reason, Said};
 use crate::answer::{Step, Value};
 use crate::form::Filling;
@@ -121,6 +122,15 @@ impl<'a> Scene<'a> {
     /// The most that the label allows.
     pub(super) fn most(&self) -> f64 {
         self.sum().window().high.si()
+    }
+
+    /// The cup and the tank.
+    pub(super) fn drawn(&self) -> Option<Fill> {
+        let dose = self.dose();
+        let water = (self.filling == Filling::OnTop).then(|| self.fill.value.si());
+        let numbers =
+            [self.machine.tank.value, self.total(dose), dose, self.jug.step.value].map(Quantity::si);
+        Fill::of(numbers, asked_in(self.jug), water)
     }
 
     /// Where the usual wrong roads lead.

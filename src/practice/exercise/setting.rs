@@ -1,5 +1,6 @@
 //! Choose a flow setting for a floor.
 
+use super::super::picture::{Picture, Rates};
 use super::super::ready::{Drive, Ground};
 use super::super::road::{Led, Road, Way};
 use super::super::round::{count_in, step_for};
@@ -74,6 +75,12 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
         exercise.steps.push(step(&formula::RATE, &given, Value::new(rates[shown], Kind::Rate)));
     }
     exercise.because(Said::new("practice-because-setting"), Source::COMMON_PRACTICE);
+    exercise.picture = Some(Picture::Rates(Rates {
+        rates: rates.iter().map(|rate| rate.si()).collect(),
+        low: target.low.si(),
+        high: target.high.si(),
+        right: (right < none).then_some(right),
+    }));
     Some(exercise)
 }
 

@@ -1,5 +1,6 @@
 //! Plan a small shift: how much mix, how many fills, how much product.
 
+use super::super::picture::{Picture, Strip};
 use super::super::ready::{Asks, Ground, Machine, Written};
 use super::super::road::Way;
 use super::super::round::Round;
@@ -69,6 +70,12 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     }
 }
 
+/// What the areas take of the tank, side by side.
+fn strip(jobs: &[&Job], tank: Option<&Machine>, spent: f64) -> Picture {
+    let areas = jobs.iter().map(|job| job.solution().si() * spent).collect();
+    Picture::Strip(Strip { areas, tank: tank.map(|machine| machine.tank.value.si()) })
+}
+
 fn solution_step(jobs: &[&Job], spent: f64) -> crate::answer::Step {
     let total: Volume = jobs.iter().map(|job| job.solution()).sum();
     let mut given = Vec::new();
@@ -93,6 +100,7 @@ fn solution(ready: &Ready, job: &Job) -> Exercise {
         (Way::DecimalSlip, si / 10.0),
     ]);
     exercise.steps.push(solution_step(&[job], 1.0));
+    exercise.picture = Some(strip(&[job], None, 1.0));
     exercise
 }
 
@@ -113,6 +121,7 @@ fn fills(ready: &Ready, job: &Job, machine: &Machine) -> Option<Exercise> {
     let given =
         [("S", Value::new(job.solution(), Kind::Fill)), ("T", Value::new(machine.tank.value, Kind::Fill))];
     exercise.steps.push(step(&formula::FILLS, &given, Value::plain(si, Kind::Count)));
+    exercise.picture = Some(strip(&[job], Some(machine), 1.0));
     Some(exercise)
 }
 
@@ -155,6 +164,7 @@ fn product(ready: &Ready, first: &Job, draw: &mut Draw) -> Option<Exercise> {
     exercise.steps.extend(strength_step(liquid.label.basis, strength));
     let given = [("r", Value::new(strength, Kind::Percent)), ("S", Value::new(laid * spent, Kind::Fill))];
     exercise.steps.push(step(&formula::CONCENTRATE, &given, Value::new(Volume::new(si), Kind::Dose)));
+    exercise.picture = Some(strip(&[first, &second], Some(machine), spent));
     Some(exercise)
 }
 

@@ -1,5 +1,6 @@
 //! Top a tank up: how much product, when something is left.
 
+use super::super::picture::{Picture, State, Tanks};
 use super::super::ready::{Asks, Written};
 use super::super::road::Way;
 use super::super::{Draw, Level, Ready, Topic};
@@ -50,6 +51,13 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     ];
     exercise.steps.push(step(&formula::TOP_UP, &given, Value::new(dose, Kind::Dose)));
     exercise.reasons.push(water_first());
+    exercise.picture = Some(Picture::Tanks(Tanks {
+        tank: scene.machine.tank.value.si(),
+        states: vec![
+            State::of("practice-state-before", content),
+            State::of("practice-state-topped", work.on(content)),
+        ],
+    }));
     Some(exercise)
 }
 

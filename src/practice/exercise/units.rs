@@ -1,5 +1,6 @@
 //! Turn one unit into another.
 
+use super::super::picture::{Picture, Scales};
 use super::super::road::Way;
 use super::super::round::Round;
 use super::super::{Draw, Level, Ready, Topic};
@@ -89,6 +90,7 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     exercise.amounts(roads(from, to, number));
     let (said, source) = unit_told(from, to);
     exercise.because(said, source);
+    exercise.picture = Some(Picture::Scales(Scales { si, from: from.code, to: to.code }));
     Some(exercise)
 }
 

@@ -18,7 +18,7 @@ practice-level-first-is = One step and easy numbers. The label is explained.
 practice-level-second = Level 2
 practice-level-second-is = The label as printed, part fills and mixed units.
 practice-level-third = Level 3
-practice-level-third-is = Ranges, machine limits, mixed rests and imperial units.
+practice-level-third-is = A range to choose from. Limits of the machine. A rest in the tank. Imperial units.
 
 ## What is missing for a topic
 
@@ -121,7 +121,7 @@ practice-answer = Your answer
 practice-choose = Choose an answer first.
 practice-right = Right.
 practice-rounded = Right for your measure. To three digits it is { $exact }.
-practice-wrong = Not yet. Read the task again and try once more.
+practice-wrong = Not yet. Read the task again.
 practice-step = { $what }: { $symbol } = { $equation }. With { $given }, { $symbol } = { $result }.
 practice-so = The answer is { $answer }.
 practice-because-units = { $one } is { $many }.
@@ -177,7 +177,7 @@ practice-way-unknown-cleared = Nobody knows what is in one of them. What is not 
 practice-way-pair-not-listed = No clash is known for that pair. Still, never mix on purpose.
 practice-way-foam-let-in = It foams. It must not go into a machine with a vacuum.
 practice-way-not-tested = Nobody has tested it. Until then it counts as one that foams.
-practice-way-kept-out = That is not what the facts say. Look at how it foams, and if there is a vacuum.
+practice-way-kept-out = That is not what the facts say. Look at how high the foam is, how fast it falls, and if there is a vacuum.
 practice-way-not-stopped = Stop the machine first. All else can wait.
 practice-way-order-mixed = The first step is right. Look at the order of the others.
 
@@ -210,7 +210,7 @@ practice-made-product-first = Product went in before water
 ## Sessions and their codes
 
 practice-session-no-topic = Choose a topic first.
-practice-session-count = Choose 1 to 30 tasks.
+practice-session-count = That number of tasks does not fit. Choose fewer.
 practice-session-lacks = One topic cannot be made from your records. Take it out or add what it needs.
 practice-session-fewer = There are not that many different tasks. Choose fewer, or more topics.
 practice-session-link = The session does not fit in a code. Choose fewer topics, or hand it out on paper.
@@ -220,7 +220,7 @@ practice-code-initials = Type your initials, four letters at most.
 practice-code-day = Type the day as year-month-day.
 practice-code-session = This result belongs to no session.
 practice-code-marks = There is nothing to hand in yet.
-practice-class-other = This result is from another session.
+practice-class-other = This result is not from this session.
 practice-class-twice = This result is in the list.
 
 ## The page
@@ -230,6 +230,7 @@ practice-about = Tasks from your own machines, products and floors. Nothing that
 practice-governs = This is practice. At work the label, its SDS, the rules of your site and trained people decide.
 practice-parts = What to do here
 practice-practise = Practise
+practice-numbers = See the numbers
 practice-hand-out = Hand out
 practice-class = Class results
 practice-choose-heading = Choose what to practise
@@ -270,6 +271,104 @@ practice-drawing = A cup with { $dose } of product, one step is { $step }. Besid
 practice-drawing-cup = Product
 practice-picture-ratio = This is 1 to { $ratio }. The layer at the bottom of the tank is all the product in it.
 practice-picture-half = One step of your cup is { $step }. Half a step less gives 1 to { $less }. Half a step more gives 1 to { $more }.
+
+## See the numbers
+
+numbers-about = Change a number and see what it does. It changes nothing else.
+numbers-mix = A ratio in a tank
+numbers-machine = Tank of
+numbers-own = My own number
+numbers-tank = The tank holds
+numbers-level = How full it is
+numbers-parts = Ratio
+numbers-parts-hint = Parts of water to 1 part of product. Type 64 or 1:64.
+numbers-usual = Usual ratios
+numbers-slider = Slide the ratio:
+numbers-ratio = 1 to { $n }
+numbers-measure = Measure
+numbers-step = One step of the cup
+numbers-none = There is no picture yet. Fix the number that is marked above.
+numbers-to-scale = To one scale: the tank and the product, each as a cube from the front. The thin layer at the bottom of the tank is the same product.
+numbers-enlarged = The cup again, large, with its steps. The band is half a step up and down.
+numbers-count = { $n ->
+    [one] The nearest step is { $n } step of { $step }, which is { $rounded }. That makes 1 to { $ratio }.
+   *[other] The nearest step is { $n } steps of { $step }, which is { $rounded }. That makes 1 to { $ratio }.
+ }
+numbers-half = What half a step does
+numbers-less = Half a step less
+numbers-asked = As asked for
+numbers-nearest = The nearest step
+numbers-more = Half a step more
+numbers-column-pour = You pour
+numbers-column-product = Product
+numbers-column-ratio = Ratio
+numbers-column-off = Off by
+numbers-drawing-scale = A tank of { $tank } as a cube { $tank_edge } wide, filled to { $total }. Beside it the { $dose } of product in it as a cube { $dose_edge } wide. Both are drawn to one scale.
+remark-numbers-coarse = Half a step of this cup is as much as all the product. Choose a finer measure or a fuller tank.
+numbers-film = The film on a floor
+numbers-laid = How you set it
+numbers-laid-rate = I know how much I lay down
+numbers-laid-setting = By a flow setting
+numbers-rate = What you lay down
+numbers-setting = Setting of
+numbers-setting-of = { $machine }, setting { $n }
+numbers-flow = Flow
+numbers-speed = Speed
+numbers-path = Path width
+numbers-overlap = Overlap
+numbers-film-scale = A tile from the side, and a sheet of paper beside it. Up is drawn { $times } times as large as across.
+numbers-film-assumed = This is the film as it is laid down, even all over. A real floor has more in its joints and low spots. A sheet of office paper is taken as 0.1 mm thick and a tile as 12 in or 30 cm wide: common practice, no source. The weight is that of water at 20 °C, 998 g a liter.
+numbers-tile-is = tile { $edge } wide
+numbers-paper = paper
+numbers-drawing-film = A tile { $edge } wide from the side with a film { $thick } thick on it. Beside it a sheet of paper { $paper } thick. Up is drawn { $times } times as large as across.
+figure-numbers-total = Mix in the tank
+figure-numbers-water = Water in it
+figure-numbers-dose = Product in it
+figure-numbers-tank-edge = Edge of the tank as a cube
+figure-numbers-dose-edge = Edge of the product as a cube
+figure-numbers-rate = Laid down
+figure-numbers-thickness = How thick it lies
+figure-numbers-weight = What it weighs
+figure-numbers-tile = On one tile
+figure-numbers-sheets = Sheets of paper as thick
+formula-film-mass = Weight w of the film on each area, from what is laid down and the density ρ of water
+
+practice-picture-tanks = The layer at the bottom is all the product in the tank. Where you see none, it is thinner than a line.
+practice-picture-rates = A bar for each setting, by its number. The right one is the lowest that ends in the band. None is right when no bar does.
+practice-picture-mix = All the mix for the area, as one strip.
+practice-picture-strip = The mix from the first to the last. A line with a number stands where you fill the tank.
+practice-picture-range = What the label allows, from none to more. A dashed line is what the task asks for.
+practice-picture-range-parts = That is 1 part product and { $n } parts water, { $all } parts in all.
+practice-picture-scales = Both sides show the same amount.
+practice-picture-wear = What the label warns of, and what you wear against it.
+practice-picture-shaken = Low foam is at or below the dashed line after a minute, and has fallen to a third or less. Common practice, no source.
+practice-picture-foam = Foam must not get into a vacuum. Test what nobody has tested.
+practice-state-before = before
+practice-state-topped = topped up
+practice-state-found = as found
+practice-state-drained = drained
+practice-state-rescued = put right
+practice-drawing-state = { $when }: { $mix } with { $product } of product in it
+practice-drawing-tanks = A tank of { $tank }, step by step. { $states }.
+practice-drawing-mix = A strip of { $total } of mix for one area.
+practice-drawing-strip = { $n ->
+    [one] A strip of { $total } of mix, by area: { $areas }. It takes { $n } fill of the tank.
+   *[other] A strip of { $total } of mix, by area: { $areas }. It takes { $n } fills of the tank.
+ }
+practice-drawing-range = A bar of what the label allows: { $range }.
+practice-drawing-range-asked = A bar of what the label allows: { $range }. The task asks for { $asked }.
+practice-drawing-scales = One line with two scales: { $from } above is { $to } below.
+practice-drawing-bottles = Two bottles with a bar between them: { $a } and { $b }.
+practice-drawing-shaken = Two bottles after shaking. At once the foam is { $first } high, after a minute { $later }. A dashed line stands at { $limit }.
+practice-drawing-foam-none = A tank without foam.
+practice-drawing-foam-no-vacuum = A tank that can foam, and no vacuum above it.
+practice-drawing-foam-unknown = A tank that may foam. The hose above it leads to the motor of the vacuum.
+practice-drawing-foam-vacuum = A tank full of foam. The foam goes up the hose to the motor of the vacuum.
+practice-foam-at-once = at once
+practice-foam-after = after 1 min
+practice-foam-motor = motor
+practice-foam-tank = tank
+practice-ticket-should = This should read: { $line }
 
 ## The result
 
@@ -371,8 +470,8 @@ class-column-level = Level
 class-column-until = Holds until
 class-shown = Who has shown what
 class-shown-hint = A topic counts when all its tasks were right, at the first or second try, in the latest session that asked for it. That is a habit of trainers, not a rule with a source. It is no licence: you say who may work alone. People are told apart by their initials alone.
-class-months = It holds for so many months
-class-months-wrong = Type whole months from 1 to 120. Until then no end is shown.
+class-months = How many months it holds
+class-months-wrong = Until then no end is shown.
 class-until-unknown = Not known
 class-shown-by = Shown by { $who }
 class-shown-nothing = { $who } has shown no whole topic yet.

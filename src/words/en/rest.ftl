@@ -97,6 +97,7 @@ fit-short = Too little
 fit-meets = Right
 fit-too-wet = Too wet
 drawing-rates = Bars of what each setting lays down. Setting { $n } is chosen. The floor should get { $low } to { $high }.
+drawing-rates-none = Bars of what each setting lays down. None of them fits. The floor should get { $low } to { $high }.
 drawing-rates-band = Band: what this floor should get
 
 shift-heading = What does the shift take?

@@ -1,14 +1,14 @@
 //! Choosing what to practise: topics, level, how many, and the number that the tasks are drawn by.
 
 use super::{Props, press};
-use crate::form::Typed;
+use crate::form::{Typed, What};
 use crate::page::components::Typing;
 use crate::page::focus;
 use crate::page::keep::practice::at_desk;
 use crate::page::log::random;
 use crate::page::shared::Shared;
 use crate::page::views::log::fields::pick;
-use crate::practice::{Desk, Lack, Run, Session, Stock, Topic};
+use crate::practice::{Desk, DeskMistake, Lack, Run, Session, Stock, Topic};
 use std::rc::Rc;
 use yew::prelude::*;
 
@@ -53,25 +53,27 @@ impl PartialEq for Asked {
 #[component]
 pub fn Fields(props: &FieldsProps) -> Html {
     let (shared, desk) = (&props.shared, &props.desk);
-    let wrong = use_state(|| None::<&'static str>);
+    let wrong = use_state(|| None::<String>);
     let stock = Stock::of(&shared.typed.site, shared.system(), shared.marks());
     let lacks = use_memo((Asked(shared.typed.clone(), stock.clone()), desk.level), |(asked, level)| {
         Topic::ALL.iter().map(|one| asked.1.lacks(*one, *level)).collect::<Vec<Option<Lack>>>()
     });
     let make = {
-        let (wrong, desk, onmade) = (wrong.clone(), desk.clone(), props.onmade.clone());
+        let (shared, wrong, desk, onmade) =
+            (shared.clone(), wrong.clone(), desk.clone(), props.onmade.clone());
         move || {
             // Without random numbers of the browser's own the clock has to do: nothing secret hangs on it.
             let drawn = random().map_or_else(
                 |_| u32::try_from(js_sys::Date::now().to_bits() % 1_000_000).unwrap_or_default(),
                 |bytes| u32::from_be_bytes([bytes[0], bytes[1], bytes[2], bytes[3]]),
             );
-            match desk.session(&stock, drawn) {
+            match desk.session(&stock, shared.marks(), drawn) {
                 Ok(session) => {
                     wrong.set(None);
                     onmade.emit(session);
                 }
-                Err(mistake) => wrong.set(Some(mistake.code())),
+                Err(DeskMistake::Count(what)) => wrong.set(Some(count_wrong(&shared, &desk, &what))),
+                Err(mistake) => wrong.set(Some(shared.say(mistake.code()))),
             }
         }
     };
@@ -93,15 +95,20 @@ pub fn Fields(props: &FieldsProps) -> Html {
                     { pick(shared, "practice-level", desk.level, |level| at_desk(|desk| desk.level = level)) }
                     <p class="hint">{ shared.say(&format!("practice-level-{}-is", desk.level.code())) }</p>
                 </div>
-                <Typing id="practice-count" label={shared.say("practice-count")} mistake={None::<String>} number=true
+                <Typing id="practice-count" label={shared.say("practice-count")} mistake={desk.tasks(shared.marks()).err().map(|what| count_wrong(shared, desk, &what))} number=true
                     value={desk.count.clone()} oninput={|text| at_desk(|desk| desk.count = text)} />
                 <Typing id="practice-seed" label={shared.say("practice-seed")} hint={shared.say("practice-seed-hint")} mistake={None::<String>}
                     number=true value={desk.seed.clone()} oninput={|text| at_desk(|desk| desk.seed = text)} />
             </div>
-            <div class="mistake" role="alert">{ for wrong.map(|key| html! { <p>{ shared.say(key) }</p> }) }</div>
+            <div class="mistake" role="alert">{ for wrong.as_ref().map(|text| html! { <p>{ text }</p> }) }</div>
             <div class="buttons">{ press(shared, props.button, make) }</div>
         </>
     }
+}
+
+/// What is wrong with the number of tasks.
+fn count_wrong(shared: &Shared, desk: &Desk, what: &What) -> String {
+    shared.words.trouble(what, &shared.say("practice-count"), None, (&desk.count, "one"))
 }
 
 /// A topic, and what the site lacks for it.

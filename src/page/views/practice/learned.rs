@@ -1,6 +1,7 @@
 //! Who has shown what until when: by the codes that were taken and by the log, and everybody's way out of both.
 
 use super::{count, press};
+use crate::limits;
 use crate::page::components::Typing;
 use crate::page::keep::log_draft;
 use crate::page::keep::practice::change;
@@ -8,7 +9,7 @@ use crate::page::log::{self, Stage, use_log};
 use crate::page::shared::Shared;
 use crate::page::views::captioned;
 use crate::page::views::log::waiting::waiting;
-use crate::practice::{Made, Register, Shown, same, shown};
+use crate::practice::{Made, Register, Shown, same, shown, whole};
 use crate::site::log::{Attended, Id, Lesson, Part, Words};
 use crate::words::Argument;
 use std::rc::Rc;
@@ -55,7 +56,11 @@ pub fn Learned(props: &LearnedProps) -> Html {
     if people.is_empty() {
         return Html::default();
     }
-    let wrong = register.holds_for().is_none().then(|| shared.say("class-months-wrong"));
+    let label = shared.say("class-months");
+    let wrong = whole(&register.months, &limits::MONTHS, shared.marks()).err().map(|what| {
+        let told = shared.words.trouble(&what, &label, None, (&register.months, "one"));
+        format!("{told} {}", shared.say("class-months-wrong"))
+    });
     let oninput = |text| change(|held| Rc::make_mut(&mut held.register).months = text);
     let told = [("n", count(shared, written.len())), ("new", count(shared, new.len()))];
     let write = {
@@ -73,7 +78,7 @@ pub fn Learned(props: &LearnedProps) -> Html {
         <>
             <h3>{ shared.say("class-shown") }</h3>
             <p>{ shared.say("class-shown-hint") }</p>
-            <Typing id="class-months" label={shared.say("class-months")} mistake={wrong} number=true value={register.months.clone()} {oninput} />
+            <Typing id="class-months" {label} mistake={wrong} number=true value={register.months.clone()} {oninput} />
             if held.stage == Stage::Open {
                 <p role="status" data-logged={written.len().to_string()}>{ shared.tell("class-logged", &told) }</p>
             }

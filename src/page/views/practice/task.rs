@@ -115,7 +115,7 @@ fn told(shared: &Shared, run: &Run, exercise: &Exercise, verdict: &Verdict) -> H
 fn solution(shared: &Shared, exercise: &Exercise) -> Html {
     html! {
         <>
-            { for exercise.picture().map(|drawn| picture::picture(shared, exercise, &drawn)) }
+            { for exercise.picture.as_ref().map(|drawn| picture::picture(shared, exercise, drawn)) }
             <details class="workings">
                 <summary>{ shared.say("workings") }</summary>
                 <ol>
