@@ -8,6 +8,7 @@ mod child;
 mod digest;
 mod fault;
 mod fingerprint;
+mod languages;
 mod lock;
 mod one_file;
 mod places;
@@ -71,6 +72,7 @@ fn dispatch(words: &[&str]) -> Result<ExitCode, Fault> {
         ["pack"] => {
             let (places, build) = (Places::find()?, places::staging()?);
             split::run(&places, &build)?;
+            languages::run(&places, &build)?;
             precache::run(&places, &build)?;
             one_file::run(&places, &build)?;
         }

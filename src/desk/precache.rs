@@ -6,6 +6,7 @@
 use super::digest::{Pieces, integrity};
 use super::fault::Fault;
 use super::fingerprint::files;
+use super::languages;
 use super::places::Places;
 use std::collections::BTreeMap;
 use std::fmt::Write;
@@ -16,9 +17,10 @@ use std::path::Path;
 const TEMPLATE: &str = "src/page/offline/worker.js";
 /// The worker's name in a build. It is not in its own list: the browser keeps it by itself.
 const WORKER: &str = "worker.js";
-/// What the template says where the version and the files go.
+/// What the template says where the version goes, the files, and those that are kept only where somebody reads them.
 const VERSION_MARK: &str = "__VERSION__";
 const FILES_MARK: &str = "/* __FILES__ */";
+const LATER_MARK: &str = "/* __LATER__ */";
 /// A version's length: 64 bits of the digest are plenty to tell one build from the next.
 const VERSION_LENGTH: usize = 16;
 
@@ -53,17 +55,27 @@ fn read(build: &Path) -> Result<BTreeMap<String, Vec<u8>>, Fault> {
 fn seal(template: &str, pages: &BTreeMap<String, Vec<u8>>) -> Result<String, Fault> {
     let mut version = Pieces::default();
     version.add(WORKER, template.as_bytes());
-    let mut list = String::new();
+    let (mut list, mut later) = (String::new(), String::new());
     for (address, bytes) in pages {
         version.add(address, bytes);
+        let is_later = languages::others().any(|one| address.starts_with(&languages::start(one)));
+        let list = if is_later { &mut later } else { &mut list };
         // Writing to a String cannot fail.
         let _ = write!(list, "\n  {}: \"{}\",", quoted(address), integrity(bytes));
     }
-    if !(template.contains(VERSION_MARK) && template.contains(FILES_MARK)) {
-        return Err(Fault::new(format!("{TEMPLATE} has no {VERSION_MARK} or no {FILES_MARK}.")));
-    }
     let version = &version.hex()[..VERSION_LENGTH];
-    Ok(template.replace(VERSION_MARK, version).replace(FILES_MARK, &format!("{list}\n")))
+    let parts = [
+        (VERSION_MARK, version.to_owned()),
+        (FILES_MARK, format!("{list}\n")),
+        (LATER_MARK, format!("{later}\n")),
+    ];
+    parts.into_iter().try_fold(template.to_owned(), |text, (mark, part)| {
+        if text.contains(mark) {
+            Ok(text.replace(mark, &part))
+        } else {
+            Err(Fault::new(format!("{TEMPLATE} has no {mark}.")))
+        }
+    })
 }
 
 /// A JSON string is a JavaScript string.
@@ -76,7 +88,8 @@ mod tests {
     use super::seal;
     use std::collections::BTreeMap;
 
-    const TEMPLATE: &str = "const V = \"__VERSION__\";\nconst F = {/* __FILES__ */};\n";
+    const TEMPLATE: &str =
+        "const V = \"__VERSION__\";\nconst F = {/* __FILES__ */};\nconst L = {/* __LATER__ */};\n";
 
     fn pages(script: &str) -> BTreeMap<String, Vec<u8>> {
         [("./", "page"), ("app.js", script)].map(|(name, text)| (name.to_owned(), text.into())).into()
@@ -88,6 +101,16 @@ mod tests {
         let line = "\n  \"app.js\": \"sha256-qznLcsROx4GACP2dm0UCKCzCG+HiZ1guq6ZZDob/Tng=\",\n};";
         assert!(worker.contains(line), "{worker}");
         assert!(!worker.contains("__"), "{worker}");
+    }
+
+    #[test]
+    fn a_language_is_listed_apart() {
+        let mut all = pages("a");
+        all.insert("words-es-0123456789abcdef.ftl".to_owned(), "yes = sí".into());
+        let worker = seal(TEMPLATE, &all).expect("the template has its marks");
+        let (files, later) = worker.split_once("const L").expect("both lists");
+        assert!(files.contains("app.js") && !files.contains("words-es"), "{worker}");
+        assert!(later.contains("words-es-0123456789abcdef.ftl") && !later.contains("app.js"), "{worker}");
     }
 
     #[test]

@@ -4,6 +4,7 @@ use super::carried;
 use super::components::{Text, open_saved, pick, text_field};
 use super::keep::store::{self, Found};
 use super::keep::{download, lock, today, update};
+use super::language::{Tongue, unchecked, use_language};
 use super::place::{self, Place, use_place};
 use super::rest::{Loaded, use_rest};
 use super::shared::Shared;
@@ -12,7 +13,7 @@ use super::{focus, state};
 use crate::form::action::Line;
 use crate::form::station::Job;
 use crate::form::{Action, Typed};
-use crate::words::{Argument, Words};
+use crate::words::Argument;
 use std::rc::Rc;
 use yew::prelude::*;
 
@@ -29,10 +30,8 @@ pub fn App() -> Html {
     let linked = carried::is_wanted();
     // What a device set to its standards shows is worked out by the rest.
     let rest = use_rest(!fill || linked || locked);
-    let words = use_memo(matches!(rest, Loaded::Here(_)), |_| match rest {
-        Loaded::Here(rest) => (rest.words)(),
-        Loaded::Waiting | Loaded::Failed => Words::of_fill(),
-    });
+    let tongue = use_language(rest);
+    let words = tongue.words.clone();
     let newer = update::use_waiting();
     let today = today::use_today();
     let dispatcher = state.now.dispatcher();
@@ -50,7 +49,7 @@ pub fn App() -> Html {
 
     html! {
         <>
-            { top(&shared, place) }
+            { top(&shared, place, &tongue) }
             <p class="sheet-line">{ sheet_line(&shared, &today) }</p>
             <div class="notices" role="status">
                 { match rest {
@@ -58,6 +57,7 @@ pub fn App() -> Html {
                     Loaded::Failed if linked => html! { <p role="alert">{ shared.say("view-failed") }</p> },
                     Loaded::Waiting | Loaded::Failed => Html::default(),
                 } }
+                { tongue.notice(&shared) }
                 if state.elsewhere { { elsewhere(&shared) } }
                 if newer { { newer_version(&shared) } }
                 if !state.kept { <p>{ shared.say("keep-denied") }</p> }
@@ -110,7 +110,7 @@ fn recorder(shared: &Shared, rest: Loaded) -> Html {
     }
 }
 
-fn top(shared: &Shared, place: Place) -> Html {
+fn top(shared: &Shared, place: Place, tongue: &Tongue) -> Html {
     let skip = |event: MouseEvent| {
         event.prevent_default();
         focus::on("main");
@@ -127,7 +127,11 @@ fn top(shared: &Shared, place: Place) -> Html {
                         </a>
                     }) }
                 </nav>
+                { tongue.picker(shared) }
                 { pick(shared, "units", "units", shared.system(), Action::System) }
+                if let Some((own, english)) = unchecked(&shared.words) {
+                    <p class="hint" data-part="unchecked">{ own }{ " " }<span lang="en">{ english }</span></p>
+                }
             </header>
         </>
     }
@@ -147,7 +151,8 @@ fn site_name(shared: &Shared) -> Text {
 /// What stands on every sheet of paper: the site, the date and the version.
 fn sheet_line(shared: &Shared, today: &str) -> String {
     let version = Argument::text(env!("CARGO_PKG_VERSION"));
-    shared.tell("sheet-line", &[("date", Argument::text(today)), ("version", version)])
+    let line = shared.tell("sheet-line", &[("date", Argument::text(today)), ("version", version)]);
+    unchecked(&shared.words).map_or(line.clone(), |(own, english)| format!("{line} · {own} {english}"))
 }
 
 /// The demo in the place of the site, which is put aside and survives a reload.

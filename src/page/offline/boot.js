@@ -3,6 +3,17 @@
 // The page's own code hears of a new version by the window event "brimline-update" (or, if it
 // was not listening yet, by `window.brimlineUpdate`), and answers with "brimline-accept-update".
 
+// The files of the other languages: the build writes them (tag: address) into this line.
+const WORDS = {/* __WORDS__ */};
+
+// Gives the page the words of a language. They are fetched only here, and kept for offline use from then on.
+window.brimlineWords = async (language) => {
+  const answer = await fetch(WORDS[language]);
+  if (!answer.ok) throw new Error(answer.statusText);
+  navigator.serviceWorker?.ready.then(({ active }) => active.postMessage({ keep: WORDS[language] }));
+  return answer.text();
+};
+
 async function start() {
   const waiting = document.getElementById("boot-wait");
   try {

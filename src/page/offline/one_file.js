@@ -1,12 +1,14 @@
 // Starts the page where all of it stands in one file: opened from a memory stick, with no server behind it.
 // The build puts the page's own scripts before this one, in the same module; `unpacked` gives them
-// their chunks.
+// their chunks, and the page the words of the language that somebody chooses.
 
 async function unpacked(name) {
   const packed = await (await fetch(`data:application/zlib;base64,${document.getElementById(name).textContent}`)).blob();
   const bytes = packed.stream().pipeThrough(new DecompressionStream("deflate"));
   return new Response(bytes, { headers: { "Content-Type": "application/wasm" } });
 }
+
+window.brimlineWords = async (language) => (await unpacked(`words-${language}`)).text();
 
 const waiting = document.getElementById("boot-wait");
 try {
