@@ -94,14 +94,14 @@ impl Words {
     /// ```
     /// use brimline::words::{LANGUAGES, Words};
     /// let spanish = Words::of(&LANGUAGES[1], "yes = sí").unwrap();
-    /// let words = spanish.or(&Words::read("no = no\nyes = yes").unwrap());
+    /// let words = spanish.or(Words::read("no = no\nyes = yes").unwrap());
     /// assert_eq!((words.say("yes"), words.say("no")), ("sí".into(), "no".into()));
     /// ```
     #[must_use]
-    pub fn or(mut self, base: &Self) -> Self {
-        for (key, message) in &base.messages {
-            if let Err(at) = self.messages.binary_search_by(|(one, _)| one.cmp(key)) {
-                self.messages.insert(at, (key.clone(), message.clone()));
+    pub fn or(mut self, base: Self) -> Self {
+        for row in base.messages {
+            if let Err(at) = self.messages.binary_search_by(|(one, _)| one.cmp(&row.0)) {
+                self.messages.insert(at, row);
             }
         }
         self

@@ -1,6 +1,6 @@
 //! The words of every language but English as one file each, which the page fetches when somebody chooses it.
 
-use super::digest::Pieces;
+use super::digest::{Pieces, integrity};
 use super::fault::Fault;
 use super::places::Places;
 use crate::words::{LANGUAGES, Language};
@@ -33,9 +33,9 @@ pub fn run(places: &Places, build: &Path) -> Result<(), Fault> {
         digest.add(language.code, words.as_bytes());
         let name = format!("{}{}.ftl", start(language), &digest.hex()[..DIGEST]);
         let file = build.join(&name);
-        fs::write(&file, words).map_err(|error| Fault::file(&file, &error))?;
         // Writing to a String cannot fail.
-        let _ = write!(names, " {}: \"{name}\",", language.code);
+        let _ = write!(names, " {}: [\"{name}\", \"{}\"],", language.code, integrity(words.as_bytes()));
+        fs::write(&file, words).map_err(|error| Fault::file(&file, &error))?;
     }
     fs::write(&starter, text.replace(MARK, &format!("{names} ")))
         .map_err(|error| Fault::file(&starter, &error))

@@ -4,7 +4,7 @@ use super::carried;
 use super::components::{Text, open_saved, pick, text_field};
 use super::keep::store::{self, Found};
 use super::keep::{download, lock, today, update};
-use super::language::{Tongue, unchecked, use_language};
+use super::language::{Tongue, unchecked, use_tongue, use_words};
 use super::place::{self, Place, use_place};
 use super::rest::{Loaded, use_rest};
 use super::shared::Shared;
@@ -30,8 +30,8 @@ pub fn App() -> Html {
     let linked = carried::is_wanted();
     // What a device set to its standards shows is worked out by the rest.
     let rest = use_rest(!fill || linked || locked);
-    let tongue = use_language(rest);
-    let words = tongue.words.clone();
+    let tongue = use_tongue();
+    let words = use_words(tongue, rest);
     let newer = update::use_waiting();
     let today = today::use_today();
     let dispatcher = state.now.dispatcher();
@@ -49,7 +49,7 @@ pub fn App() -> Html {
 
     html! {
         <>
-            { top(&shared, place, &tongue) }
+            { top(&shared, place, tongue) }
             <p class="sheet-line">{ sheet_line(&shared, &today) }</p>
             <div class="notices" role="status">
                 { match rest {
@@ -110,7 +110,7 @@ fn recorder(shared: &Shared, rest: Loaded) -> Html {
     }
 }
 
-fn top(shared: &Shared, place: Place, tongue: &Tongue) -> Html {
+fn top(shared: &Shared, place: Place, tongue: Tongue) -> Html {
     let skip = |event: MouseEvent| {
         event.prevent_default();
         focus::on("main");

@@ -1,140 +1,56 @@
-//! The language of the page: chosen at its top, kept on the device, loaded when it is chosen.
+//! The language of the page: chosen at its top. `offline/language.js` fetches and keeps it.
 
 use super::rest::Loaded;
 use super::shared::Shared;
 use crate::words::{Argument, LANGUAGES, Language, Words};
-use js_sys::{Function, Promise, Reflect};
-use std::cell::Cell;
+use gloo::events::EventListener;
+use js_sys::{Function, Reflect};
 use std::rc::Rc;
 use wasm_bindgen::{JsCast, JsValue};
-use wasm_bindgen_futures::JsFuture;
 use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
-/// The name that its tag is kept under.
-const KEY: &str = "brimline.language";
-
 /// What is spoken, and what was asked for.
+#[derive(Clone, Copy, PartialEq)]
 pub struct Tongue {
-    /// The words of the page.
-    pub words: Rc<Words>,
-    /// The language that was asked for: another one than that of the words while it is being loaded.
+    /// The language whose words are here.
+    now: &'static Language,
+    /// The one that was asked for: another one while it is being loaded.
     asked: &'static Language,
-    /// What could not be loaded.
+    /// The one that did not come.
     failed: Option<&'static Language>,
-    /// Asks for one.
-    ask: Callback<&'static Language>,
+}
+
+/// A part of what `language.js` tells. Where nothing told it the page is not the built one, and speaks English.
+fn told(part: &str) -> Option<String> {
+    let all = Reflect::get(&gloo::utils::window(), &"brimlineLanguage".into()).ok()?;
+    Reflect::get(&all, &part.into()).ok()?.as_string()
 }
 
 fn of_code(code: &str) -> Option<&'static Language> {
     LANGUAGES.iter().find(|one| one.code == code)
 }
 
-/// The one that was chosen here, else one that the browser's user reads, else English.
-fn first() -> &'static Language {
+/// Asks for a language.
+fn ask(code: &str) {
     let window = gloo::utils::window();
-    let storage = window.local_storage().ok().flatten();
-    let kept = storage.and_then(|storage| storage.get_item(KEY).ok()?).and_then(|code| of_code(&code));
-    let preferred = || {
-        let tags: Vec<String> =
-            window.navigator().languages().iter().filter_map(|tag| tag.as_string()).collect();
-        Language::preferred(tags.iter().map(String::as_str))
-    };
-    kept.or_else(preferred).unwrap_or_else(Language::english)
-}
-
-fn keep(language: &Language) {
-    if let Ok(Some(storage)) = gloo::utils::window().local_storage() {
-        // Where the browser keeps nothing the page says so once, and the language is asked for again.
-        let _ = storage.set_item(KEY, language.code);
+    let speak = Reflect::get(&window, &"brimlineSpeak".into());
+    if let Some(speak) = speak.ok().as_ref().and_then(JsCast::dyn_ref::<Function>) {
+        // It tells itself what does not come.
+        let _ = speak.call1(&window, &code.into());
     }
-}
-
-/// The words of a language, from whatever started the page.
-async fn load(language: &'static Language) -> Result<Words, JsValue> {
-    let window = gloo::utils::window();
-    let give: Function = Reflect::get(&window, &"brimlineWords".into())?.dyn_into()?;
-    let given: Promise = give.call1(&window, &language.code.into())?.dyn_into()?;
-    let text = JsFuture::from(given).await?.as_string().unwrap_or_default();
-    Words::of(language, &text).map_err(|flaw| flaw.text.into())
-}
-
-/// The words of the page: in the language that was asked for as soon as they are here, and in the former one till then.
-#[hook]
-pub fn use_language(rest: Loaded) -> Tongue {
-    let asked = use_state_eq(first);
-    let own = use_state(|| None::<Rc<Words>>);
-    let failed = use_state_eq(|| None);
-    let here = own.as_ref().map_or_else(Language::english, |own| own.language());
-    {
-        let (own, failed, asked) = (own.clone(), failed.clone(), asked.clone());
-        use_effect_with(*asked, move |language| {
-            let language = *language;
-            let wanted = Rc::new(Cell::new(true));
-            let still = wanted.clone();
-            if language == Language::english() {
-                own.set(None);
-            } else if language != here {
-                yew::platform::spawn_local(async move {
-                    match load(language).await {
-                        _ if !still.get() => {}
-                        Ok(words) => {
-                            keep(language);
-                            failed.set(None);
-                            own.set(Some(Rc::new(words)));
-                        }
-                        Err(_) => {
-                            failed.set(Some(language));
-                            asked.set(here);
-                        }
-                    }
-                });
-            }
-            move || wanted.set(false)
-        });
-    }
-    let words = {
-        let own = own.clone();
-        use_memo((matches!(rest, Loaded::Here(_)), here.code), move |_| {
-            let english = match rest {
-                Loaded::Here(rest) => (rest.words)(),
-                Loaded::Waiting | Loaded::Failed => Words::of_fill(),
-            };
-            match &*own {
-                Some(own) => (**own).clone().or(&english),
-                None => english,
-            }
-        })
-    };
-    use_effect_with(here.code, |code| {
-        if let Some(page) = gloo::utils::document().document_element() {
-            // A language's own tag is a name that the attribute takes.
-            let _ = page.set_attribute("lang", code);
-        }
-    });
-    let ask = {
-        let (asked, failed) = (asked.clone(), failed.clone());
-        Callback::from(move |language: &'static Language| {
-            failed.set(None);
-            // English is here; another one is kept when it comes.
-            if language == Language::english() {
-                keep(language);
-            }
-            asked.set(language);
-        })
-    };
-    Tongue { words, asked: *asked, failed: *failed, ask }
 }
 
 impl Tongue {
+    fn as_told() -> Self {
+        let one = |part: &str| told(part).and_then(|code| of_code(&code));
+        let now = one("now").unwrap_or_else(Language::english);
+        Self { now, asked: one("asked").unwrap_or(now), failed: one("failed") }
+    }
+
     /// The list to choose from, each language named in itself.
-    pub fn picker(&self, shared: &Shared) -> Html {
-        let ask = self.ask.clone();
-        let onchange = move |event: Event| {
-            if let Some(language) = of_code(&event.target_unchecked_into::<HtmlSelectElement>().value()) {
-                ask.emit(language);
-            }
-        };
+    pub fn picker(self, shared: &Shared) -> Html {
+        let onchange = |event: Event| ask(&event.target_unchecked_into::<HtmlSelectElement>().value());
         let chosen = self.asked.code;
         html! {
             <div class="field">
@@ -149,30 +65,52 @@ impl Tongue {
     }
 
     /// What is being loaded, and what did not come.
-    pub fn notice(&self, shared: &Shared) -> Html {
+    pub fn notice(self, shared: &Shared) -> Html {
         let told = |key: &str, language: &Language| {
-            shared.tell(
-                key,
-                &[
-                    ("language", Argument::text(language.name)),
-                    ("now", Argument::text(self.words.language().name)),
-                ],
-            )
+            let name = |language: &Language| Argument::text(language.name);
+            shared.tell(key, &[("language", name(language)), ("now", name(self.now))])
         };
-        if let Some(language) = self.failed {
-            let again = self.ask.reform(move |_: MouseEvent| language);
-            return html! {
+        match self.failed {
+            Some(failed) => html! {
                 <p role="alert">
-                    { told("language-failed", language) }{ " " }
-                    <button type="button" name="language-again" onclick={again}>{ shared.say("language-again") }</button>
+                    { told("language-failed", failed) }{ " " }
+                    <button type="button" name="language-again" onclick={|_| ask(failed.code)}>{ shared.say("language-again") }</button>
                 </p>
-            };
+            },
+            None if self.asked == self.now => Html::default(),
+            None => html! { <p>{ told("language-loading", self.asked) }</p> },
         }
-        if self.asked == self.words.language() {
-            return Html::default();
-        }
-        html! { <p>{ told("language-loading", self.asked) }</p> }
     }
+}
+
+/// What is spoken, and what was asked for.
+#[hook]
+pub fn use_tongue() -> Tongue {
+    let tongue = use_state_eq(Tongue::as_told);
+    {
+        let tongue = tongue.clone();
+        use_effect_with((), move |()| {
+            let changed = move |_: &Event| tongue.set(Tongue::as_told());
+            let listener = EventListener::new(&gloo::utils::window(), "brimline-language", changed);
+            move || drop(listener)
+        });
+    }
+    *tongue
+}
+
+/// The words of the page. What a language lacks is said in English.
+#[hook]
+pub fn use_words(tongue: Tongue, rest: Loaded) -> Rc<Words> {
+    use_memo((matches!(rest, Loaded::Here(_)), tongue.now.code), |_| {
+        let english = match rest {
+            Loaded::Here(rest) => (rest.words)(),
+            Loaded::Waiting | Loaded::Failed => Words::of_fill(),
+        };
+        match told("text").map(|text| Words::of(tongue.now, &text)) {
+            Some(Ok(own)) => own.or(english),
+            _ => english,
+        }
+    })
 }
 
 /// What a language says on its face that nobody has checked yet, in itself and in English.

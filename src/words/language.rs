@@ -26,19 +26,4 @@ impl Language {
     pub fn english() -> &'static Self {
         &LANGUAGES[0]
     }
-
-    /// The first language that a person reads out of those that he or she prefers, by their tags.
-    ///
-    /// ```
-    /// use brimline::words::Language;
-    /// let code = |tags: &[&str]| Language::preferred(tags.iter().copied()).map(|one| one.code);
-    /// assert_eq!(code(&["de-AT", "es-419", "en"]), Some("es"));
-    /// assert_eq!(code(&["est"]), None);
-    /// ```
-    pub fn preferred<'a>(tags: impl IntoIterator<Item = &'a str>) -> Option<&'static Self> {
-        tags.into_iter().find_map(|tag| {
-            let own = tag.split('-').next().unwrap_or_default();
-            LANGUAGES.iter().find(|one| one.code.eq_ignore_ascii_case(own))
-        })
-    }
 }

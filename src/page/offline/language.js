@@ -1,0 +1,57 @@
+// The language of the page: chosen at its top, kept on this device, and fetched only when somebody chooses it.
+//
+// The page reads `window.brimlineLanguage`, asks with `window.brimlineSpeak(tag)`, and hears of what came by the
+// window event "brimline-language".
+
+const KEY = "brimline.language";
+const ENGLISH = "en";
+// The start does not wait longer than this for words.
+const PATIENCE = 2000;
+
+// Whose words are here, and these (English is in the page); which are asked for; which did not come.
+const state = (window.brimlineLanguage = { now: ENGLISH, text: "", asked: ENGLISH, failed: "" });
+let words;
+
+function change(what) {
+  Object.assign(state, what);
+  document.documentElement.lang = state.now;
+  window.dispatchEvent(new Event("brimline-language"));
+}
+
+window.brimlineSpeak = async (asked) => {
+  change({ asked, failed: "" });
+  // Somebody may have asked for another one meanwhile.
+  const still = () => state.asked === asked;
+  try {
+    const text = asked === ENGLISH ? "" : await words(asked);
+    if (!still()) return;
+    change({ now: asked, text });
+  } catch (reason) {
+    console.warn(`The words of ${asked} did not come: ${reason}`);
+    if (still()) change({ asked: state.now, failed: asked });
+    return;
+  }
+  try {
+    localStorage.setItem(KEY, asked);
+  } catch {
+    // Where the browser keeps nothing the page says so, and the language is chosen anew.
+  }
+};
+
+function kept() {
+  try {
+    return localStorage.getItem(KEY);
+  } catch {
+    return null;
+  }
+}
+
+// `give` gives the words of one of the `languages`. Begins with the one that was chosen here, else with one that the
+// browser's user reads, else in English.
+export async function begin(languages, give) {
+  words = give;
+  const read = [kept(), ...navigator.languages].map((tag) => tag?.split("-")[0].toLowerCase());
+  const first = read.find((one) => one === ENGLISH || languages.includes(one)) ?? ENGLISH;
+  if (first === ENGLISH) return;
+  await Promise.race([window.brimlineSpeak(first), new Promise((done) => setTimeout(done, PATIENCE))]);
+}
