@@ -8,7 +8,7 @@ mod child;
 mod digest;
 mod fault;
 mod fingerprint;
-mod languages;
+pub mod languages;
 mod lock;
 mod one_file;
 mod places;

@@ -3,6 +3,7 @@
 use super::digest::{Pieces, integrity};
 use super::fault::Fault;
 use super::places::Places;
+use super::shorten::bare;
 use crate::words::{LANGUAGES, Language};
 use std::fmt::Write;
 use std::fs;
@@ -10,8 +11,9 @@ use std::path::Path;
 
 /// The resource files of a language, as English has them.
 const PARTS: [&str; 5] = ["fill", "rest", "site", "log", "practice"];
-/// What starts the page, and where it is told which files there are.
+/// What starts the page, and where it is told which files there are; and what asks for them.
 const STARTER: &str = "boot.js";
+const ASKER: &str = "language.js";
 const MARK: &str = "/* __WORDS__ */";
 /// 64 bits of the digest are plenty to tell one build from the next.
 const DIGEST: usize = 16;
@@ -37,8 +39,11 @@ pub fn run(places: &Places, build: &Path) -> Result<(), Fault> {
         let _ = write!(names, " {}: [\"{name}\", \"{}\"],", language.code, integrity(words.as_bytes()));
         fs::write(&file, words).map_err(|error| Fault::file(&file, &error))?;
     }
-    fs::write(&starter, text.replace(MARK, &format!("{names} ")))
-        .map_err(|error| Fault::file(&starter, &error))
+    fs::write(&starter, bare(&text.replace(MARK, &format!("{names} "))))
+        .map_err(|error| Fault::file(&starter, &error))?;
+    let asker = build.join(ASKER);
+    let text = fs::read_to_string(&asker).map_err(|error| Fault::file(&asker, &error))?;
+    fs::write(&asker, bare(&text)).map_err(|error| Fault::file(&asker, &error))
 }
 
 /// All languages but English.

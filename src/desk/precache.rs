@@ -8,6 +8,7 @@ use super::fault::Fault;
 use super::fingerprint::files;
 use super::languages;
 use super::places::Places;
+use super::shorten::bare;
 use std::collections::BTreeMap;
 use std::fmt::Write;
 use std::fs;
@@ -32,7 +33,7 @@ pub fn run(places: &Places, build: &Path) -> Result<(), Fault> {
     let template = places.root().join(TEMPLATE);
     let template = fs::read_to_string(&template).map_err(|error| Fault::file(&template, &error))?;
     let worker = build.join(WORKER);
-    fs::write(&worker, seal(&template, &read(build)?)?).map_err(|error| Fault::file(&worker, &error))
+    fs::write(&worker, bare(&seal(&template, &read(build)?)?)).map_err(|error| Fault::file(&worker, &error))
 }
 
 /// All files of a build by their address on the page.

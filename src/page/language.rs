@@ -1,17 +1,16 @@
 //! The language of the page: chosen at its top. `offline/language.js` fetches and keeps it.
 
+use super::components::{Choice, drop_down};
+use super::keep::event::use_event;
 use super::rest::Loaded;
 use super::shared::Shared;
 use crate::words::{Argument, LANGUAGES, Language, Words};
-use gloo::events::EventListener;
-use js_sys::{Function, Reflect};
+use js_sys::Reflect;
 use std::rc::Rc;
-use wasm_bindgen::{JsCast, JsValue};
-use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
 /// What is spoken, and what was asked for.
-#[derive(Clone, Copy, PartialEq)]
+#[derive(Clone, Copy)]
 pub struct Tongue {
     /// The language whose words are here.
     now: &'static Language,
@@ -31,71 +30,41 @@ fn of_code(code: &str) -> Option<&'static Language> {
     LANGUAGES.iter().find(|one| one.code == code)
 }
 
-/// Asks for a language.
-fn ask(code: &str) {
-    let window = gloo::utils::window();
-    let speak = Reflect::get(&window, &"brimlineSpeak".into());
-    if let Some(speak) = speak.ok().as_ref().and_then(JsCast::dyn_ref::<Function>) {
-        // It tells itself what does not come.
-        let _ = speak.call1(&window, &code.into());
-    }
-}
-
 impl Tongue {
-    fn as_told() -> Self {
-        let one = |part: &str| told(part).and_then(|code| of_code(&code));
-        let now = one("now").unwrap_or_else(Language::english);
-        Self { now, asked: one("asked").unwrap_or(now), failed: one("failed") }
-    }
-
-    /// The list to choose from, each language named in itself.
+    /// The list to choose from, each language named in itself; `language.js` hears what is chosen.
     pub fn picker(self, shared: &Shared) -> Html {
-        let onchange = |event: Event| ask(&event.target_unchecked_into::<HtmlSelectElement>().value());
-        let chosen = self.asked.code;
-        html! {
-            <div class="field">
-                <label for="language">{ shared.say("language") }</label>
-                <select id="language" name="language" {onchange} ~value={JsValue::from_str(chosen)}>
-                    { for LANGUAGES.iter().map(|one| html! {
-                        <option lang={one.code} value={one.code} selected={one.code == chosen}>{ one.name }</option>
-                    }) }
-                </select>
-            </div>
-        }
+        let options = LANGUAGES.iter().map(|one| (one.code.to_owned(), one.name.to_owned())).collect();
+        let choice = Choice {
+            name: "language".into(),
+            label: shared.say("language"),
+            options,
+            chosen: self.asked.code.to_owned(),
+            hint: None,
+        };
+        drop_down(choice, false, Callback::noop())
     }
 
-    /// What is being loaded, and what did not come.
-    pub fn notice(self, shared: &Shared) -> Html {
-        let told = |key: &str, language: &Language| {
-            let name = |language: &Language| Argument::text(language.name);
-            shared.tell(key, &[("language", name(language)), ("now", name(self.now))])
+    /// What is being loaded or did not come: what is said of it, and whether another try helps.
+    pub fn news(self, shared: &Shared) -> Option<(String, bool)> {
+        let (key, language) = match self.failed {
+            Some(failed) => ("language-failed", failed),
+            None if self.asked == self.now => return None,
+            None => ("language-loading", self.asked),
         };
-        match self.failed {
-            Some(failed) => html! {
-                <p role="alert">
-                    { told("language-failed", failed) }{ " " }
-                    <button type="button" name="language-again" onclick={|_| ask(failed.code)}>{ shared.say("language-again") }</button>
-                </p>
-            },
-            None if self.asked == self.now => Html::default(),
-            None => html! { <p>{ told("language-loading", self.asked) }</p> },
-        }
+        let name = |language: &Language| Argument::text(language.name);
+        let told = shared.tell(key, &[("language", name(language)), ("now", name(self.now))]);
+        Some((told, self.failed.is_some()))
     }
 }
 
 /// What is spoken, and what was asked for.
 #[hook]
 pub fn use_tongue() -> Tongue {
-    let tongue = use_state_eq(Tongue::as_told);
-    {
-        let tongue = tongue.clone();
-        use_effect_with((), move |()| {
-            let changed = move |_: &Event| tongue.set(Tongue::as_told());
-            let listener = EventListener::new(&gloo::utils::window(), "brimline-language", changed);
-            move || drop(listener)
-        });
-    }
-    *tongue
+    let told = use_event("brimline-language", || told("tags").unwrap_or_default());
+    let mut tags = told.split(' ').map(of_code);
+    let mut next = || tags.next().flatten();
+    let now = next().unwrap_or_else(Language::english);
+    Tongue { now, asked: next().unwrap_or(now), failed: next() }
 }
 
 /// The words of the page. What a language lacks is said in English.
@@ -114,7 +83,7 @@ pub fn use_words(tongue: Tongue, rest: Loaded) -> Rc<Words> {
 }
 
 /// What a language says on its face that nobody has checked yet, in itself and in English.
-pub fn unchecked(words: &Words) -> Option<(String, String)> {
+pub fn unchecked(words: &Words) -> Option<[String; 2]> {
     (!words.language().checked)
-        .then(|| (words.say("language-unchecked"), words.say("language-unchecked-english")))
+        .then(|| ["language-unchecked", "language-unchecked-english"].map(|key| words.say(key)))
 }

@@ -1,7 +1,7 @@
 // The language of the page: chosen at its top, kept on this device, and fetched only when somebody chooses it.
 //
-// The page reads `window.brimlineLanguage`, asks with `window.brimlineSpeak(tag)`, and hears of what came by the
-// window event "brimline-language".
+// The page draws what `window.brimlineLanguage` tells, and hears of each change by the window event
+// "brimline-language". What asks for a language is heard here: the list, and the button for another try.
 
 const KEY = "brimline.language";
 const ENGLISH = "en";
@@ -14,11 +14,12 @@ let words;
 
 function change(what) {
   Object.assign(state, what);
+  state.tags = `${state.now} ${state.asked} ${state.failed}`;
   document.documentElement.lang = state.now;
   window.dispatchEvent(new Event("brimline-language"));
 }
 
-window.brimlineSpeak = async (asked) => {
+async function speak(asked) {
   change({ asked, failed: "" });
   // Somebody may have asked for another one meanwhile.
   const still = () => state.asked === asked;
@@ -36,7 +37,10 @@ window.brimlineSpeak = async (asked) => {
   } catch {
     // Where the browser keeps nothing the page says so, and the language is chosen anew.
   }
-};
+}
+
+addEventListener("change", ({ target }) => target.id === "language" && speak(target.value));
+addEventListener("click", ({ target }) => target.name === "language-again" && speak(state.failed));
 
 function kept() {
   try {
@@ -53,5 +57,5 @@ export async function begin(languages, give) {
   const read = [kept(), ...navigator.languages].map((tag) => tag?.split("-")[0].toLowerCase());
   const first = read.find((one) => one === ENGLISH || languages.includes(one)) ?? ENGLISH;
   if (first === ENGLISH) return;
-  await Promise.race([window.brimlineSpeak(first), new Promise((done) => setTimeout(done, PATIENCE))]);
+  await Promise.race([speak(first), new Promise((done) => setTimeout(done, PATIENCE))]);
 }

@@ -5,6 +5,9 @@ drawing-tank-level = { $n ->
    *[other] El tanque durante el turno: { $n } llenados de { $tank } como máximo, { $time } en total.
 }
 
+language-unchecked = Ninguna persona de habla nativa ha revisado todavía esta traducción.
+language-unchecked-english = No native reader has checked this translation yet.
+
 flow-heading = ¿Qué ajuste de caudal?
 flow-amount = Use este ajuste de caudal
 flow-setting = Ajuste { $n }
