@@ -28,6 +28,8 @@ pub struct Words {
     messages: Vec<(String, Message)>,
     marks: Marks,
     language: &'static Language,
+    /// Where what they lack is said.
+    base: Option<Box<Words>>,
 }
 
 /// What Fill, and the frame around all views, say in English.
@@ -81,7 +83,7 @@ impl Words {
     /// The first line that is not understood.
     pub fn of(language: &'static Language, resource: &str) -> Result<Self, Flaw> {
         let messages = message::read(resource, language.plural)?;
-        let mut words = Self { messages, marks: Marks::POINT, language };
+        let mut words = Self { messages, marks: Marks::POINT, language, base: None };
         let mark = |key: &str, usual: char| {
             words.message(key).and_then(|message| message.format(&[]).chars().next()).unwrap_or(usual)
         };
@@ -98,13 +100,8 @@ impl Words {
     /// assert_eq!((words.say("yes"), words.say("no")), ("sí".into(), "no".into()));
     /// ```
     #[must_use]
-    pub fn or(mut self, base: Self) -> Self {
-        for row in base.messages {
-            if let Err(at) = self.messages.binary_search_by(|(one, _)| one.cmp(&row.0)) {
-                self.messages.insert(at, row);
-            }
-        }
-        self
+    pub fn or(self, base: Self) -> Self {
+        Self { base: Some(Box::new(base)), ..self }
     }
 
     /// Their language.
@@ -117,14 +114,16 @@ impl Words {
         self.marks
     }
 
-    /// The keys, in order.
+    /// The keys of their own, in order.
     pub fn keys(&self) -> impl Iterator<Item = &str> {
         self.messages.iter().map(|(key, _)| key.as_str())
     }
 
     fn message(&self, key: &str) -> Option<&Message> {
-        let found = self.messages.binary_search_by(|(one, _)| one.as_str().cmp(key)).ok()?;
-        Some(&self.messages[found].1)
+        match self.messages.binary_search_by(|(one, _)| one.as_str().cmp(key)) {
+            Ok(found) => Some(&self.messages[found].1),
+            Err(_) => self.base.as_ref()?.message(key),
+        }
     }
 
     /// The placeholders of a message.

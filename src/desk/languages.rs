@@ -11,10 +11,11 @@ use std::path::Path;
 
 /// The resource files of a language, as English has them.
 const PARTS: [&str; 5] = ["fill", "rest", "site", "log", "practice"];
-/// What starts the page, and where it is told which files there are; and what asks for them.
+/// What starts the page, and where it is told which files there are.
 const STARTER: &str = "boot.js";
-const ASKER: &str = "language.js";
 const MARK: &str = "/* __WORDS__ */";
+/// What asks for them, relative to the checkout. It becomes a part of the starter.
+const ASKER: &str = "src/page/offline/language.js";
 /// 64 bits of the digest are plenty to tell one build from the next.
 const DIGEST: usize = 16;
 
@@ -39,11 +40,18 @@ pub fn run(places: &Places, build: &Path) -> Result<(), Fault> {
         let _ = write!(names, " {}: [\"{name}\", \"{}\"],", language.code, integrity(words.as_bytes()));
         fs::write(&file, words).map_err(|error| Fault::file(&file, &error))?;
     }
-    fs::write(&starter, bare(&text.replace(MARK, &format!("{names} "))))
-        .map_err(|error| Fault::file(&starter, &error))?;
-    let asker = build.join(ASKER);
-    let text = fs::read_to_string(&asker).map_err(|error| Fault::file(&asker, &error))?;
-    fs::write(&asker, bare(&text)).map_err(|error| Fault::file(&asker, &error))
+    let text = text.replace(MARK, &format!("{names} "));
+    fs::write(&starter, bare(&format!("{}{text}", asker(places.root())?)))
+        .map_err(|error| Fault::file(&starter, &error))
+}
+
+/// What asks for a language and keeps it.
+///
+/// # Errors
+/// When it cannot be read.
+pub fn asker(root: &Path) -> Result<String, Fault> {
+    let file = root.join(ASKER);
+    fs::read_to_string(&file).map_err(|error| Fault::file(&file, &error))
 }
 
 /// All languages but English.

@@ -15,8 +15,6 @@ use std::path::Path;
 /// The page's frame and what starts it there, relative to the checkout.
 const FRAME: &str = "index.html";
 const STARTER: &str = "src/page/offline/one_file.js";
-const LANGUAGE: &str = "src/page/offline/language.js";
-const BEGINS: &str = "export async function begin";
 const ICON: &str = "src/page/offline/icons/jug.svg";
 
 /// The chunks, by what the scripts call them.
@@ -51,7 +49,7 @@ fn sealed(root: &Path, build: &Path) -> Result<String, Fault> {
     let scripts = Scripts {
         bindings: text(&build.join(BINDINGS))?,
         loader: text(&build.join(LOADER))?,
-        language: text(&root.join(LANGUAGE))?,
+        asker: languages::asker(root)?,
         starter: text(&root.join(STARTER))?,
     };
     let mut chunks = String::new();
@@ -73,7 +71,7 @@ fn sealed(root: &Path, build: &Path) -> Result<String, Fault> {
 struct Scripts {
     bindings: String,
     loader: String,
-    language: String,
+    asker: String,
     starter: String,
 }
 
@@ -85,9 +83,8 @@ impl Scripts {
         let loader = replaced(&loader, LOADER, FETCHES, "unpacked(\"split_rest.wasm\")")?;
         let bindings = replaced(&self.bindings, BINDINGS, NAMES_LOADER, "")?;
         let bindings = replaced(&bindings, BINDINGS, GIVES_OUT, "")?;
-        let language = replaced(&self.language, LANGUAGE, BEGINS, "async function begin")?;
         let import = "const import1 = { __wasm_split_load_rest };";
-        Ok([&bindings, &loader, import, &language, self.starter.as_str()].join("\n"))
+        Ok([&bindings, &loader, import, &self.asker, self.starter.as_str()].join("\n"))
     }
 }
 

@@ -123,8 +123,10 @@ fn top(shared: &Shared, place: Place, tongue: Tongue) -> Html {
                         </a>
                     }) }
                 </nav>
-                { tongue.picker(shared) }
-                { pick(shared, "units", "units", shared.system(), Action::System) }
+                <div class="choices">
+                    { tongue.picker(shared) }
+                    { pick(shared, "units", "units", shared.system(), Action::System) }
+                </div>
                 if let Some([own, english]) = unchecked(&shared.words) {
                     <p class="hint" data-part="unchecked">{ own }{ " " }<span lang="en">{ english }</span></p>
                 }

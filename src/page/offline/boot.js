@@ -19,7 +19,7 @@ async function start() {
   const waiting = document.getElementById("boot-wait");
   try {
     // Not a static import: a module that fails to load would take this message with it.
-    const [{ default: init }, { begin }] = await Promise.all([import("./brimline.js"), import("./language.js")]);
+    const { default: init } = await import("./brimline.js");
     await begin(Object.keys(WORDS), words);
     await init({ module_or_path: new URL("./brimline_bg.wasm", import.meta.url) });
     waiting.hidden = true;

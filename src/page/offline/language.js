@@ -1,4 +1,5 @@
-// The language of the page: chosen at its top, kept on this device, and fetched only when somebody chooses it.
+// The language of the page: chosen at its top, kept on this device, and fetched only when somebody chooses it. The build
+// puts this before what starts the page.
 //
 // The page draws what `window.brimlineLanguage` tells, and hears of each change by the window event
 // "brimline-language". What asks for a language is heard here: the list, and the button for another try.
@@ -10,7 +11,7 @@ const PATIENCE = 2000;
 
 // Whose words are here, and these (English is in the page); which are asked for; which did not come.
 const state = (window.brimlineLanguage = { now: ENGLISH, text: "", asked: ENGLISH, failed: "" });
-let words;
+let give;
 
 function change(what) {
   Object.assign(state, what);
@@ -24,7 +25,7 @@ async function speak(asked) {
   // Somebody may have asked for another one meanwhile.
   const still = () => state.asked === asked;
   try {
-    const text = asked === ENGLISH ? "" : await words(asked);
+    const text = asked === ENGLISH ? "" : await give(asked);
     if (!still()) return;
     change({ now: asked, text });
   } catch (reason) {
@@ -42,7 +43,7 @@ async function speak(asked) {
 addEventListener("change", ({ target }) => target.id === "language" && speak(target.value));
 addEventListener("click", ({ target }) => target.name === "language-again" && speak(state.failed));
 
-function kept() {
+function chosen() {
   try {
     return localStorage.getItem(KEY);
   } catch {
@@ -50,11 +51,11 @@ function kept() {
   }
 }
 
-// `give` gives the words of one of the `languages`. Begins with the one that was chosen here, else with one that the
+// `words` gives those of one of the `languages`. Begins with the one that was chosen here, else with one that the
 // browser's user reads, else in English.
-export async function begin(languages, give) {
-  words = give;
-  const read = [kept(), ...navigator.languages].map((tag) => tag?.split("-")[0].toLowerCase());
+async function begin(languages, words) {
+  give = words;
+  const read = [chosen(), ...navigator.languages].map((tag) => tag?.split("-")[0].toLowerCase());
   const first = read.find((one) => one === ENGLISH || languages.includes(one)) ?? ENGLISH;
   if (first === ENGLISH) return;
   await Promise.race([speak(first), new Promise((done) => setTimeout(done, PATIENCE))]);
