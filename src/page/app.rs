@@ -149,9 +149,7 @@ fn site_name(shared: &Shared) -> Text {
 /// What stands on every sheet of paper: the site, the date and the version.
 fn sheet_line(shared: &Shared, today: &str) -> String {
     let version = Argument::text(env!("CARGO_PKG_VERSION"));
-    let mut parts = vec![shared.tell("sheet-line", &[("date", Argument::text(today)), ("version", version)])];
-    parts.extend(unchecked(&shared.words).into_iter().flatten());
-    parts.join(" · ")
+    shared.tell("sheet-line", &[("date", Argument::text(today)), ("version", version)])
 }
 
 /// The demo in the place of the site, which is put aside and survives a reload.

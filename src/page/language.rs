@@ -48,7 +48,7 @@ impl Tongue {
     pub fn news(self, shared: &Shared) -> Option<(String, bool)> {
         let (key, language) = match self.failed {
             Some(failed) => ("language-failed", failed),
-            None if self.asked == self.now => return None,
+            None if self.asked.code == self.now.code => return None,
             None => ("language-loading", self.asked),
         };
         let name = |language: &Language| Argument::text(language.name);

@@ -7,7 +7,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { test } from "node:test";
 import { DESK, PAGE, ROOT, offlineReady, openStage, running } from "./harness.mjs";
-import { choose, figures, near, press, settled, stageOfThisFile, US_GALLON, write } from "./walk.mjs";
+import { unspoken } from "./checks.mjs";
+import { choose, figures, go, near, press, settled, stageOfThisFile, US_GALLON, write } from "./walk.mjs";
 
 const { stage, open } = await stageOfThisFile();
 const FILE = "**/words-es-*.ftl";
@@ -49,7 +50,7 @@ test("Spanish is chosen, said in itself, and kept with what was typed", async ()
   await choose(page, "language", "es");
   await spoken(page, "es");
   assert.equal(asked(stage).length, 1);
-  assert.deepEqual(await page.locator("#language option").allTextContents(), ["English", "Español"]);
+  assert.deepEqual(await page.locator("#language option").allTextContents(), ["English", "Español", "Kreyòl ayisyen"]);
   const face = await page.locator("[data-part=unchecked]").textContent();
   assert.match(face, /habla nativa.*No native reader/);
   assert.equal(await page.locator("#machine-tank").inputValue(), "12.5");
@@ -189,10 +190,21 @@ test("an answer saved in Spanish is the one saved in English, and opens there", 
   assert.equal(await english.locator("#machine-tank").inputValue(), "12.5");
 });
 
+test("of a language that is translated in part the rest is said in English, and its face says so", async () => {
+  const page = await open();
+  await choose(page, "language", "ht");
+  await page.getByRole("heading", { name: "Konbyen konsantre?" }).waitFor();
+  assert.match(await page.locator("[data-part=unchecked]").textContent(), /rès la an anglè.*the rest is in English/);
+  await go(page, "flow");
+  assert.equal(await page.locator("h1").textContent(), "Which flow setting?");
+  assert.deepEqual(await unspoken(page), []);
+});
+
 test("a sheet says that its language is not checked", async () => {
   const page = await open({ locale: "es-US" });
   await spoken(page, "es");
   await page.emulateMedia({ media: "print" });
   await settled(page);
-  assert.match(await page.locator(".sheet-line").innerText(), /Impreso el .* habla nativa.* No native reader/);
+  assert.match(await page.locator(".sheet-line").innerText(), /Impreso el/);
+  assert.match(await page.locator("[data-part=unchecked]").innerText(), /habla nativa.*No native reader/);
 });

@@ -15,6 +15,7 @@ const COMPLETE: &[&str] = &["es"];
 const ALIKE: &[&str] = &[
     "absorption-ansi",
     "absorption-iso",
+    "drawing-tank",
     "family-alcohol",
     "language-unchecked-english",
     "name",
@@ -150,10 +151,9 @@ fn acts_begin_with_letters_of_their_own() {
 fn what_nobody_has_checked_says_so_in_itself_and_in_english() {
     for (language, words) in others().filter(|(language, _)| !language.checked) {
         assert_ne!(words.say("language-unchecked"), "language-unchecked", "{}", language.name);
-        assert_eq!(
-            words.or(Words::english()).say("language-unchecked-english"),
-            "No native reader has checked this translation yet."
-        );
+        let english = words.or(Words::english()).say("language-unchecked-english");
+        assert!(english.starts_with("No native reader has checked this translation yet."), "{english}");
+        assert!(COMPLETE.contains(&language.code) || english.contains("the rest is in English"), "{english}");
     }
 }
 

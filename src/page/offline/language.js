@@ -29,7 +29,7 @@ async function speak(asked) {
     if (!still()) return;
     change({ now: asked, text });
   } catch (reason) {
-    console.warn(`The words of ${asked} did not come: ${reason}`);
+    console.warn(reason);
     if (still()) change({ asked: state.now, failed: asked });
     return;
   }
