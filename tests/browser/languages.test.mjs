@@ -8,6 +8,8 @@ import { join } from "node:path";
 import { test } from "node:test";
 import { DESK, PAGE, ROOT, offlineReady, openStage, running } from "./harness.mjs";
 import { unspoken } from "./checks.mjs";
+import { readPdf } from "./pdf.mjs";
+import { unfoldAll } from "./states.mjs";
 import { choose, figures, go, near, press, settled, stageOfThisFile, US_GALLON, write } from "./walk.mjs";
 
 const { stage, open } = await stageOfThisFile();
@@ -196,8 +198,40 @@ test("of a language that is translated in part the rest is said in English, and 
   await page.getByRole("heading", { name: "Konbyen konsantre?" }).waitFor();
   assert.match(await page.locator("[data-part=unchecked]").textContent(), /rès la an anglè.*the rest is in English/);
   await go(page, "flow");
-  assert.equal(await page.locator("h1").textContent(), "Which flow setting?");
+  assert.equal(await page.locator("main h1").textContent(), "Which flow setting?");
   assert.deepEqual(await unspoken(page), []);
+});
+
+/** The demo with a standard in force in every machine, as a wall chart in Spanish. */
+const chart = (product, floor, dilution) => {
+  const demo = JSON.parse(readFileSync(join(ROOT, "src/site/demo.json"), "utf8"));
+  const [, schema] = readFileSync(join(ROOT, "src/form/typed.rs"), "utf8").match(/SCHEMA: u32 = (\d+)/);
+  const standard = { id: "s", name: "Daily", floor, product, dilution, version: 1, standing: "in_force", effective: "2026-02-01", ppe: "Shoes with a grip", rinse: true };
+  const site = { ...demo, standards: [standard], address: "https://floors.alder-county.example/" };
+  return JSON.stringify({ schema: Number(schema), system: "us", site, ask: { machine: "walk-behind", product, floor, measure: "jug", level: { text: "100", unit: "percent" }, site: { part: "paper", standard: "s" } } });
+};
+
+test("a wall chart in Spanish takes as many sheets of paper as were reckoned, and each says that nobody checked it", async () => {
+  for (const [product, floor, dilution] of [["neutral", "vinyl", "1:64"], ["degreaser", "terrazzo", "5 oz/gal"], ["quat", "tile", "1:256"]]) {
+    const page = await open({
+      view: "site",
+      locale: "es-US",
+      before: (page) => page.addInitScript((kept) => localStorage.setItem("brimline.typed", kept), chart(product, floor, dilution)),
+    });
+    await unfoldAll(page);
+    await page.evaluate(() => {
+      window.print = () => document.querySelector("[data-printed]").setAttribute("data-kept", "");
+      document.querySelector("[name=chart-print]").click();
+      document.querySelector("[data-kept]").setAttribute("data-printed", "");
+    });
+    const sheets = page.locator("[data-part=chart] .sheet");
+    for (const text of await sheets.locator(".running").allTextContents()) assert.match(text, /habla nativa.*No native reader/);
+    for (const format of ["A4", "Letter"]) {
+      const pages = await readPdf(await page.pdf({ format }));
+      assert.equal(pages.length, await sheets.count(), `${product} on ${format}`);
+    }
+    await page.context().close();
+  }
 });
 
 test("a sheet says that its language is not checked", async () => {
