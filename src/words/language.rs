@@ -19,7 +19,7 @@ pub struct Language {
 pub const LANGUAGES: &[Language] = &[
     Language { code: "en", name: "English", plural: Plural::One, checked: true },
     Language { code: "es", name: "Español", plural: Plural::One, checked: false },
-    Language { code: "ht", name: "Kreyòl ayisyen", plural: Plural::Same, checked: false },
+    Language { code: "ht", name: "Kreyòl", plural: Plural::Same, checked: false },
 ];
 
 impl Language {
