@@ -28,7 +28,8 @@ async function read() {
 }
 
 async function keep(file) {
-  if (file in LATER) await (await caches.open(CACHE)).add(checked([file, LATER[file]]));
+  const cache = await caches.open(CACHE);
+  if (file in LATER && !(await cache.match(file))) await cache.add(checked([file, LATER[file]]));
 }
 
 async function activate() {
