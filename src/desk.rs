@@ -10,6 +10,7 @@ mod digest;
 mod fault;
 mod fingerprint;
 mod headers;
+pub mod languages;
 mod lock;
 mod one_file;
 mod places;
@@ -77,6 +78,7 @@ fn dispatch(words: &[&str]) -> Result<ExitCode, Fault> {
         ["pack"] => {
             let (places, build) = (Places::find()?, places::staging()?);
             split::run(&places, &build)?;
+            languages::run(&places, &build)?;
             precache::run(&places, &build)?;
             one_file::run(&places, &build)?;
         }

@@ -7,6 +7,7 @@ mod drawing;
 mod editors;
 mod focus;
 mod keep;
+mod language;
 mod log;
 mod pictogram;
 mod place;

@@ -6,12 +6,16 @@
 //! reader of our own: the reference reader costs 57 kB gzip of wasm, and a test holds ours against it,
 //! message by message.
 
+mod language;
 mod message;
+mod plural;
 mod practice;
 mod site;
 mod speak;
 
+pub use language::{LANGUAGES, Language};
 pub use message::{Argument, Flaw, Message};
+pub use plural::Plural;
 pub use practice::Told;
 pub use site::{CHOICES, singular};
 
@@ -23,6 +27,9 @@ pub struct Words {
     /// In the order of their keys.
     messages: Vec<(String, Message)>,
     marks: Marks,
+    language: &'static Language,
+    /// Where what they lack is said.
+    base: Option<Box<Words>>,
 }
 
 /// What Fill, and the frame around all views, say in English.
@@ -56,7 +63,7 @@ impl Words {
         ]
     }
 
-    /// Reads a resource file.
+    /// Reads a resource file in English.
     ///
     /// # Errors
     /// The first line that is not understood.
@@ -67,7 +74,16 @@ impl Words {
     /// assert_eq!(words.tell("fills", &[("n", Argument::number(1.0, "1"))]), "1 fill");
     /// ```
     pub fn read(resource: &str) -> Result<Self, Flaw> {
-        let mut words = Self { messages: message::read(resource)?, marks: Marks::POINT };
+        Self::of(Language::english(), resource)
+    }
+
+    /// Reads a resource file in a language.
+    ///
+    /// # Errors
+    /// The first line that is not understood.
+    pub fn of(language: &'static Language, resource: &str) -> Result<Self, Flaw> {
+        let messages = message::read(resource, language.plural)?;
+        let mut words = Self { messages, marks: Marks::POINT, language, base: None };
         let mark = |key: &str, usual: char| {
             words.message(key).and_then(|message| message.format(&[]).chars().next()).unwrap_or(usual)
         };
@@ -75,19 +91,39 @@ impl Words {
         Ok(words)
     }
 
+    /// These words, and those of `base` where they have none: nothing is left unsaid.
+    ///
+    /// ```
+    /// use brimline::words::{LANGUAGES, Words};
+    /// let spanish = Words::of(&LANGUAGES[1], "yes = sí").unwrap();
+    /// let words = spanish.or(Words::read("no = no\nyes = yes").unwrap());
+    /// assert_eq!((words.say("yes"), words.say("no")), ("sí".into(), "no".into()));
+    /// ```
+    #[must_use]
+    pub fn or(self, base: Self) -> Self {
+        Self { base: Some(Box::new(base)), ..self }
+    }
+
+    /// Their language.
+    pub fn language(&self) -> &'static Language {
+        self.language
+    }
+
     /// The decimal and grouping marks of the language.
     pub fn marks(&self) -> Marks {
         self.marks
     }
 
-    /// The keys, in order.
+    /// The keys of their own, in order.
     pub fn keys(&self) -> impl Iterator<Item = &str> {
         self.messages.iter().map(|(key, _)| key.as_str())
     }
 
     fn message(&self, key: &str) -> Option<&Message> {
-        let found = self.messages.binary_search_by(|(one, _)| one.as_str().cmp(key)).ok()?;
-        Some(&self.messages[found].1)
+        match self.messages.binary_search_by(|(one, _)| one.as_str().cmp(key)) {
+            Ok(found) => Some(&self.messages[found].1),
+            Err(_) => self.base.as_ref()?.message(key),
+        }
     }
 
     /// The placeholders of a message.

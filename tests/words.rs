@@ -4,6 +4,8 @@
 
 #[path = "words/keys.rs"]
 mod keys;
+#[path = "words/languages.rs"]
+mod languages;
 #[path = "words/parts.rs"]
 mod parts;
 #[path = "words/reference.rs"]

@@ -20,7 +20,8 @@ pub const ALWAYS: [(&str, &str); 7] = [
 ];
 
 /// What a file of this ending is (IANA media types), where servers are known to have another opinion, or none.
-pub const KINDS: [(&str, &str); 7] = [
+pub const KINDS: [(&str, &str); 8] = [
+    ("ftl", "text/plain; charset=utf-8"),
     ("html", "text/html; charset=utf-8"),
     ("css", "text/css; charset=utf-8"),
     ("js", "text/javascript; charset=utf-8"),

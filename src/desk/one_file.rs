@@ -5,6 +5,7 @@
 
 use super::digest::integrity;
 use super::fault::Fault;
+use super::languages;
 use super::places::Places;
 use base64ct::{Base64, Encoding};
 use std::fmt::Write;
@@ -38,6 +39,7 @@ const HARDEST: u8 = 10;
 pub fn run(places: &Places, build: &Path) -> Result<(), Fault> {
     let text = sealed(places.root(), build)?;
     let file = places.one_file();
+    println!("{}: {:.2} MB, with all languages", file.display(), text.len() as f64 / 1e6);
     fs::write(&file, text).map_err(|error| Fault::file(&file, &error))
 }
 
@@ -47,14 +49,20 @@ fn sealed(root: &Path, build: &Path) -> Result<String, Fault> {
     let scripts = Scripts {
         bindings: text(&build.join(BINDINGS))?,
         loader: text(&build.join(LOADER))?,
+        asker: languages::asker(root)?,
         starter: text(&root.join(STARTER))?,
     };
     let mut chunks = String::new();
+    let mut add = |name: &str, bytes: &[u8]| {
+        let packed = Base64::encode_string(&miniz_oxide::deflate::compress_to_vec_zlib(bytes, HARDEST));
+        let _ = writeln!(chunks, "<script type=\"text/plain\" id=\"{name}\">{packed}</script>");
+    };
     for name in CHUNKS {
         let path = build.join(name);
-        let bytes = fs::read(&path).map_err(|error| Fault::file(&path, &error))?;
-        let packed = Base64::encode_string(&miniz_oxide::deflate::compress_to_vec_zlib(&bytes, HARDEST));
-        let _ = writeln!(chunks, "<script type=\"text/plain\" id=\"{name}\">{packed}</script>");
+        add(name, &fs::read(&path).map_err(|error| Fault::file(&path, &error))?);
+    }
+    for language in languages::others() {
+        add(&format!("words-{}", language.code), languages::words(root, language)?.as_bytes());
     }
     assemble(&frame, &text(&build.join("main.css"))?, &text(&root.join(ICON))?, &scripts.joined()?, &chunks)
 }
@@ -63,6 +71,7 @@ fn sealed(root: &Path, build: &Path) -> Result<String, Fault> {
 struct Scripts {
     bindings: String,
     loader: String,
+    asker: String,
     starter: String,
 }
 
@@ -74,8 +83,8 @@ impl Scripts {
         let loader = replaced(&loader, LOADER, FETCHES, "unpacked(\"split_rest.wasm\")")?;
         let bindings = replaced(&self.bindings, BINDINGS, NAMES_LOADER, "")?;
         let bindings = replaced(&bindings, BINDINGS, GIVES_OUT, "")?;
-        Ok([&bindings, &loader, "const import1 = { __wasm_split_load_rest };", self.starter.as_str()]
-            .join("\n"))
+        let import = "const import1 = { __wasm_split_load_rest };";
+        Ok([&bindings, &loader, import, &self.asker, self.starter.as_str()].join("\n"))
     }
 }
 

@@ -6,7 +6,9 @@
 use super::digest::{Pieces, integrity};
 use super::fault::Fault;
 use super::fingerprint::files;
+use super::languages;
 use super::places::Places;
+use super::shorten::bare;
 use std::collections::BTreeMap;
 use std::fmt::Write;
 use std::fs;
@@ -16,9 +18,10 @@ use std::path::Path;
 pub const TEMPLATE: &str = "src/page/offline/worker.js";
 /// The worker's name in a build. It is not in its own list: the browser keeps it by itself.
 pub const WORKER: &str = "worker.js";
-/// What the template says where the version and the files go.
+/// What the template says where the version goes, the files, and those that are kept only where somebody reads them.
 const VERSION_MARK: &str = "__VERSION__";
 const FILES_MARK: &str = "/* __FILES__ */";
+const LATER_MARK: &str = "/* __LATER__ */";
 /// A version's length: 64 bits of the digest are plenty to tell one build from the next.
 const VERSION_LENGTH: usize = 16;
 
@@ -30,7 +33,7 @@ pub fn run(places: &Places, build: &Path) -> Result<(), Fault> {
     let template = places.root().join(TEMPLATE);
     let template = fs::read_to_string(&template).map_err(|error| Fault::file(&template, &error))?;
     let worker = build.join(WORKER);
-    fs::write(&worker, seal(&template, &read(build)?)?).map_err(|error| Fault::file(&worker, &error))
+    fs::write(&worker, bare(&seal(&template, &read(build)?)?)).map_err(|error| Fault::file(&worker, &error))
 }
 
 /// All files of a build by their names.
@@ -52,7 +55,7 @@ pub fn read(build: &Path) -> Result<BTreeMap<String, Vec<u8>>, Fault> {
 pub fn seal(template: &str, files: &BTreeMap<String, Vec<u8>>) -> Result<String, Fault> {
     let mut version = Pieces::default();
     version.add(WORKER, template.as_bytes());
-    let mut list = String::new();
+    let (mut list, mut later) = (String::new(), String::new());
     // The frame is asked for by the folder's address; some servers redirect the other one, and a
     // browser refuses a redirected answer from a worker.
     let address = |name: &str| if name == "index.html" { "./".to_owned() } else { name.to_owned() };
@@ -63,14 +66,25 @@ pub fn seal(template: &str, files: &BTreeMap<String, Vec<u8>>) -> Result<String,
         .collect();
     for (address, bytes) in &addressed {
         version.add(address, bytes);
+        let name = address.rsplit('/').next().unwrap_or(address);
+        let is_later = languages::others().any(|one| name.starts_with(&languages::start(one)));
+        let list = if is_later { &mut later } else { &mut list };
         // Writing to a String cannot fail.
         let _ = write!(list, "\n  {}: \"{}\",", quoted(address), integrity(bytes));
     }
-    if !(template.contains(VERSION_MARK) && template.contains(FILES_MARK)) {
-        return Err(Fault::new(format!("{TEMPLATE} has no {VERSION_MARK} or no {FILES_MARK}.")));
-    }
     let version = &version.hex()[..VERSION_LENGTH];
-    Ok(template.replace(VERSION_MARK, version).replace(FILES_MARK, &format!("{list}\n")))
+    let parts = [
+        (VERSION_MARK, version.to_owned()),
+        (FILES_MARK, format!("{list}\n")),
+        (LATER_MARK, format!("{later}\n")),
+    ];
+    parts.into_iter().try_fold(template.to_owned(), |text, (mark, part)| {
+        if text.contains(mark) {
+            Ok(text.replace(mark, &part))
+        } else {
+            Err(Fault::new(format!("{TEMPLATE} has no {mark}.")))
+        }
+    })
 }
 
 /// A JSON string is a JavaScript string.
@@ -83,7 +97,8 @@ mod tests {
     use super::seal;
     use std::collections::BTreeMap;
 
-    const TEMPLATE: &str = "const V = \"__VERSION__\";\nconst F = {/* __FILES__ */};\n";
+    const TEMPLATE: &str =
+        "const V = \"__VERSION__\";\nconst F = {/* __FILES__ */};\nconst L = {/* __LATER__ */};\n";
 
     fn pages(script: &str) -> BTreeMap<String, Vec<u8>> {
         [("index.html", "page"), ("app.js", script)].map(|(name, text)| (name.to_owned(), text.into())).into()
@@ -96,6 +111,16 @@ mod tests {
         assert!(worker.contains(line), "{worker}");
         assert!(worker.contains("\n  \"./\": \"sha256-"), "{worker}");
         assert!(!worker.contains("__"), "{worker}");
+    }
+
+    #[test]
+    fn a_language_is_listed_apart() {
+        let mut all = pages("a");
+        all.insert("words-es-0123456789abcdef.ftl".to_owned(), "yes = sí".into());
+        let worker = seal(TEMPLATE, &all).expect("the template has its marks");
+        let (files, later) = worker.split_once("const L").expect("both lists");
+        assert!(files.contains("app.js") && !files.contains("words-es"), "{worker}");
+        assert!(later.contains("words-es-0123456789abcdef.ftl") && !later.contains("app.js"), "{worker}");
     }
 
     #[test]

@@ -13,7 +13,7 @@ use super::digest::Pieces;
 use super::fault::Fault;
 use super::places::Places;
 use super::precache::{self, TEMPLATE, WORKER};
-use super::{bom, build, headers};
+use super::{bom, build, headers, languages};
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::Path;
@@ -53,7 +53,13 @@ pub fn run(out: &Path) -> Result<(), Fault> {
 /// this folder.
 fn page(built: Files, template: &str) -> Result<(Files, String), Fault> {
     // A browser asks for these by name again and again; the manifest names the icons.
-    let stays = |name: &str| name == FRAME || name.ends_with(".webmanifest") || name.starts_with("icons/");
+    // Words of other languages have a digest in their own names.
+    let stays = |name: &str| {
+        name == FRAME
+            || name.ends_with(".webmanifest")
+            || name.starts_with("icons/")
+            || languages::others().any(|one| name.starts_with(&languages::start(one)))
+    };
     let (mut files, moved): (Files, Files) =
         built.into_iter().filter(|(name, _)| name != WORKER).partition(|(name, _)| stays(name));
     let mut digest = Pieces::default();

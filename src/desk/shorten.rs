@@ -38,8 +38,8 @@ pub fn shorten(page: &[u8], script: &str) -> Result<(Vec<u8>, String), String> {
     Ok((module.finish(), script))
 }
 
-/// Its lines without indentation, and without those that are comments.
-fn bare(script: &str) -> String {
+/// The lines of a script without indentation, and without those that are comments.
+pub fn bare(script: &str) -> String {
     let mut out = String::with_capacity(script.len());
     for line in script.lines().map(str::trim) {
         if !(line.is_empty() || ["/**", "*", "//"].iter().any(|comment| line.starts_with(comment))) {

@@ -2,17 +2,19 @@
 
 use super::carried;
 use super::components::{Text, open_saved, pick, text_field};
+use super::focus;
 use super::keep::store::{self, Found};
 use super::keep::{download, lock, today, update};
+use super::language::{Tongue, unchecked, use_tongue, use_words};
 use super::place::{self, Place, use_place};
 use super::rest::{Loaded, use_rest};
 use super::shared::Shared;
+use super::state::{self, State};
 use super::views::fill_view;
-use super::{focus, state};
+use crate::form::Action;
 use crate::form::action::Line;
 use crate::form::station::Job;
-use crate::form::{Action, Typed};
-use crate::words::{Argument, Words};
+use crate::words::Argument;
 use std::rc::Rc;
 use yew::prelude::*;
 
@@ -29,10 +31,8 @@ pub fn App() -> Html {
     let linked = carried::is_wanted();
     // What a device set to its standards shows is worked out by the rest.
     let rest = use_rest(!fill || linked || locked);
-    let words = use_memo(matches!(rest, Loaded::Here(_)), |_| match rest {
-        Loaded::Here(rest) => (rest.words)(),
-        Loaded::Waiting | Loaded::Failed => Words::of_fill(),
-    });
+    let tongue = use_tongue();
+    let words = use_words(tongue, rest);
     let newer = update::use_waiting();
     let today = today::use_today();
     let dispatcher = state.now.dispatcher();
@@ -50,7 +50,7 @@ pub fn App() -> Html {
 
     html! {
         <>
-            { top(&shared, place) }
+            { top(&shared, place, tongue) }
             <p class="sheet-line">{ sheet_line(&shared, &today) }</p>
             <div class="notices" role="status">
                 { match rest {
@@ -58,11 +58,7 @@ pub fn App() -> Html {
                     Loaded::Failed if linked => html! { <p role="alert">{ shared.say("view-failed") }</p> },
                     Loaded::Waiting | Loaded::Failed => Html::default(),
                 } }
-                if state.elsewhere { { elsewhere(&shared) } }
-                if newer { { newer_version(&shared) } }
-                if !state.kept { <p>{ shared.say("keep-denied") }</p> }
-                if let Found::Unreadable(text) = &*found { { put_aside(&shared, text.clone()) } }
-                if let Some(before) = state.now.removed.clone() { { undo(&shared, before) } }
+                { for notices(&shared, tongue, &state, newer, &found) }
             </div>
             <main id="main" tabindex="-1">
                 { match rest {
@@ -110,7 +106,7 @@ fn recorder(shared: &Shared, rest: Loaded) -> Html {
     }
 }
 
-fn top(shared: &Shared, place: Place) -> Html {
+fn top(shared: &Shared, place: Place, tongue: Tongue) -> Html {
     let skip = |event: MouseEvent| {
         event.prevent_default();
         focus::on("main");
@@ -127,7 +123,13 @@ fn top(shared: &Shared, place: Place) -> Html {
                         </a>
                     }) }
                 </nav>
-                { pick(shared, "units", "units", shared.system(), Action::System) }
+                <div class="choices">
+                    { tongue.picker(shared) }
+                    { pick(shared, "units", "units", shared.system(), Action::System) }
+                </div>
+                if let Some([own, english]) = unchecked(&shared.words) {
+                    <p class="hint" data-part="unchecked">{ own }{ " " }<span lang="en">{ english }</span></p>
+                }
             </header>
         </>
     }
@@ -162,47 +164,52 @@ fn start_again(shared: &Shared) -> Html {
     html! { <button type="button" name="demo" {onclick}>{ shared.say("demo-back") }</button> }
 }
 
-/// What another tab changed is loaded, not overwritten.
-fn elsewhere(shared: &Shared) -> Html {
-    let load = |_: MouseEvent| drop(gloo::utils::window().location().reload());
-    html! {
-        <p>
-            { shared.say("elsewhere") }{ " " }
-            <button type="button" name="elsewhere-load" onclick={load}>{ shared.say("elsewhere-load") }</button>
-        </p>
+/// What happened that the reader should know, with what can be done about it.
+fn notices(shared: &Shared, tongue: Tongue, state: &State, newer: bool, found: &Found) -> Vec<Html> {
+    let mut all = Vec::new();
+    if let Some((news, again)) = tongue.news(shared) {
+        // Heard by what loads languages.
+        let act = again.then(|| ("language-again", "language-again", Callback::noop()));
+        all.push(notice(shared, news, act));
     }
+    if state.elsewhere {
+        // What another tab changed is loaded, not overwritten.
+        let load = Callback::from(|_: MouseEvent| drop(gloo::utils::window().location().reload()));
+        all.push(notice(shared, shared.say("elsewhere"), Some(("elsewhere-load", "elsewhere-load", load))));
+    }
+    if newer {
+        let accept = Callback::from(|_| update::accept());
+        all.push(notice(shared, shared.say("update-ready"), Some(("update", "update-use", accept))));
+    }
+    if !state.kept {
+        all.push(notice(shared, shared.say("keep-denied"), None));
+    }
+    if let Found::Unreadable(text) = found {
+        let text = text.clone();
+        let save =
+            Callback::from(move |_| download::offer("brimline-kept-aside.json", download::JSON, &text));
+        all.push(notice(shared, shared.say("keep-unreadable"), Some(("aside", "keep-download", save))));
+    }
+    if let Some(before) = state.now.removed.clone() {
+        let act = shared.act.clone();
+        let back = Callback::from(move |_: MouseEvent| {
+            act.emit(Action::Replace(Box::new((*before).clone())));
+            // The offer goes; the view that came back takes the focus.
+            focus::soon("main".to_owned());
+        });
+        all.push(notice(shared, shared.say("undo-offer"), Some(("undo", "undo", back))));
+    }
+    all
 }
 
-fn newer_version(shared: &Shared) -> Html {
+/// A sentence, and the button that it offers: its name, the key of its words, what it does.
+fn notice(shared: &Shared, text: String, act: Option<(&'static str, &str, Callback<MouseEvent>)>) -> Html {
     html! {
         <p>
-            { shared.say("update-ready") }{ " " }
-            <button type="button" name="update" onclick={|_| update::accept()}>{ shared.say("update-use") }</button>
-        </p>
-    }
-}
-
-fn put_aside(shared: &Shared, text: String) -> Html {
-    let onclick = move |_| download::offer("brimline-kept-aside.json", download::JSON, &text);
-    html! {
-        <p>
-            { shared.say("keep-unreadable") }{ " " }
-            <button type="button" name="aside" {onclick}>{ shared.say("keep-download") }</button>
-        </p>
-    }
-}
-
-fn undo(shared: &Shared, before: Rc<Typed>) -> Html {
-    let act = shared.act.clone();
-    let back = move |_: MouseEvent| {
-        act.emit(Action::Replace(Box::new((*before).clone())));
-        // The offer goes; the view that came back takes the focus.
-        focus::soon("main".to_owned());
-    };
-    html! {
-        <p>
-            { shared.say("undo-offer") }{ " " }
-            <button type="button" name="undo" onclick={back}>{ shared.say("undo") }</button>
+            { text }
+            if let Some((name, key, onclick)) = act {
+                { " " }<button type="button" {name} {onclick}>{ shared.say(key) }</button>
+            }
         </p>
     }
 }

@@ -19,7 +19,7 @@ mod workings;
 pub use amount::{Amount, amount};
 pub use announcer::Announcer;
 pub use caution::{at_once, caution_of, caution_panel, caution_strip, first_help};
-pub use choice::{Choice, button, choice, pick, shown, switch};
+pub use choice::{Choice, button, choice, drop_down, pick, shown, switch};
 pub use field::{Text, Typing, loose_field, number_field, text_field};
 pub use figure::{computed, computed_as, facts};
 pub use fold::fold;

@@ -1,6 +1,6 @@
 //! Which view is open, by the fragment of the address: back and forward work, nothing is loaded.
 
-use gloo::events::EventListener;
+use super::keep::event::use_event;
 use yew::prelude::*;
 
 /// The views.
@@ -45,8 +45,7 @@ impl Place {
         self != Self::Shift
     }
 
-    fn now() -> Self {
-        let hash = gloo::utils::window().location().hash().unwrap_or_default();
+    fn of(hash: &str) -> Self {
         // A fill or a session that a link carries stands behind the view.
         let view = hash.trim_start_matches('#').split('=').next().unwrap_or_default();
         Self::ALL.into_iter().find(|place| view == place.code()).unwrap_or(Self::Fill)
@@ -61,14 +60,5 @@ pub fn is_file() -> bool {
 /// Follows the address.
 #[hook]
 pub fn use_place() -> Place {
-    let place = use_state(Place::now);
-    {
-        let place = place.clone();
-        use_effect_with((), move |()| {
-            let listener =
-                EventListener::new(&gloo::utils::window(), "hashchange", move |_| place.set(Place::now()));
-            move || drop(listener)
-        });
-    }
-    *place
+    Place::of(&use_event("hashchange", || gloo::utils::window().location().hash().unwrap_or_default()))
 }

@@ -1,6 +1,8 @@
 //! A reader for the part of the Fluent syntax that the resource files use: messages, placeholders,
 //! and one choice by plural category a message.
 
+use super::Plural;
+
 /// What fills a placeholder.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Argument {
@@ -47,7 +49,7 @@ pub struct Message(Shape);
 #[derive(Clone, Debug, PartialEq)]
 enum Shape {
     Plain(Vec<Part>),
-    Plural { by: String, variants: Vec<(String, Vec<Part>)>, usual: usize },
+    Plural { rule: Plural, by: String, variants: Vec<(String, Vec<Part>)>, usual: usize },
 }
 
 impl Message {
@@ -57,8 +59,9 @@ impl Message {
             |name: &str| arguments.iter().find(|(key, _)| *key == name).map(|(_, argument)| argument);
         let parts = match &self.0 {
             Shape::Plain(parts) => parts,
-            Shape::Plural { by, variants, usual } => {
-                let category = argument(by).and_then(|argument| argument.number).map_or("other", category);
+            Shape::Plural { rule, by, variants, usual } => {
+                let number = argument(by).and_then(|argument| argument.number);
+                let category = number.map_or("other", |number| rule.category(number));
                 let chosen = variants.iter().position(|(name, _)| name == category).unwrap_or(*usual);
                 &variants[chosen].1
             }
@@ -97,13 +100,8 @@ fn names(parts: &[Part]) -> impl Iterator<Item = &str> {
     })
 }
 
-/// The plural category of English (Unicode CLDR): one thing, or any other number of them.
-fn category(number: f64) -> &'static str {
-    if (number - 1.0).abs() < f64::EPSILON { "one" } else { "other" }
-}
-
 /// Reads all messages of a resource file, in the order of their keys.
-pub(super) fn read(resource: &str) -> Result<Vec<(String, Message)>, Flaw> {
+pub(super) fn read(resource: &str, rule: Plural) -> Result<Vec<(String, Message)>, Flaw> {
     let mut messages: Vec<(String, Message)> = Vec::new();
     let mut lines = resource.lines().enumerate();
     while let Some((index, line)) = lines.next() {
@@ -119,7 +117,7 @@ pub(super) fn read(resource: &str) -> Result<Vec<(String, Message)>, Flaw> {
             return Err(flaw());
         }
         let shape = match value.strip_prefix("{ $").and_then(|rest| rest.strip_suffix("->")) {
-            Some(by) => plural(by.trim(), &mut lines).ok_or_else(flaw)?,
+            Some(by) => plural(rule, by.trim(), &mut lines).ok_or_else(flaw)?,
             None => Shape::Plain(parts(value).ok_or_else(flaw)?),
         };
         match messages.binary_search_by(|(one, _)| one.as_str().cmp(key)) {
@@ -131,13 +129,13 @@ pub(super) fn read(resource: &str) -> Result<Vec<(String, Message)>, Flaw> {
 }
 
 /// The variants after `{ $n ->`, one a line, the usual one marked `*`, up to the closing brace.
-fn plural<'a>(by: &str, lines: &mut impl Iterator<Item = (usize, &'a str)>) -> Option<Shape> {
+fn plural<'a>(rule: Plural, by: &str, lines: &mut impl Iterator<Item = (usize, &'a str)>) -> Option<Shape> {
     let mut variants = Vec::new();
     let mut usual = None;
     for (_, line) in lines.by_ref() {
         let line = line.trim();
         if line == "}" {
-            return Some(Shape::Plural { by: by.to_owned(), variants, usual: usual? });
+            return Some(Shape::Plural { rule, by: by.to_owned(), variants, usual: usual? });
         }
         let (line, is_usual) = line.strip_prefix('*').map_or((line, false), |rest| (rest, true));
         let (name, value) = line.strip_prefix('[')?.split_once(']')?;

@@ -64,6 +64,14 @@ export const overflowing = (page) => page.evaluate(() => {
   return [...page, ...over.map((one) => `${one.tagName} ${one.textContent.slice(0, 30)}`)].slice(0, 4);
 });
 
+/** Text that its box hides a part of. What scrolls in a box of its own, and what only a screen reader reads, may. */
+export const cut = (page) => page.evaluate(() =>
+  [...document.querySelectorAll("#app *")]
+    .filter((one) => one.checkVisibility() && one.textContent.trim() && !one.closest("svg, .unseen, .skip, select, textarea"))
+    .filter((one) => !["visible", "auto", "scroll"].includes(getComputedStyle(one).overflowX) && one.scrollWidth > one.clientWidth + 1)
+    .map((one) => `cut: ${one.tagName} ${one.className} ${one.textContent.trim().slice(0, 40)}`)
+    .slice(0, 4));
+
 /** What a gloved thumb misses: less than 48 px high or wide. */
 export const tooSmallToPress = (page) => page.evaluate(() =>
   [...document.querySelectorAll("button, input, select, textarea, summary, a")]

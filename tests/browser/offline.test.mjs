@@ -50,12 +50,12 @@ test("the page reloads without its server", async () => {
   assert.ok(await isFilled(page));
 });
 
-test("every file of the page is kept on the device", async () => {
+test("every file of the page is kept on the device, but for languages that nobody chose", async () => {
   const stage = await stageFor();
   const page = await stage.openPage();
   await offlineReady(page);
   await stage.stopServer();
-  const files = filesOf(PAGE).filter((file) => file !== "worker.js");
+  const files = filesOf(PAGE).filter((file) => file !== "worker.js" && !file.endsWith(".ftl"));
   const missing = await page.evaluate(async (names) => {
     const fetched = await Promise.all(names.map((name) => fetch(name).then((answer) => answer.ok, () => false)));
     return names.filter((_, index) => !fetched[index]);
@@ -164,9 +164,9 @@ test("an address leads straight to a view of the chunk", async () => {
   assert.deepEqual(stage.errors, []);
 });
 
-/** A wasm chunk that is loaded after the first answer. */
+/** A wasm chunk that is loaded after the first answer, or a language that is loaded when it is chosen. */
 function isLater(file) {
-  return file.endsWith(".wasm") && !file.endsWith("brimline_bg.wasm");
+  return (file.endsWith(".wasm") && !file.endsWith("brimline_bg.wasm")) || file.endsWith(".ftl");
 }
 
 function filesOf(folder, prefix = "") {

@@ -85,6 +85,25 @@ test("opens from a stick in Firefox, with every view, and keeps what was typed",
   }
 });
 
+test("has every language in it", async () => {
+  const browser = await launch();
+  try {
+    const page = await browser.newPage();
+    await page.goto(ADDRESS);
+    await page.waitForSelector("main .view");
+    for (const language of await page.$$eval("#language option", (all) => all.map(({ value }) => value).reverse())) {
+      await page.locator("#language").selectOption(language);
+      await page.waitForFunction((language) => document.documentElement.lang === language, language);
+    }
+    await page.locator("#language").selectOption("es");
+    await page.waitForFunction(() => document.querySelector("h1").textContent === "¿Cuánto concentrado?");
+    await page.reload();
+    await page.waitForFunction(() => document.querySelector("h1")?.textContent === "¿Cuánto concentrado?");
+  } finally {
+    await browser.close();
+  }
+});
+
 test("is a file that a stick has room for", () => {
   const { size } = statSync(FILE);
   console.log(`brimline.html: ${(size / 1e6).toFixed(2)} MB`);

@@ -58,6 +58,11 @@ test("all views work, nothing is refused, and it works on without its server", a
   const { context, page, complaints } = await visit(stage.origin);
   await offlineReady(page);
   await throughAll(page);
+  // Words of another language come from beside the frame.
+  await page.locator("#language").selectOption("es");
+  await page.waitForFunction(() => document.documentElement.lang === "es");
+  await page.locator("#language").selectOption("en");
+  await page.waitForFunction(() => document.documentElement.lang === "en");
   assert.equal(await page.evaluate(() => window.crossOriginIsolated), true, "nobody else shares its process");
   await stage.stopServer();
   try {

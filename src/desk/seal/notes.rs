@@ -4,7 +4,8 @@ use crate::desk::headers::{ALWAYS, ASK, KEEP, KINDS};
 use std::fmt::Write;
 
 /// What is not in the version's folder, as addresses.
-const ASKED_ABOUT: [&str; 5] = ["/", "/index.html", "/worker.js", "/brimline.webmanifest", "/icons/*"];
+const ASKED_ABOUT: [&str; 6] =
+    ["/", "/index.html", "/worker.js", "/brimline.webmanifest", "/icons/*", "/words-*"];
 
 const READ_ME: &str = include_str!("read-me.txt");
 

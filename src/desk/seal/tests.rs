@@ -9,7 +9,8 @@ use std::path::PathBuf;
 use std::process::Command;
 use std::sync::atomic::{AtomicU32, Ordering};
 
-const WORKER: &str = "const V = \"__VERSION__\";\nconst F = {/* __FILES__ */};\n";
+const WORKER: &str =
+    "const V = \"__VERSION__\";\nconst F = {/* __FILES__ */};\nconst L = {/* __LATER__ */};\n";
 const FRAME: &str =
     "<link href=./main.css rel=stylesheet><link href=\"./icons/jug.svg\"><script src=./boot.js></script>";
 
@@ -22,6 +23,7 @@ fn built() -> Files {
         ("app.js", "1"),
         ("main.css", &style),
         ("brimline.webmanifest", "{}"),
+        ("words-es-0123456789abcdef.ftl", "yes = sí"),
         ("icons/jug.svg", "<svg/>"),
         ("worker.js", "an earlier one"),
     ];

@@ -38,10 +38,15 @@ pub fn choice(shared: &Shared, choice: Choice, action: impl Fn(String) -> Action
 }
 
 fn list(shared: &Shared, choice: Choice, action: Does<String>) -> Html {
-    let Choice { name, label, options, chosen, hint } = choice;
-    let disabled = shared.forbids(&action(chosen.clone()));
+    let disabled = shared.forbids(&action(choice.chosen.clone()));
     let onchange =
         shared.on(move |event: Event| action(event.target_unchecked_into::<HtmlSelectElement>().value()));
+    drop_down(choice, disabled, onchange)
+}
+
+/// The list itself, whatever hears of it.
+pub fn drop_down(choice: Choice, disabled: bool, onchange: Callback<Event>) -> Html {
+    let Choice { name, label, options, chosen, hint } = choice;
     let described = hint.is_some().then(|| format!("{name}-hint"));
     html! {
         <div class="field">

@@ -87,12 +87,17 @@ fn pointer(level: f64, left: f64, wall: f64) -> Html {
     html! { <path class="pointer" d={format!("M{left} {level}H{wall}")} /> }
 }
 
-/// What stands under a vessel: how much is in it, and what it is.
+/// So many letters of a name have room under a vessel.
+const ROOM: usize = 13;
+
+/// What stands under a vessel: how much is in it, and what it is. A longer name is drawn narrower.
 pub(super) fn under(middle: f64, top: f64, [amount, name]: [String; 2]) -> Html {
+    let narrow = (name.chars().count() > ROOM).then_some("116");
     html! {
         <>
             <text x={middle.to_string()} y={top.to_string()} text-anchor="middle" font-weight="700">{ amount }</text>
-            <text x={middle.to_string()} y={(top + 21.0).to_string()} text-anchor="middle">{ name }</text>
+            <text x={middle.to_string()} y={(top + 21.0).to_string()} text-anchor="middle"
+                textLength={narrow} lengthAdjust="spacingAndGlyphs">{ name }</text>
         </>
     }
 }

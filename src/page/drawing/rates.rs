@@ -48,15 +48,15 @@ pub fn rate_bars(shared: &Shared, drawn: &RateBars) -> Html {
             </>
         }
     };
+    let target = format!("{} – {}", shared.words.bare(drawn.low, shared.system()), shared.show(drawn.high));
     html! {
-        <svg class="drawing" role="img" aria-label={title.clone()} viewBox={format!("0 0 280 {}", bottom + 48.0)}>
+        <>
+        <svg class="drawing" role="img" aria-label={title.clone()} viewBox={format!("0 0 280 {}", bottom + 8.0)}>
             <rect class="band" x={low.to_string()} y="0" width={(high - low).to_string()} height={bottom.to_string()} />
             { for drawn.rates.iter().enumerate().map(bar) }
             <path class="pointer" d={format!("M{low} 0V{bottom}M{high} 0V{bottom}")} />
-            <text x="8" y={(bottom + 18.0).to_string()}>{ shared.say("drawing-rates-band") }</text>
-            <text x="8" y={(bottom + 40.0).to_string()}>
-                { format!("{} – {}", shared.words.bare(drawn.low, shared.system()), shared.show(drawn.high)) }
-            </text>
         </svg>
+        <p class="legend">{ shared.say("drawing-rates-band") }{ ": " }{ target }</p>
+        </>
     }
 }

@@ -28,6 +28,8 @@ pub struct Windows {
 const LEFT: f64 = 10.0;
 const WIDTH: f64 = 260.0;
 const ROW: f64 = 74.0;
+/// So many letters of a name have room above its bar.
+const ROOM: usize = 24;
 
 /// A bar a rule between its two ends, its name and numbers above it, and the dose as a line through
 /// all of them.
@@ -46,10 +48,13 @@ pub fn windows(shared: &Shared, drawn: &Windows) -> Html {
         // A window without an end runs off the axis, and has no closing stroke there.
         let (left, right) = (across(row.low.si), row.high.map_or(LEFT + WIDTH, |high| across(high.si)));
         let close = row.high.map(|_| format!("M{right} {}v22", y - 4.0)).unwrap_or_default();
+        let name = name(shared, row);
+        // What would run off the drawing is drawn narrower.
+        let narrow = (name.chars().count() > ROOM).then(|| WIDTH.to_string());
         html! {
             <>
-                <text x={LEFT.to_string()} y={(y - 32.0).to_string()}
-                    font-weight={row.governs.then_some("700")}>{ name(shared, row) }</text>
+                <text x={LEFT.to_string()} y={(y - 32.0).to_string()} textLength={narrow} lengthAdjust="spacingAndGlyphs"
+                    font-weight={row.governs.then_some("700")}>{ name }</text>
                 <text x={LEFT.to_string()} y={(y - 12.0).to_string()}>{ window(shared, row) }</text>
                 <rect class={classes!("window", row.governs.then_some("chosen"))} x={left.to_string()} y={y.to_string()}
                     width={(right - left).max(2.0).to_string()} height="14" />

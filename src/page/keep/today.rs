@@ -1,21 +1,12 @@
 //! The date that a printed sheet carries.
 
-use gloo::events::EventListener;
+use super::event::use_event;
 use yew::prelude::*;
 
 /// The day by the device's clock, as ISO 8601 writes it; asked again whenever something is printed.
 #[hook]
 pub fn use_today() -> String {
-    let today = use_state_eq(now);
-    {
-        let today = today.clone();
-        use_effect_with((), move |()| {
-            let listener =
-                EventListener::new(&gloo::utils::window(), "beforeprint", move |_| today.set(now()));
-            move || drop(listener)
-        });
-    }
-    (*today).clone()
+    use_event("beforeprint", now)
 }
 
 /// The day by the device’s clock, year-month-day.

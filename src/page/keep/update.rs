@@ -1,6 +1,6 @@
 //! A newer version of the page: `boot.js` tells of it, and waits until the user accepts.
 
-use gloo::events::EventListener;
+use super::event::use_event;
 use web_sys::Event;
 use yew::prelude::*;
 
@@ -9,19 +9,10 @@ use yew::prelude::*;
 pub fn use_waiting() -> bool {
     // Told before this code listened, it stands in a flag.
     let flag = || {
-        js_sys::Reflect::get(&gloo::utils::window(), &"brimlineUpdate".into())
-            .is_ok_and(|flag| flag.is_truthy())
+        let flag = js_sys::Reflect::get(&gloo::utils::window(), &"brimlineUpdate".into());
+        if flag.is_ok_and(|flag| flag.is_truthy()) { "yes" } else { "" }.to_owned()
     };
-    let waiting = use_state_eq(flag);
-    {
-        let waiting = waiting.clone();
-        use_effect_with((), move |()| {
-            let listener =
-                EventListener::new(&gloo::utils::window(), "brimline-update", move |_| waiting.set(true));
-            move || drop(listener)
-        });
-    }
-    *waiting
+    !use_event("brimline-update", flag).is_empty()
 }
 
 /// Lets it take over; the page loads again.

@@ -3,11 +3,24 @@
 // The page's own code hears of a new version by the window event "brimline-update" (or, if it
 // was not listening yet, by `window.brimlineUpdate`), and answers with "brimline-accept-update".
 
+// The files of the other languages: the build writes them (tag: address and digest) into this line.
+const WORDS = {/* __WORDS__ */};
+
+// The words of a language. They are fetched only here, and kept for offline use from then on.
+async function words(language) {
+  const [file, integrity] = WORDS[language];
+  const answer = await fetch(file, { integrity });
+  if (!answer.ok) throw new Error(answer.statusText);
+  navigator.serviceWorker?.ready.then(({ active }) => active.postMessage({ keep: file }));
+  return answer.text();
+}
+
 async function start() {
   const waiting = document.getElementById("boot-wait");
   try {
     // Not a static import: a module that fails to load would take this message with it.
     const { default: init } = await import("./brimline.js");
+    await begin(Object.keys(WORDS), words);
     await init({ module_or_path: new URL("./brimline_bg.wasm", import.meta.url) });
     waiting.hidden = true;
   } catch (reason) {

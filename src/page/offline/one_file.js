@@ -1,6 +1,6 @@
 // Starts the page where all of it stands in one file: opened from a memory stick, with no server behind it.
 // The build puts the page's own scripts before this one, in the same module; `unpacked` gives them
-// their chunks.
+// their chunks, and the words of the languages.
 
 async function unpacked(name) {
   const packed = await (await fetch(`data:application/zlib;base64,${document.getElementById(name).textContent}`)).blob();
@@ -10,6 +10,9 @@ async function unpacked(name) {
 
 const waiting = document.getElementById("boot-wait");
 try {
+  const words = async (language) => (await unpacked(`words-${language}`)).text();
+  const languages = [...document.querySelectorAll("script[id^='words-']")].map(({ id }) => id.replace("words-", ""));
+  await begin(languages, words);
   await __wbg_init({ module_or_path: unpacked("brimline_bg.wasm") });
   waiting.hidden = true;
 } catch (reason) {

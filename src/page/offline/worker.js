@@ -1,19 +1,35 @@
 // Keeps the whole page on this device and answers from there. This file is a template: the build
-// writes the version and the files (address -> digest) of the finished page into the two lines below.
+// writes the version, the files (address -> digest) of the finished page and those of its other languages, which
+// are kept only where somebody reads them, into the three lines below.
 const VERSION = "__VERSION__";
 const FILES = {/* __FILES__ */};
+const LATER = {/* __LATER__ */};
 
 const PREFIX = "brimline-";
 const CACHE = PREFIX + VERSION;
 const HOME = new URL("./", self.location).href;
-const KEPT = new Set(Object.keys(FILES).map((file) => new URL(file, self.location).href));
+const KEPT = new Set(Object.keys({ ...FILES, ...LATER }).map((file) => new URL(file, self.location).href));
 
 // All or nothing, and each file checked: a page half old and half new is never kept.
 async function install() {
   const cache = await caches.open(CACHE);
-  await cache.addAll(
-    Object.entries(FILES).map(([file, integrity]) => new Request(file, { cache: "no-cache", integrity })),
-  );
+  await cache.addAll([...Object.entries(FILES), ...(await read())].map(checked));
+}
+
+const checked = ([file, integrity]) => new Request(file, { cache: "no-cache", integrity });
+const language = (address) => address.match(/words-(\w+)-/)?.[1];
+
+// The languages that are read here, by what earlier versions kept.
+async function read() {
+  const names = (await caches.keys()).filter((name) => name.startsWith(PREFIX));
+  const kept = await Promise.all(names.map(async (name) => (await caches.open(name)).keys()));
+  const languages = new Set(kept.flat().map(({ url }) => language(url)));
+  return Object.entries(LATER).filter(([file]) => languages.has(language(file)));
+}
+
+async function keep(file) {
+  const cache = await caches.open(CACHE);
+  if (file in LATER && !(await cache.match(file))) await cache.add(checked([file, LATER[file]]));
 }
 
 async function activate() {
@@ -47,4 +63,5 @@ self.addEventListener("fetch", (event) => {
 // A new version waits until the person says so: nothing changes under half-typed figures.
 self.addEventListener("message", (event) => {
   if (event.data === "use-new-version") self.skipWaiting();
+  if (event.data?.keep) event.waitUntil(keep(event.data.keep));
 });

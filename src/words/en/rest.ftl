@@ -5,6 +5,9 @@ drawing-tank-level = { $n ->
    *[other] The tank over the shift: { $n } fills of { $tank } at most, { $time } in all.
 }
 
+language-unchecked = No native reader has checked this translation yet.
+language-unchecked-english = No native reader has checked this translation yet.
+
 flow-heading = Which flow setting?
 flow-amount = Use this flow setting
 flow-setting = Setting { $n }

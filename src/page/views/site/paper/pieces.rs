@@ -7,9 +7,11 @@ use super::facts::let_pass;
 use crate::form::cautions::panel;
 use crate::form::site::chart::{Chart, Row};
 use crate::form::site::in_force::next;
+use crate::page::language::unchecked;
 use crate::page::shared::Shared;
 use crate::site::Standard;
 use crate::units::System;
+use crate::words::Language;
 use std::ops::Range;
 
 /// A Letter sheet within its margins: 279 mm less 30.
@@ -33,7 +35,7 @@ const CHARACTERS: usize = 72;
 /// Lines that the code takes from what runs on beside it.
 const CODE: usize = 5;
 
-/// Characters of the cautions that every product has.
+/// Characters of the cautions that every product has, in English; other languages take up to a third more.
 const ALWAYS: usize = 420;
 
 /// What the check finds of one machine, where it has no dose or no setting.
@@ -56,7 +58,10 @@ pub fn room(shared: &Shared, chart: &Chart, asked: &[(String, String)]) -> f64 {
             + length(shared.words.remark(remark, shared.system()))
             + let_pass(shared, &chart.standard, remark.code).map_or(0, length)
     });
-    let all: usize = ALWAYS + hazards.chain(worn).chain(never).chain(asked).chain(warned).sum::<usize>();
+    let always = if *shared.words.language() == *Language::english() { ALWAYS } else { ALWAYS + ALWAYS / 3 };
+    let unchecked: usize = unchecked(&shared.words).into_iter().flatten().map(length).sum();
+    let all: usize =
+        always + unchecked + hazards.chain(worn).chain(never).chain(asked).chain(warned).sum::<usize>();
     // Until when it holds, where that is known.
     let until = if next(&shared.typed, &chart.standard).is_some() { 2 } else { 0 };
     SHEET - HEADS - LINE * (all.div_ceil(CHARACTERS) + CODE + until) as f64

@@ -2,6 +2,7 @@
 
 use crate::form::site::in_force::{Phase, next, phase};
 use crate::page::keep::today;
+use crate::page::language::unchecked;
 use crate::page::shared::Shared;
 use crate::site::Standard;
 use crate::words::Argument;
@@ -14,7 +15,9 @@ pub fn sheet(shared: &Shared, of: String, content: Html) -> Html {
         &[("date", Argument::text(today::now())), ("version", Argument::text(env!("CARGO_PKG_VERSION")))],
     );
     let site = Some(shared.typed.site.name.trim().to_owned()).filter(|name| !name.is_empty());
-    let line: Vec<String> = site.into_iter().chain([of, printed]).collect();
+    // On a wall nobody sees the head of the page.
+    let unchecked = unchecked(&shared.words).into_iter().flatten();
+    let line: Vec<String> = site.into_iter().chain([of, printed]).chain(unchecked).collect();
     // Laid out as a table, whose head is printed again on every piece of paper.
     html! {
         <div class="sheet">

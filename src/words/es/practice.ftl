@@ -1,0 +1,386 @@
+# Spanish, in Fluent syntax: what exercises ask, what comes of an answer. See fill.ftl for the kind of Spanish.
+
+## Topics and levels
+
+practice-topic-label = Leer una etiqueta
+practice-topic-units = Cambiar unidades
+practice-topic-dose = Dosificar un llenado
+practice-topic-top-up = Completar un tanque
+practice-topic-setting = Elegir un ajuste de caudal
+practice-topic-shift = Planear un turno pequeño
+practice-topic-mistake = Hallar el error
+practice-topic-rescue = Corregir un tanque muy fuerte
+practice-topic-ppe = Elegir qué ponerse
+practice-topic-pairs = Lo que nunca debe juntarse
+practice-topic-foam = Espuma
+practice-level-first = Nivel 1
+practice-level-first-is = Un paso y números fáciles. La etiqueta se explica.
+practice-level-second = Nivel 2
+practice-level-second-is = La etiqueta como está impresa, llenados parciales y unidades mezcladas.
+practice-level-third = Nivel 3
+practice-level-third-is = Rangos, límites de la máquina, restos mezclados y unidades imperiales.
+
+## What is missing for a topic
+
+practice-lack-machine = Agregue primero una máquina con su tanque.
+practice-lack-label = Agregue primero un producto con una etiqueta que se pueda leer.
+practice-lack-liquid = Agregue primero un producto líquido con una etiqueta que se pueda leer.
+practice-lack-measure = Agregue primero una jarra, taza, tapa o bomba con su paso.
+practice-lack-settings = Agregue primero una máquina con su ancho, su velocidad y dos ajustes de caudal.
+practice-lack-floor = Agregue primero un piso y cuánta solución debe recibir.
+practice-lack-hazards = Agregue primero un producto con los códigos de peligro de su etiqueta.
+practice-lack-nothing-fits = Estos tanques, etiquetas y medidores no van juntos. Pruebe un medidor más fino.
+
+## The parts of a task
+
+practice-label = La etiqueta de { $product } dice “{ $label }”.
+practice-measure-us = Sus oz y gal son unidades de EE. UU.
+practice-measure-imperial = Sus oz y gal son unidades imperiales.
+practice-aim-low = Use lo mínimo que permite la etiqueta.
+practice-aim-high = Use lo máximo que permite la etiqueta.
+practice-means-plus-water = Significa 1 parte de producto y esa cantidad de partes de agua.
+practice-means-of-total = Significa 1 parte de producto en esa cantidad de partes de mezcla en total.
+practice-means-per-water = Significa tanto producto agregado a tanta agua.
+practice-means-made-up = Significa tanto producto en tanta mezcla completa.
+practice-means-percent = Significa partes de producto en 100 partes de la mezcla completa.
+practice-means-per-tank = Significa tanto producto para un tanque lleno.
+practice-means-powder = Significa un peso de polvo para tanta mezcla.
+practice-means-active = Significa partes de sustancia activa en un millón de partes de mezcla.
+practice-means-packets = Significa sobres o pastillas enteros para tanta mezcla.
+practice-tank = En el tanque de { $machine } caben { $tank }.
+practice-machine = La máquina es { $machine }.
+practice-machine-least = La máquina necesita al menos { $amount } de producto en un tanque lleno.
+practice-machine-most = La máquina acepta como máximo { $amount } de producto en un tanque lleno.
+practice-standard = La regla de su sitio dice “{ $rule }”.
+practice-fill-full = Usted lo llena hasta arriba. Agua y producto hacen un tanque lleno.
+practice-fill-part = Usted lo llena hasta { $fill }. Agua y producto llegan a esa marca.
+practice-fill-on-top = Usted pone { $fill } de agua. El producto va aparte.
+practice-jug = Usted mide con esto: { $measure }. Un paso es { $step }.
+practice-tested = Usted hizo la prueba de agitación. No hace espuma.
+practice-rest-same = Todavía hay { $left } de la misma mezcla. Tiene la fuerza correcta.
+practice-rest-other = Todavía hay { $left } del mismo producto. Se mezcló con { $parts } partes de agua por 1 parte de producto.
+practice-top-up-full = Usted lo llena hasta arriba.
+practice-top-up-part = Usted lo llena hasta { $fill }.
+practice-found = Hay { $found } de mezcla. Alguien puso ahí { $poured } de producto. Eso es demasiado fuerte.
+practice-floor = Este piso debe recibir de { $low } a { $high }: { $floor }.
+practice-speed = Se mueve a { $speed }.
+practice-path = Limpia un ancho de { $path }.
+practice-path-overlap = Limpia un ancho de { $path }. Las pasadas se traslapan { $overlap }.
+practice-area = Usted limpia { $area } de este piso: { $floor }. Deja { $rate }.
+practice-area-plain = Usted limpia { $area } y deja { $rate }.
+practice-reuse = La máquina usa otra vez { $reuse } de su mezcla.
+practice-ppe = Usted vierte { $product }. Palabra de advertencia en la etiqueta: { $signal }.
+practice-ppe-says = La etiqueta dice: { $statement }.
+practice-ppe-codes = Los códigos de la etiqueta son { $codes }.
+practice-ppe-no-codes = No hay códigos de peligro en su ficha.
+practice-ppe-nothing = Nada: la etiqueta no pide nada
+practice-pair = { $a } con { $b }
+practice-foam-product = Cuánta espuma hace { $product }: { $class }.
+practice-foam-any-product = Usted tiene un producto nuevo. Cuánta espuma hace: { $class }.
+practice-foam-vacuum = { $machine } recoge con aspiradora.
+practice-foam-no-vacuum = { $machine } no tiene aspiradora.
+practice-foam-any-machine = Su máquina recoge con aspiradora.
+practice-foam-shaken = Usted hace la prueba de agitación. Enseguida la espuma mide { $first } de alto. Después de un minuto mide { $later } de alto.
+practice-foam-happens = Usted usa { $product }. El tanque se desborda de espuma.
+practice-foam-happens-any = El tanque se desborda de espuma.
+practice-setting-rate = Ajuste { $n }: deja { $amount }
+practice-setting-flow = Ajuste { $n }: { $amount }
+practice-setting-none = Ninguno de ellos
+practice-ticket-water-first = Una hoja de llenado dice: primero se puso el agua.
+practice-ticket-product-first = Una hoja de llenado dice: primero se puso el producto.
+practice-ticket-poured = Producto vertido: { $poured }.
+practice-ticket-nothing = Nada salió mal
+practice-ticket-is-right = La hoja está bien.
+practice-ticket-is-wrong = La hoja tiene un error.
+
+## What is asked
+
+practice-ask-convention = ¿Qué significa la etiqueta?
+practice-ask-parts = ¿Cuántas partes tiene la mezcla completa?
+practice-ask-percent = ¿Qué por ciento de la mezcla es producto? Dé tres cifras.
+practice-ask-units = ¿Cuántos { $unit } son { $amount }?
+practice-ask-dose = ¿Cuánto producto vierte usted?
+practice-ask-top-up = ¿Cuánto producto agrega usted?
+practice-ask-setting = ¿Cuál es el ajuste más bajo que da al piso lo suficiente, y no demasiado?
+practice-ask-solution = ¿Cuánta mezcla necesita?
+practice-ask-fills = ¿Cuántas veces llena el tanque?
+practice-ask-product = ¿Cuánto producto necesita para las dos áreas?
+practice-ask-mistake = ¿Qué salió mal?
+practice-ask-rescue-water = ¿Cuánta agua agrega para corregirlo?
+practice-ask-rescue-drain = No cabe toda el agua que necesita. ¿Cuánto vacía primero, para que un tanque lleno quede bien?
+practice-ask-ppe = ¿Qué necesita? Elija todo lo que corresponda.
+practice-ask-pair = ¿Cuáles dos nunca deben juntarse?
+practice-ask-pairs = ¿Cuáles de estos mantiene separados? Elija todos los que nunca deben juntarse, y todos donde uno no se conoce.
+practice-ask-foam = ¿Qué hace usted?
+practice-ask-foam-class = ¿Qué tipo de producto es?
+practice-ask-foam-order = ¿Qué hace usted, y en qué orden?
+
+## What came of it
+
+practice-answer = Su respuesta
+practice-choose = Elija primero una respuesta.
+practice-right = Correcto.
+practice-rounded = Correcto para su medidor. Con tres cifras es { $exact }.
+practice-wrong = Todavía no. Lea otra vez la tarea y pruebe una vez más.
+practice-step = { $what }: { $symbol } = { $equation }. Con { $given }, { $symbol } = { $result }.
+practice-so = La respuesta es { $answer }.
+practice-because-units = { $one } es { $many }.
+practice-because-standard = La regla de su sitio queda dentro de la etiqueta. Ella decide.
+practice-because-setting = Calcule cuánto deja cada ajuste. Tome el más bajo que alcanza lo mínimo que debe recibir el piso.
+practice-because-rescue = El producto sigue igual. Solo crece el agua. Espere a que se mezcle y lea otra vez la fuerza.
+practice-because-nothing = Alguien leyó la etiqueta y no halló peligro. De todos modos póngase lo que pide su sitio.
+practice-because-unknown = No se conoce toda la etiqueta. Lo que no se sabe cuenta como el peor caso.
+
+## Wrong roads, and what to do instead
+
+practice-way-parts-for-total = Cerca. Usted leyó la etiqueta como partes de la mezcla completa. Ella cuenta las partes de agua. Sume 1 por el producto.
+practice-way-total-for-parts = Cerca. Usted leyó la etiqueta como partes de agua. Ella cuenta la mezcla completa. El producto es una de esas partes.
+practice-way-water-for-mix = Cerca. Usted tomó el agua por la mezcla completa. El producto va además del agua.
+practice-way-mix-for-water = Cerca. Usted tomó la mezcla completa por agua. Una parte de ella es producto.
+practice-way-other-reading = Esa es otra forma de escribirlo. Vea otra vez las palabras y los signos de la etiqueta.
+practice-way-full-for-part = Eso es para un tanque lleno. Usted llena solo una parte. Tome la misma parte del producto.
+practice-way-full-for-rest = Eso es para un llenado entero. El resto en el tanque ya tiene producto. Réstelo.
+practice-way-ounces-for-millilitres = Usted escribió onzas como mL. Vea la unidad de su medidor. Una onza líquida (fl oz) de EE. UU. es cerca de 30 mL.
+practice-way-millilitres-for-ounces = Usted escribió mL como onzas. Vea la unidad de su medidor. Una onza líquida (fl oz) de EE. UU. es cerca de 30 mL.
+practice-way-us-for-imperial = Usted usó unidades de EE. UU. Estas son imperiales. Un galón imperial es una quinta parte más que uno de EE. UU.
+practice-way-imperial-for-us = Usted usó unidades imperiales. Estas son de EE. UU. Un galón de EE. UU. es una sexta parte menos que uno imperial.
+practice-way-weight-for-volume = Una onza de peso no es una onza líquida. Use la onza líquida para líquidos.
+practice-way-upside-down = Usted fue al revés. Dele la vuelta: divida donde multiplicó.
+practice-way-decimal-slip = El punto se corrió un lugar. Cuente otra vez los ceros.
+practice-way-other-end = Ese es el otro extremo del rango. Vea qué extremo pide la tarea.
+practice-way-machine-ignored = La máquina tiene un límite propio. Compare su número con él.
+practice-way-standard-ignored = Su sitio tiene una regla para esto. Compare su número con ella.
+practice-way-rest-ignored = El resto tiene otra fuerza. Calcule cuánto producto tiene y réstelo.
+practice-way-end-for-added = Eso es lo que tiene al final. La tarea pide lo que agrega o vacía.
+practice-way-same-again = Usted tomó otra vez lo mismo. Eso es correcto solo cuando la mezcla tiene el doble de fuerza.
+practice-way-room-ignored = Esa es el agua que no cabe. Hay que sacar parte de la mezcla fuerte, y con ella sale producto.
+practice-way-thousand = El dato es por mil. Divida entre 1,000.
+practice-way-rounded-down = La última parte de un tanque también es un llenado. Redondee hacia arriba.
+practice-way-not-whole = Se llena un número entero de veces. Redondee al siguiente entero.
+practice-way-reuse-ignored = La máquina usa otra vez parte de su mezcla. Solo el resto se gasta.
+practice-way-one-area-only = Eso es para un área. Sume la otra.
+practice-way-mix-for-product = Eso es toda la mezcla. Solo una parte pequeña es producto.
+practice-way-product-first = Primero va el agua, luego el producto. Salpica menos y hace menos espuma.
+practice-way-too-dry = Eso es muy poco. La suciedad se queda en el piso. Suba.
+practice-way-too-wet = Eso es demasiado. El piso queda mojado y resbaloso. Baje.
+practice-way-more-than-needed = Eso serviría, pero también sirve uno más bajo. Tome el más bajo.
+practice-way-none-thought = Uno de ellos sirve. Calcule cuánto deja cada uno.
+practice-way-overlooked = Hay un error. Calcule la dosis y compárela con la hoja.
+practice-way-false-alarm = La hoja está bien. Calcule la dosis y compárela con la hoja.
+practice-way-other-mistake = Es otro error. Calcule la dosis, y vea qué descuido lleva al número de la hoja.
+practice-way-no-eyes = Sus ojos están sin protección. Vea lo que dice la etiqueta de los ojos.
+practice-way-no-skin = Su piel está sin protección. Vea lo que dice la etiqueta de la piel.
+practice-way-no-air = Piense en el aire que respira. Vea lo que dice de él la etiqueta.
+practice-way-more-than-asked = Eso es más de lo que pide la etiqueta. Aun así, su sitio puede pedirlo.
+practice-way-pair-missed = Mire otra vez. Le faltó un par que nunca debe juntarse.
+practice-way-unknown-cleared = Nadie sabe qué contiene uno de ellos. Lo que no se sabe se mantiene separado.
+practice-way-pair-not-listed = No se conoce un choque de ese par. Aun así, nunca mezcle a propósito.
+practice-way-foam-let-in = Hace espuma. No debe ir en una máquina con aspiradora.
+practice-way-not-tested = Nadie lo ha probado. Hasta entonces cuenta como uno que hace espuma.
+practice-way-kept-out = Eso no es lo que dicen los datos. Vea cuánta espuma hace, y si hay aspiradora.
+practice-way-not-stopped = Primero pare la máquina. Todo lo demás puede esperar.
+practice-way-order-mixed = El primer paso está bien. Vea el orden de los demás.
+
+## What a wrong answer could do
+
+practice-harm-over-label = Esto es más de lo que permite la etiqueta. Muy fuerte puede quemar la piel, dañar el piso y dejar una película resbalosa.
+practice-harm-forbidden-pair = En el trabajo esto podría lastimar a la gente. Estos dos no deben juntarse.
+practice-harm-no-eyes = En el trabajo esto podría costarle la vista. Basta una salpicadura.
+practice-harm-no-skin = En el trabajo esto podría quemarle la piel.
+practice-harm-no-air = En el trabajo esto podría dañarle los pulmones.
+practice-harm-foam = En el trabajo la espuma podría llegar al motor de la aspiradora y parar la máquina.
+practice-harm-splash = En el trabajo el producto fuerte podría salpicarle.
+
+## Mistakes on a fill ticket
+
+practice-made-parts-for-total = Las partes de agua se tomaron como partes de la mezcla completa
+practice-made-total-for-parts = Las partes de la mezcla completa se tomaron como partes de agua
+practice-made-water-for-mix = El agua se tomó por la mezcla completa
+practice-made-mix-for-water = La mezcla completa se tomó por agua
+practice-made-full-for-part = La dosis es para un tanque lleno
+practice-made-ounces-for-millilitres = Se escribieron onzas como mL
+practice-made-millilitres-for-ounces = Se escribieron mL como onzas
+practice-made-us-for-imperial = Se usaron galones de EE. UU. por imperiales
+practice-made-imperial-for-us = Se usaron galones imperiales por los de EE. UU.
+practice-made-other-end = Se usó el extremo equivocado del rango
+practice-made-machine-ignored = Se pasó por alto el límite de la máquina
+practice-made-standard-ignored = Se pasó por alto la regla del sitio
+practice-made-product-first = El producto se puso antes que el agua
+
+## Sessions and their codes
+
+practice-session-no-topic = Elija primero un tema.
+practice-session-count = Elija de 1 a 30 tareas.
+practice-session-lacks = Un tema no se puede hacer con sus registros. Quítelo o agregue lo que necesita.
+practice-session-fewer = No hay tantas tareas distintas. Elija menos, o más temas.
+practice-session-link = La sesión no cabe en un código. Elija menos temas, o repártala en papel.
+practice-code-altered = Este código no está como se hizo. Revise cada letra.
+practice-code-later = Este código viene de una versión más nueva. Actualice la página.
+practice-code-initials = Escriba sus iniciales, cuatro letras como máximo.
+practice-code-day = Escriba el día como año-mes-día.
+practice-code-session = Este resultado no es de ninguna sesión.
+practice-code-marks = Todavía no hay nada que entregar.
+practice-class-other = Este resultado es de otra sesión.
+practice-class-twice = Este resultado ya está en la lista.
+
+## The page
+
+practice-heading = ¿Qué haría usted?
+practice-about = Tareas de sus propias máquinas, productos y pisos. Nada de lo que haga aquí cambia su sitio o su bitácora.
+practice-governs = Esto es práctica. En el trabajo deciden la etiqueta, su HDS, las reglas de su sitio y la gente capacitada.
+practice-parts = Qué hacer aquí
+practice-practise = Practicar
+practice-hand-out = Repartir
+practice-class = Resultados de la clase
+practice-choose-heading = Elija qué practicar
+practice-topics = Temas
+practice-topics-all = Elegir todos los temas
+practice-topics-none = No elegir ningún tema
+practice-level = Nivel
+practice-count = Cuántas tareas
+practice-seed = Número de la clase
+practice-seed-hint = El mismo número da las mismas tareas en cada aparato con los mismos registros. Déjelo vacío para tareas nuevas.
+practice-session-seed = Un número de clase tiene solo dígitos y es 4,294,967,295 como máximo.
+practice-begin = Empezar
+practice-stock = Hecho de
+practice-made-of = { $site }: máquinas { $machines }, productos { $products }, pisos { $floors }, medidores { $measures }
+practice-check-is = sesión { $check }
+practice-tasks = { $n ->
+    [one] { $n } tarea
+   *[other] { $n } tareas
+ }
+practice-progress = { $n } de { $of }
+practice-check = Comprobar
+practice-next = Siguiente
+practice-end = Ver su resultado
+practice-skip = Dejar esta
+practice-wrong-last = No es eso. Vea cómo se calcula.
+practice-once-more = Tiene un intento más.
+practice-right-is = La respuesta es: { $answer }
+practice-from = Estos registros son de { $site }.
+practice-stop = Parar esta sesión
+practice-stop-hint = Lo que hizo en ella se pierde. Para volver después, deje simplemente la página: lo espera.
+practice-leave = Parar y dejarla ir
+practice-order-hint = Póngalos en orden. El primer paso va primero.
+practice-up = Subir
+practice-down = Bajar
+practice-up-of = Subir: { $what }
+practice-down-of = Bajar: { $what }
+practice-drawing = Una taza con { $dose } de producto, un paso es { $step }. Al lado un tanque de { $tank } lleno hasta { $total }. La capa en el fondo del tanque es el producto, 1 parte por { $ratio } partes de agua.
+practice-drawing-cup = Producto
+practice-picture-ratio = Esto es 1 a { $ratio }. La capa en el fondo del tanque es todo el producto que tiene.
+practice-picture-half = Un paso de su taza es { $step }. Medio paso menos da 1 a { $less }. Medio paso más da 1 a { $more }.
+
+## The result
+
+practice-result = Su resultado
+practice-tries-first = Bien al primer intento: { $n } de { $of }
+practice-tries-second = Bien al segundo intento: { $n } de { $of }
+practice-tries-later = Bien después: { $n } de { $of }
+practice-tries-never = No logradas: { $n } de { $of }
+practice-tries-open = Dejadas: { $n } de { $of }
+practice-roads = Qué ver otra vez
+practice-hand-in = Entregarlo
+practice-initials = Sus iniciales
+practice-initials-hint = Solo si entrega su resultado. Cuatro letras como máximo, sin nombre completo.
+practice-code = Su código
+practice-code-qr = Código de su resultado, para escanear
+practice-code-save = Guardar el código como archivo
+practice-code-holds = El código contiene sus iniciales, el día ({ $date }) y qué salió de cada tarea. No se envía nada. Muéstrelo o páselo usted mismo.
+practice-finish = Listo. Elegir tareas nuevas
+practice-copy = Copiar
+practice-copied = Copiado.
+practice-marked = Está marcado. Cópielo con su teclado.
+
+## A session that a link brings
+
+practice-offer = Una sesión para usted
+practice-offer-hint = Este enlace trae una sesión. Su propio sitio queda como está.
+practice-offer-same = Usted ya empezó esta sesión. Puede seguir con ella.
+practice-offer-other = Usted tiene otra sesión en curso. Si empieza esta, la otra se pierde.
+practice-offer-go-on = Seguir donde estaba
+practice-offer-begin = Empezar esta sesión
+practice-offer-leave = Dejarla
+practice-link-content = Se abre, pero lo que contiene no es una sesión.
+
+## Handing out
+
+practice-hand-out-heading = Repartir una sesión
+practice-hand-out-hint = Elija temas y haga la sesión. Todos los que escanean su código reciben las mismas tareas, sin red.
+practice-make = Repartir esta sesión
+practice-given-heading = La sesión
+practice-given = Qué sesión
+practice-given-one = Número de clase { $seed }, { $level }, tareas: { $n } ({ $check })
+practice-smaller = En un código no caben todos los registros. Esta sesión usa los primeros de cada lista.
+practice-qr = Código para escanear con un teléfono: abre esta sesión
+practice-scan = Escanee para abrir esta sesión. Abra antes la página una vez en cada aparato, para que funcione sin red.
+practice-link = El enlace
+practice-paper = La sesión en papel
+practice-tasks-print = Imprimir las tareas
+practice-key-print = Imprimir las respuestas
+practice-both-print = Imprimir las dos
+practice-paper-tasks = Tareas, número de clase { $seed }, sesión { $check }
+practice-paper-key = Respuestas, número de clase { $seed }, sesión { $check }
+practice-paper-key-of = { $n ->
+    [one] La respuesta de { $n } tarea. También es correcto lo que se redondea a ella para el medidor.
+   *[other] Las respuestas de { $n } tareas. También es correcto lo que se redondea a ellas para el medidor.
+ }
+practice-paper-initials = Iniciales
+practice-paper-date = Fecha
+practice-paper-order = Escriba 1, 2, 3 y así en las casillas.
+
+## What a class did
+
+class-heading = Tomar los códigos de su clase
+class-codes = Códigos, uno por línea
+class-codes-hint = Pegue lo que su gente le envió o escaneó para usted.
+class-take = Tomar estos códigos
+class-open = O abrir un archivo de códigos
+class-open-hint = Un archivo de texto con un código por línea.
+class-no-session = Todavía no hay una sesión. Reparta primero una: sus resultados son de ella.
+class-taken = { $n ->
+    [one] Se tomó { $n } código.
+   *[other] Se tomaron { $n } códigos.
+ }
+class-refused = { $n ->
+    [one] { $n } línea no se tomó:
+   *[other] { $n } líneas no se tomaron:
+ }
+class-summary = Lo que hizo la clase
+class-none = Todavía no hay resultados de esta sesión.
+class-by-topic = Por tema
+class-by-person = { $n ->
+    [one] Por persona: { $n } persona. Cuenta el último resultado.
+   *[other] Por persona: { $n } personas. Cuenta el último resultado.
+ }
+class-roads = Los errores usuales
+class-no-roads = Nadie cometió uno de los errores usuales.
+class-column-topic = Tema
+class-column-asked = Respuestas
+class-column-first = Al primer intento
+class-column-second = Segundo intento
+class-column-right = Bien
+class-column-share = Parte bien
+class-column-who = Iniciales
+class-column-date = Fecha
+class-column-wrong = No lograda
+class-column-open = Dejada
+class-column-times = Veces
+class-column-way = Qué enseñar
+class-column-level = Nivel
+class-column-until = Vale hasta
+class-shown = Quién ha demostrado qué
+class-shown-hint = Un tema cuenta cuando todas sus tareas salieron bien, al primer o segundo intento, en la última sesión que lo pidió. Es una costumbre de quienes enseñan, no una regla con fuente. No es una licencia: usted dice quién puede trabajar solo. A las personas se las distingue solo por sus iniciales.
+class-months = Vale durante tantos meses
+class-months-wrong = Escriba meses enteros de 1 a 120. Hasta entonces no se muestra un final.
+class-until-unknown = No se sabe
+class-shown-by = Demostrado por { $who }
+class-shown-nothing = { $who } todavía no ha demostrado ningún tema completo.
+class-remove = Quitar todo lo de { $who } de este aparato
+class-keeping = Lo que se queda en este aparato
+class-keeping-hint = Los resultados se van cuando cierra la página, a menos que los guarde. No son parte de la bitácora ni de ninguna copia. Lo que quita de este aparato desaparece de él. Las copias que guardó o pasó a otros se quedan donde están.
+class-keep = Guardar los resultados en este aparato
+class-kept = Los resultados se guardan en este aparato.
+class-not-kept = Los resultados no se guardan.
+class-save = Guardar todos los códigos como archivo
+class-erase = Quitar todos los resultados de este aparato

@@ -1,0 +1,244 @@
+// Another language: chosen, kept, loaded only then, without a network, and with what does not come.
+
+import assert from "node:assert/strict";
+import { spawnSync } from "node:child_process";
+import { appendFileSync, cpSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { test } from "node:test";
+import { DESK, PAGE, ROOT, offlineReady, openStage, running } from "./harness.mjs";
+import { unspoken } from "./checks.mjs";
+import { readPdf } from "./pdf.mjs";
+import { unfoldAll } from "./states.mjs";
+import { choose, figures, go, near, press, settled, stageOfThisFile, US_GALLON, write } from "./walk.mjs";
+
+const { stage, open } = await stageOfThisFile();
+const FILE = "**/words-es-*.ftl";
+const HEADING = { en: "How much concentrate?", es: "¿Cuánto concentrado?" };
+
+const spoken = (page, language) => page.waitForFunction(
+  ([language, heading]) => document.documentElement.lang === language && document.querySelector("h1")?.textContent === heading,
+  [language, HEADING[language]],
+);
+const asked = (stage) => stage.requests.filter(({ url }) => url.endsWith(".ftl"));
+const kept = (page) => page.evaluate(async () => {
+  const keys = await Promise.all((await caches.keys()).map(async (name) => (await caches.open(name)).keys()));
+  return keys.flat().map(({ url }) => url).filter((url) => url.endsWith(".ftl"));
+});
+
+/** Opens a stage of its own, whose console may complain of what is kept from it. */
+async function alone(use, options) {
+  const stage = await openStage(options);
+  try {
+    await use(stage);
+  } finally {
+    await stage.close();
+  }
+}
+
+test("nobody who reads English fetches or keeps another language", () => alone(async (stage) => {
+  const page = await stage.openPage();
+  await spoken(page, "en");
+  await offlineReady(page);
+  assert.deepEqual(asked(stage), []);
+  assert.deepEqual(await kept(page), []);
+  assert.equal(await page.locator("[data-part=unchecked]").count(), 0);
+}));
+
+test("Spanish is chosen, said in itself, and kept with what was typed", async () => {
+  const page = await open();
+  await write(page, "machine-tank", "12.5");
+  const before = await figures(page);
+  await choose(page, "language", "es");
+  await spoken(page, "es");
+  assert.equal(asked(stage).length, 1);
+  assert.deepEqual(await page.locator("#language option").allTextContents(), ["English", "Español", "Kreyòl"]);
+  const face = await page.locator("[data-part=unchecked]").textContent();
+  assert.match(face, /habla nativa.*No native reader/);
+  assert.equal(await page.locator("#machine-tank").inputValue(), "12.5");
+  assert.deepEqual(await figures(page), before, "figures are plain in every language");
+  await page.reload();
+  await running(page);
+  await spoken(page, "es");
+  assert.equal(await page.locator("#machine-tank").inputValue(), "12.5");
+  await choose(page, "language", "en");
+  await spoken(page, "en");
+  await page.reload();
+  await running(page);
+  await spoken(page, "en");
+});
+
+test("the language of the browser comes first, where there is one", async () => {
+  await spoken(await open({ locale: "es-419" }), "es");
+  await spoken(await open({ locale: "de-AT" }), "en");
+  const page = await open({ locale: "es-US" });
+  await spoken(page, "es");
+  await choose(page, "language", "en");
+  await spoken(page, "en");
+  await page.reload();
+  await running(page);
+  await spoken(page, "en");
+});
+
+test("a decimal comma and a decimal point are read alike", async () => {
+  const page = await open({ locale: "es-US" });
+  await spoken(page, "es");
+  for (const typed of ["12,5", "12.5", "12 1/2"]) {
+    await write(page, "machine-tank", "1");
+    await write(page, "machine-tank", typed);
+    near((await figures(page))["fill.total"], 12.5 * US_GALLON, typed);
+  }
+  // Numbers are written as CLDR has them for es-US.
+  const told = await page.evaluate(() => new Intl.NumberFormat("es-US").format(1234.5));
+  assert.equal(told, "1,234.5");
+});
+
+test("what was loaded works without the server, after an update too", async () => {
+  const folder = mkdtempSync(join(tmpdir(), "brimline-page-"));
+  try {
+    cpSync(PAGE, folder, { recursive: true });
+    await alone(async (stage) => {
+      const page = await stage.openPage();
+      await offlineReady(page);
+      await choose(page, "language", "es");
+      await spoken(page, "es");
+      await page.waitForFunction(async () => (await Promise.all((await caches.keys()).map(async (name) => (await caches.open(name)).keys()))).flat().some(({ url }) => url.endsWith(".ftl")));
+      await stage.stopServer();
+      await page.reload();
+      await running(page);
+      await spoken(page, "es");
+
+      await stage.startServer();
+      appendFileSync(join(folder, "index.html"), '<i id="new-version"></i>');
+      const sealed = spawnSync(DESK, ["precache"], { cwd: ROOT, env: { ...process.env, TRUNK_STAGING_DIR: folder } });
+      assert.equal(sealed.status, 0, String(sealed.stderr));
+      await page.reload();
+      await running(page);
+      await page.waitForFunction(() => window.brimlineUpdate === true);
+      const loaded = page.waitForEvent("load");
+      await page.locator("[name=update]").click();
+      await loaded;
+      await page.locator("#new-version").waitFor({ state: "attached" });
+      await stage.stopServer();
+      await page.reload();
+      await running(page);
+      await spoken(page, "es");
+      assert.equal((await kept(page)).length, 1);
+    }, { folder });
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+});
+
+test("while a language is on its way the page stays in the former one", async () => {
+  let go;
+  const page = await open({ before: (page) => page.route(FILE, (route) => new Promise((done) => (go = () => done(route.continue())))) });
+  await choose(page, "language", "es");
+  await page.getByText("Español is loading. The page stays in English").waitFor();
+  await write(page, "machine-tank", "11");
+  await spoken(page, "en");
+  go();
+  await spoken(page, "es");
+  assert.equal(await page.locator("#machine-tank").inputValue(), "11");
+});
+
+test("a language that does not come, or not whole, is told; what was typed stays", () => alone(async (stage) => {
+  for (const broken of [
+    (route) => route.abort(),
+    (route) => route.fulfill({ status: 404, body: "" }),
+    (route) => route.fulfill({ status: 200, body: "yes = a page that asks for a password" }),
+  ]) {
+    let wrong = true;
+    const page = await stage.openPage({
+      serviceWorkers: "block",
+      before: (page) => page.route(FILE, (route) => (wrong ? broken(route) : route.continue())),
+    });
+    await write(page, "machine-tank", "11");
+    await choose(page, "language", "es");
+    await page.getByText("Español could not be loaded").waitFor();
+    await spoken(page, "en");
+    assert.equal(await page.locator("#language").inputValue(), "en");
+    assert.equal(await page.locator("#machine-tank").inputValue(), "11");
+    wrong = false;
+    await press(page, "language-again");
+    await spoken(page, "es");
+    assert.equal(await page.locator("#machine-tank").inputValue(), "11");
+    await page.context().close();
+  }
+}));
+
+test("a start that waits for a language in vain goes on in English", async () => {
+  const page = await open({ locale: "es-US", before: (page) => page.route(FILE, () => {}) });
+  await spoken(page, "en");
+  assert.equal(await page.locator("#language").inputValue(), "es");
+});
+
+test("an answer saved in Spanish is the one saved in English, and opens there", async () => {
+  const saved = async (page) => {
+    await write(page, "machine-tank", "12.5");
+    await page.locator("[name=answer-save]:not([disabled])").waitFor();
+    const download = page.waitForEvent("download");
+    await press(page, "answer-save");
+    return readFileSync(await (await download).path(), "utf8");
+  };
+  const spanish = await open({ locale: "es-US" });
+  await spoken(spanish, "es");
+  const english = await open();
+  const [one, other] = [await saved(spanish), await saved(english)];
+  assert.equal(one, other);
+  await write(english, "machine-tank", "9");
+  await english.locator("#open-saved").setInputFiles({ name: "answer.json", mimeType: "application/json", buffer: Buffer.from(one) });
+  await english.getByText("Its answer was worked out again and stands").waitFor();
+  assert.equal(await english.locator("#machine-tank").inputValue(), "12.5");
+});
+
+test("of a language that is translated in part the rest is said in English, and its face says so", async () => {
+  const page = await open();
+  await choose(page, "language", "ht");
+  await page.getByRole("heading", { name: "Konbyen konsantre?" }).waitFor();
+  assert.match(await page.locator("[data-part=unchecked]").textContent(), /rès la an anglè.*the rest is in English/);
+  await go(page, "flow");
+  assert.equal(await page.locator("main h1").textContent(), "Which flow setting?");
+  assert.deepEqual(await unspoken(page), []);
+});
+
+/** The demo with a standard in force in every machine, as a wall chart in Spanish. */
+const chart = (product, floor, dilution) => {
+  const demo = JSON.parse(readFileSync(join(ROOT, "src/site/demo.json"), "utf8"));
+  const [, schema] = readFileSync(join(ROOT, "src/form/typed.rs"), "utf8").match(/SCHEMA: u32 = (\d+)/);
+  const standard = { id: "s", name: "Daily", floor, product, dilution, version: 1, standing: "in_force", effective: "2026-02-01", ppe: "Shoes with a grip", rinse: true };
+  const site = { ...demo, standards: [standard], address: "https://floors.alder-county.example/" };
+  return JSON.stringify({ schema: Number(schema), system: "us", site, ask: { machine: "walk-behind", product, floor, measure: "jug", level: { text: "100", unit: "percent" }, site: { part: "paper", standard: "s" } } });
+};
+
+test("a wall chart in Spanish takes as many sheets of paper as were reckoned, and each says that nobody checked it", async () => {
+  for (const [product, floor, dilution] of [["neutral", "vinyl", "1:64"], ["degreaser", "terrazzo", "5 oz/gal"], ["quat", "tile", "1:256"]]) {
+    const page = await open({
+      view: "site",
+      locale: "es-US",
+      before: (page) => page.addInitScript((kept) => localStorage.setItem("brimline.typed", kept), chart(product, floor, dilution)),
+    });
+    await unfoldAll(page);
+    await page.evaluate(() => {
+      window.print = () => document.querySelector("[data-printed]").setAttribute("data-kept", "");
+      document.querySelector("[name=chart-print]").click();
+      document.querySelector("[data-kept]").setAttribute("data-printed", "");
+    });
+    const sheets = page.locator("[data-part=chart] .sheet");
+    for (const text of await sheets.locator(".running").allTextContents()) assert.match(text, /habla nativa.*No native reader/);
+    for (const format of ["A4", "Letter"]) {
+      const pages = await readPdf(await page.pdf({ format }));
+      assert.equal(pages.length, await sheets.count(), `${product} on ${format}`);
+    }
+    await page.context().close();
+  }
+});
+
+test("a sheet says that its language is not checked", async () => {
+  const page = await open({ locale: "es-US" });
+  await spoken(page, "es");
+  await page.emulateMedia({ media: "print" });
+  await settled(page);
+  assert.match(await page.locator(".sheet-line").innerText(), /Impreso el/);
+  assert.match(await page.locator("[data-part=unchecked]").innerText(), /habla nativa.*No native reader/);
+});

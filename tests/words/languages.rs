@@ -1,0 +1,247 @@
+//! The other languages against English: nothing missing, nothing left in English, the same placeholders and numbers.
+
+use brimline::desk::languages;
+use brimline::number::Marks;
+use brimline::words::{Argument, LANGUAGES, Language, Plural, Words};
+use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
+use intl_pluralrules::{PluralCategory, PluralRuleType, PluralRules};
+use std::collections::BTreeSet;
+use std::path::Path;
+
+/// Languages whose every message is translated. Of the others some parts are, and English is said for the rest.
+const COMPLETE: &[&str] = &["es"];
+
+/// What reads in another language as it does in English: a name, a standard, a symbol, a word that both have.
+const ALIKE: &[&str] = &[
+    "absorption-ansi",
+    "absorption-iso",
+    "drawing-tank",
+    "family-alcohol",
+    "language-unchecked-english",
+    "name",
+    "no",
+    "screen-ph",
+    "sheet-lack-ph",
+    "sheet-ph",
+    "sheet-un",
+];
+
+/// What the page fetches for a language.
+fn file(language: &Language) -> String {
+    languages::words(Path::new(env!("CARGO_MANIFEST_DIR")), language).expect("its files")
+}
+
+fn words(language: &'static Language) -> Words {
+    Words::of(language, &file(language)).expect("the file reads")
+}
+
+fn others() -> impl Iterator<Item = (&'static Language, Words)> {
+    languages::others().map(|language| (language, words(language)))
+}
+
+/// The text of a message with its placeholders filled by marks that no message has, in each of its plural forms.
+fn texts(words: &Words, key: &str) -> BTreeSet<String> {
+    let placeholders = words.placeholders(key);
+    let with = |number: f64| {
+        let filled: Vec<_> =
+            placeholders.iter().map(|name| (*name, Argument::number(number, "\u{fffc}"))).collect();
+        words.tell(key, &filled)
+    };
+    [0.0, 1.0, 2.0, 5.0, 1.5].map(with).into()
+}
+
+fn placeholders<'a>(words: &'a Words, key: &str) -> BTreeSet<&'a str> {
+    words.placeholders(key).into_iter().collect()
+}
+
+/// The numbers of a text, codes of statements among them, in the order of their digits.
+fn numbers(text: &str) -> Vec<String> {
+    let digits = |c: char| !(c.is_ascii_digit() || matches!(c, '.' | ',' | ':'));
+    let mut all: Vec<String> = text
+        .split(digits)
+        .map(|one| one.trim_matches(['.', ',', ':']).to_owned())
+        .filter(|one| !one.is_empty())
+        .collect();
+    all.sort();
+    all
+}
+
+#[test]
+fn a_complete_language_has_every_message_and_no_language_has_others() {
+    let english = Words::english();
+    let keys: BTreeSet<&str> = english.keys().collect();
+    for (language, words) in others() {
+        let own: BTreeSet<&str> = words.keys().collect();
+        let idle: Vec<_> = own.difference(&keys).collect();
+        assert!(idle.is_empty(), "{}: English has no {idle:?}", language.name);
+        let missing: Vec<_> = keys.difference(&own).collect();
+        println!("{}: {} of {} messages", language.name, own.len(), keys.len());
+        assert!(missing.is_empty() || !COMPLETE.contains(&language.code), "{}: {missing:?}", language.name);
+    }
+}
+
+#[test]
+fn the_placeholders_are_those_of_english() {
+    let english = Words::english();
+    for (language, words) in others() {
+        for key in words.keys() {
+            assert_eq!(placeholders(&words, key), placeholders(&english, key), "{} {key}", language.name);
+        }
+    }
+}
+
+#[test]
+fn the_numbers_are_those_of_english() {
+    let english = Words::english();
+    for (language, words) in others() {
+        let marks = words.marks();
+        for key in words.keys().filter(|key| !key.starts_with("number-")) {
+            let plain = |text: &String| {
+                // A decimal comma and what stands between thousands, as English has them.
+                let swapped = text.replace(marks.group, "\0").replace(marks.decimal, ".");
+                numbers(&if marks == Marks::POINT { text.clone() } else { swapped.replace('\0', ",") })
+            };
+            let ours: BTreeSet<_> = texts(&words, key).iter().map(plain).collect();
+            let theirs: BTreeSet<_> = texts(&english, key).iter().map(|text| numbers(text)).collect();
+            assert_eq!(ours, theirs, "{} {key}", language.name);
+        }
+    }
+}
+
+#[test]
+fn nothing_is_left_in_english() {
+    let english = Words::english();
+    let has_word = |text: &String| text.split(|c: char| !c.is_alphabetic()).any(|word| word.len() > 1);
+    for (language, words) in others() {
+        let left: Vec<&str> = words
+            .keys()
+            .filter(|key| !ALIKE.contains(key))
+            .filter(|key| texts(&words, key) == texts(&english, key))
+            .filter(|key| texts(&english, key).iter().any(has_word))
+            .collect();
+        assert!(left.is_empty(), "{}: {left:?}", language.name);
+    }
+}
+
+/// The style of the page: no exclamation marks; what it asks it asks plainly.
+#[test]
+fn nobody_is_shouted_at() {
+    for (language, words) in others() {
+        for key in words.keys() {
+            for text in texts(&words, key) {
+                assert!(!text.contains(['!', '¡']), "{} {key}: {text}", language.name);
+            }
+        }
+    }
+}
+
+/// The timeline of a shift has room for the first letter of each act.
+#[test]
+fn acts_begin_with_letters_of_their_own() {
+    let acts = ["wait", "mop", "go", "refill", "change", "charge"];
+    for (language, words) in others().chain([(Language::english(), Words::english())]) {
+        let words = words.or(Words::english());
+        let letters: BTreeSet<_> =
+            acts.iter().filter_map(|act| words.say(&format!("act-{act}")).chars().next()).collect();
+        assert_eq!(letters.len(), acts.len(), "{}: {letters:?}", language.name);
+    }
+}
+
+#[test]
+fn what_nobody_has_checked_says_so_in_itself_and_in_english() {
+    for (language, words) in others().filter(|(language, _)| !language.checked) {
+        assert_ne!(words.say("language-unchecked"), "language-unchecked", "{}", language.name);
+        let english = words.or(Words::english()).say("language-unchecked-english");
+        assert!(english.starts_with("No native reader has checked this translation yet."), "{english}");
+        assert!(COMPLETE.contains(&language.code) || english.contains("the rest is in English"), "{english}");
+    }
+}
+
+#[test]
+fn what_a_language_lacks_is_said_in_english_with_its_plural() {
+    let polish = Language { code: "pl", name: "Polski", plural: Plural::Polish, checked: false };
+    let words = Words::of(Box::leak(Box::new(polish)), "yes = tak").expect("it reads").or(Words::english());
+    assert_eq!((words.say("yes").as_str(), words.say("no").as_str()), ("tak", "No"));
+    assert_eq!(words.tell("count-cap", &[("n", Argument::number(2.0, "2"))]), "2 caps");
+    assert_eq!(words.language().code, "pl");
+}
+
+/// Every message of every language, as the reference implementation of Fluent reads it.
+#[test]
+fn every_message_reads_as_the_reference_reads_it() {
+    for (language, words) in others() {
+        let resource = FluentResource::try_new(file(language)).expect("the reference reader takes the file");
+        let mut bundle = FluentBundle::new(vec![language.code.parse().expect("a language tag")]);
+        bundle.set_use_isolating(false);
+        bundle.add_resource(resource).expect("no key stands twice");
+        for key in words.keys() {
+            let pattern = bundle.get_message(key).and_then(|message| message.value()).expect(key);
+            for number in [0.0, 1.0, 2.0, 5.0, 12.0, 22.0, 1.5] {
+                let mut theirs = FluentArgs::new();
+                let mut ours = Vec::new();
+                for name in words.placeholders(key) {
+                    theirs.set(name, FluentValue::from(number));
+                    ours.push((name, Argument::number(number, number.to_string())));
+                }
+                let mut errors = Vec::new();
+                let expected = bundle.format_pattern(pattern, Some(&theirs), &mut errors);
+                assert!(errors.is_empty(), "{key}: {errors:?}");
+                assert_eq!(words.tell(key, &ours), expected, "{} {key} with {number}", language.name);
+            }
+        }
+    }
+}
+
+/// The plural rules against the crate `intl_pluralrules` 7 (CLDR 37), up to 999,999: above that later versions of
+/// CLDR have "many" for whole millions in Spanish, French and Portuguese, which no message needs.
+#[test]
+fn plural_rules_are_those_of_cldr() {
+    let tried = (0..2_000).map(f64::from).chain([0.5, 1.5, 2.5, 10.25, 999_999.0, 1_012.0, 100_022.0]);
+    let tried: Vec<f64> = tried.collect();
+    for (code, rule) in [
+        ("en", Plural::One),
+        ("es", Plural::One),
+        ("fr", Plural::ZeroOrOne),
+        ("pt", Plural::ZeroOrOne),
+        ("pl", Plural::Polish),
+    ] {
+        let rules = PluralRules::create(
+            code.parse::<unic_langid::LanguageIdentifier>().expect("a tag"),
+            PluralRuleType::CARDINAL,
+        )
+        .expect(code);
+        for number in &tried {
+            let expected = match rules.select(number.to_string()).expect("a number") {
+                PluralCategory::ONE => "one",
+                PluralCategory::FEW => "few",
+                PluralCategory::MANY => "many",
+                _ => "other",
+            };
+            assert_eq!(rule.category(*number), expected, "{code} {number}");
+        }
+    }
+    for language in LANGUAGES {
+        println!("{}: {:?}", language.name, language.plural);
+    }
+}
+
+/// What is shown in a language reads back as the same number there, and what is read there is read in English alike
+/// or asked about: a site passes from hand to hand.
+#[test]
+fn numbers_pass_from_one_language_to_the_next() {
+    use brimline::number::{NumberMistake, read, write};
+    for (language, words) in others() {
+        let marks = words.marks();
+        for value in [0.5, 1.0, 1.5, 12.25, 999.0, 1_234.0, 27_456.0, 1_234_567.0] {
+            let shown = write(value, 4, marks);
+            assert_eq!(read(&shown, marks), Ok(value), "{}: {shown}", language.name);
+        }
+        for typed in ["1.5", "1,5", "12", "1 1/2", "0,125", "1.200", "1,200", "12,500.5", "12.500,5"] {
+            match (read(typed, marks), read(typed, Marks::POINT)) {
+                (one, other) if one == other => {}
+                (Err(NumberMistake::TwoReadings { .. }), _) => {}
+                (one, other) => panic!("{}: {typed} is {one:?} here and {other:?} in English", language.name),
+            }
+        }
+    }
+}
