@@ -15,6 +15,7 @@
 //! | [`Class`] | what a class did: by topic, and the roads that were taken most |
 //! | [`Register`] | the codes that a trainer gathers, and who has shown what until when |
 //! | [`Desk`] | what is chosen, what is under way, what was handed out |
+//! | [`first_fill`] | a guide through the page: its steps, where a person is, what the page says of each |
 //!
 //! Nothing here asks for the time or draws a number of its own: the seed and the date are the caller's. The words
 //! stand in `words/en/practice.ftl`, and [`crate::words`] tells an exercise as text for page and paper alike.
@@ -26,6 +27,7 @@ mod class;
 mod desk;
 mod draw;
 mod exercise;
+pub mod first_fill;
 mod judge;
 mod picture;
 mod ready;
@@ -65,5 +67,13 @@ pub fn word_keys() -> impl Iterator<Item = String> {
     let made = Way::ON_TICKETS.iter().map(|one| format!("practice-made-{}", one.code()));
     let parts = Part::ALL.iter().map(|one| format!("practice-{}", one.code()));
     let tries = Tries::ALL.iter().map(|one| format!("practice-tries-{}", one.code()));
-    topics.chain(levels).chain(parts).chain(tries).chain(lacks).chain(ways).chain(harms).chain(made)
+    first_fill::word_keys()
+        .chain(topics)
+        .chain(levels)
+        .chain(parts)
+        .chain(tries)
+        .chain(lacks)
+        .chain(ways)
+        .chain(harms)
+        .chain(made)
 }

@@ -3,9 +3,9 @@
 use super::carried;
 use super::components::{Text, open_saved, pick, text_field};
 use super::keep::store::{self, Found};
-use super::keep::{download, lock, today, update};
+use super::keep::{download, first_fill, lock, today, update};
 use super::place::{self, Place, use_place};
-use super::rest::{Loaded, use_rest};
+use super::rest::{Loaded, loading, use_rest};
 use super::shared::Shared;
 use super::views::fill_view;
 use super::{focus, state};
@@ -22,13 +22,13 @@ pub fn App() -> Html {
     let found = use_memo((), |()| store::open());
     let state = state::use_typed(&found);
     let place = use_place();
-    let locked = use_memo((), |()| lock::held().is_some());
-    let locked = *locked;
+    let kept = use_memo((), |()| (lock::held().is_some(), first_fill::is_kept()));
+    let (locked, guided) = *kept;
     let place = if locked && !place.is_asking() { Place::Fill } else { place };
     let fill = place == Place::Fill && state.now.typed.ask.station.job == Job::Fill;
     let linked = carried::is_wanted();
     // What a device set to its standards shows is worked out by the rest.
-    let rest = use_rest(!fill || linked || locked);
+    let rest = use_rest(!fill || linked || locked || guided);
     let words = use_memo(matches!(rest, Loaded::Here(_)), |_| match rest {
         Loaded::Here(rest) => (rest.words)(),
         Loaded::Waiting | Loaded::Failed => Words::of_fill(),
@@ -42,7 +42,11 @@ pub fn App() -> Html {
         }
     });
     let (typed, before) = (state.now.typed.clone(), state.now.before().cloned());
-    let shared = Shared { typed, before, words, limits: false, locked, lacking: Rc::default(), act };
+    let why = match rest {
+        Loaded::Here(rest) => rest.why,
+        Loaded::Waiting | Loaded::Failed => loading,
+    };
+    let shared = Shared { typed, before, words, limits: false, locked, lacking: Rc::default(), why, act };
     let shared = match rest {
         Loaded::Here(rest) if locked => (rest.held)(shared),
         _ => shared,
@@ -64,6 +68,7 @@ pub fn App() -> Html {
                 if let Found::Unreadable(text) = &*found { { put_aside(&shared, text.clone()) } }
                 if let Some(before) = state.now.removed.clone() { { undo(&shared, before) } }
             </div>
+            if let Loaded::Here(rest) = rest { { (rest.guide)(&shared, place) } }
             <main id="main" tabindex="-1">
                 { match rest {
                     Loaded::Here(_) if locked && shared.typed.site.floors.is_empty() && !matches!(place, Place::Site | Place::Log | Place::Practice) => {

@@ -12,6 +12,7 @@ mod qr;
 mod rates;
 mod tank_level;
 mod timeline;
+mod why;
 mod windows;
 
 pub use bars::{Bar, bars};
@@ -25,4 +26,5 @@ pub use qr::qr;
 pub use rates::{RateBars, rate_bars};
 pub use tank_level::tank_level;
 pub use timeline::{act_key, timeline};
+pub use why::why_drawing;
 pub use windows::{Row as WindowRow, Windows, windows};

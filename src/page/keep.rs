@@ -1,6 +1,7 @@
 //! What the browser gives and keeps: the store, files, the date, a newer version.
 
 pub mod download;
+pub mod first_fill;
 pub mod keys;
 pub mod lock;
 pub mod log_draft;

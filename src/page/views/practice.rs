@@ -12,6 +12,7 @@ mod result;
 mod tables;
 mod task;
 
+use super::first_fill::Offer;
 use super::frame;
 use super::log::fields::press;
 use crate::page::keep::practice::{Held, at_desk, use_held};
@@ -62,6 +63,7 @@ fn Practice(props: &ViewProps) -> Html {
     let question = html! {
         <>
             <p>{ shared.say("practice-about") }</p>
+            <Offer shared={shared.clone()} />
             if held.refused { <p class="unknown">{ shared.say("keep-denied") }</p> }
             if !shared.locked { { parts(shared, part) } }
         </>
