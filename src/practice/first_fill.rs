@@ -120,8 +120,7 @@ impl Step {
 }
 
 impl Reason {
-    /// Whether it is the reason. Water first: HANDBOOK of the trade, order of filling; that acid goes into water and
-    /// never water into acid is common practice, no source.
+    /// Whether it is the reason: water first, and acid into water, never water into acid. Common practice, no source.
     pub const fn is_right(self) -> bool {
         matches!(self, Self::Splash)
     }

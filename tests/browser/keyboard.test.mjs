@@ -46,6 +46,8 @@ test("the first stop is a way past the frame", async () => {
   assert.ok(box.x >= 0 && box.y >= 0, "it is seen when it has the focus");
   await page.keyboard.press("Enter");
   await page.keyboard.press("Tab");
+  assert.equal((await focused(page)).text, "Why it matters");
+  await page.keyboard.press("Tab");
   assert.equal((await focused(page)).name, "job-fill");
 });
 
