@@ -5,7 +5,7 @@ use super::components::{Text, open_saved, pick, text_field};
 use super::keep::store::{self, Found};
 use super::keep::{download, first_fill, lock, today, update};
 use super::place::{self, Place, use_place};
-use super::rest::{Loaded, loading, use_rest};
+use super::rest::{Loaded, use_rest};
 use super::shared::Shared;
 use super::views::fill_view;
 use super::{focus, state};
@@ -44,7 +44,7 @@ pub fn App() -> Html {
     let (typed, before) = (state.now.typed.clone(), state.now.before().cloned());
     let why = match rest {
         Loaded::Here(rest) => rest.why,
-        Loaded::Waiting | Loaded::Failed => loading,
+        Loaded::Waiting | Loaded::Failed => |_: &Shared, _: &'static str| Html::default(),
     };
     let shared = Shared { typed, before, words, limits: false, locked, lacking: Rc::default(), why, act };
     let shared = match rest {

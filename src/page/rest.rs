@@ -130,11 +130,6 @@ fn use_soon() -> bool {
     *soon
 }
 
-/// What stands where something of the chunk will.
-pub fn loading(shared: &Shared, _: &'static str) -> Html {
-    html! { <p>{ shared.say("view-loading") }</p> }
-}
-
 /// What is known of the chunk.
 #[derive(Clone, Copy)]
 pub enum Loaded {

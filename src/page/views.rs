@@ -33,10 +33,7 @@ fn frame(shared: &Shared, name: &'static str, question: Html, answer: Html) -> H
             <section class="question" aria-labelledby={heading.clone()}>
                 <div class="titled">
                     <h1 id={heading.clone()}>{ shared.say(&heading) }</h1>
-                    <details class="matters" data-why={name}>
-                        <summary>{ shared.say("why") }</summary>
-                        { (shared.why)(shared, name) }
-                    </details>
+                    { (shared.why)(shared, name) }
                 </div>
                 { question }
             </section>

@@ -53,7 +53,9 @@ fn Practice(props: &ViewProps) -> Html {
     let content = match (&*offered, part) {
         (Some(offer), _) => offered::offered(shared, run, offer, &offered),
         (None, Part::Practise) => match run.exercise(&exercises) {
-            _ if !run.is_held() => html! { <choose::Choose ..all.clone() /> },
+            _ if !run.is_held() => {
+                html! { <><Offer shared={shared.clone()} /><choose::Choose ..all.clone() /></> }
+            }
             Some(exercise) => task::task(shared, run, exercise, exercises.len()),
             None => html! { <result::Result ..all.clone() /> },
         },
@@ -63,7 +65,6 @@ fn Practice(props: &ViewProps) -> Html {
     let question = html! {
         <>
             <p>{ shared.say("practice-about") }</p>
-            <Offer shared={shared.clone()} />
             if held.refused { <p class="unknown">{ shared.say("keep-denied") }</p> }
             if !shared.locked { { parts(shared, part) } }
         </>

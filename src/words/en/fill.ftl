@@ -12,7 +12,6 @@ view-cautions = Cautions
 view-log = Log
 view-site = Site
 view-practice = Practice
-why = Why it matters
 skip = Skip to the question
 units = Units
 units-us = US

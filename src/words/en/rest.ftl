@@ -1135,6 +1135,7 @@ foam-limits = A guide, common practice, no source. Non-foaming: 1/2 in (13 mm) a
 
 ## Why it matters, a few sentences and a picture for each view
 
+why = Why?
 why-fill = Too little product leaves the dirt on the floor. Too much leaves a film that gets sticky and slick, and costs money for nothing. So measure each time, and never guess.
 why-fill-drawing = Three tanks and the floor that each leaves behind. Too little product: dirt is left. The right amount: a clean floor. Too much: a film is left.
 why-fill-little = too little

@@ -56,6 +56,9 @@ fn list(shared: &Shared, product: &Product) -> Html {
 
 fn wear(at: &At) -> Html {
     let Some(product) = at.seen.typed.product() else { return Html::default() };
+    // Where nothing is to be put on the label is read all the same.
+    let asks = panel(product).advice.ppe().next().is_some();
+    let said = if asks { "first-fill-wear-on" } else { "first-fill-wear-read" };
     let on = {
         let product = product.clone();
         move |on| change(|guide| guide.put_on(&product, on))
@@ -63,7 +66,7 @@ fn wear(at: &At) -> Html {
     html! {
         <>
             { list(at.shared, product) }
-            { tick("first-fill-wear-on".to_owned(), at.shared.say("first-fill-wear-on"), at.guide.is_on(product), on) }
+            { tick("first-fill-wear-on".to_owned(), at.shared.say(said), at.guide.is_on(product), on) }
         </>
     }
 }
