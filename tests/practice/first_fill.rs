@@ -7,6 +7,7 @@ use brimline::form::fill::{Fill, work};
 use brimline::form::{Action, Field, Typed, cautions};
 use brimline::number::Marks;
 use brimline::practice::first_fill::{FirstFill, Reason, Seen, Stage, Standing, Step};
+use brimline::site::Site;
 use brimline::site::log::{
     Checklist, Current, Fill as Record, Log, Named, Stamp, Task, When, Words, current,
 };
@@ -205,8 +206,7 @@ fn what_cannot_be_read_is_lacking_at_its_own_step() {
         [Step::Level, Step::Amount, Step::Record]
     );
     assert!(lacking(&[Action::Write(Field::MeasureStep, "?".into())]).contains(&Step::Level));
-    let mut empty = Typed::default();
-    empty.site = brimline::site::Site::default();
+    let empty = Typed { site: Site::default(), ..Typed::default() };
     let lacks = standings(&guide, &empty, &[]).into_iter().filter(|(_, one)| *one == Standing::Lacks).count();
     assert_eq!(lacks, Step::ALL.len(), "an empty site has nothing to go by, and holds nobody back");
 }

@@ -1,9 +1,11 @@
 //! A first fill, step by step, on the page as it stands: the guide above each view, and where it is offered.
 
 mod asked;
+mod ended;
 mod lead;
 mod offer;
 mod panel;
+mod ways;
 
 pub use offer::Offer;
 

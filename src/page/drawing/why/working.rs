@@ -40,7 +40,7 @@ pub fn goggles() -> Html {
     html! {
         <>
             { for [(26, 34), (56, 60), (30, 84), (84, 42)].map(|(x, y)| dot(x, y, 6, "concentrate")) }
-            <path class="line" d="M120 56 106 44M120 56H102M120 56 106 68" />
+            { for [(116, 38), (110, 56), (116, 74)].map(|(x, y)| dot(x, y, 3, "concentrate")) }
             <path class="vessel" d="M262 14H136Q126 14 126 24V88Q126 98 136 98H262" />
             <path class="framed" d="M158 56Q204 14 250 56Q204 98 158 56Z" />
             { dot(204, 56, 15, "concentrate") }

@@ -1,17 +1,18 @@
 //! The guide: one step at a time, above the view that it is about.
 
 use super::asked::{asked, told};
-use super::lead::{self, Control};
+use super::ended::Ended;
+use super::lead;
 use super::offer::{STEP, number};
+use super::ways::{to, ways};
 use crate::form::fill::{Fill, work};
 use crate::page::components::Announcer;
 use crate::page::focus;
-use crate::page::keep::first_fill::{change, use_first_fill};
+use crate::page::keep::first_fill::use_first_fill;
 use crate::page::log::{Held, now, use_log};
 use crate::page::place::Place;
 use crate::page::shared::Shared;
 use crate::page::views::fill::amount::in_measure;
-use crate::page::views::log::fields::press;
 use crate::practice::first_fill::{FirstFill, Seen, Stage, Standing, Step};
 use crate::site::log::When;
 use crate::words::Argument;
@@ -132,93 +133,6 @@ fn Running(props: &GuideProps) -> Html {
                 <p class="hint">{ shared.say("first-fill-escape") }</p>
             </div>
             <Announcer text={heard} />
-        </section>
-    }
-}
-
-/// Leads to a control, on whatever view it is.
-fn to(shared: &Shared, step: Step, n: usize, (key, selector): Control) -> Html {
-    let own = shared.clone();
-    let onclick = move |_: MouseEvent| {
-        lead::show(&own, step);
-        lead::focus_on(selector);
-    };
-    let control = ("control", Argument::text(shared.say(key)));
-    html! {
-        <button type="button" name={format!("first-fill-to-{}", n + 1)} {onclick}>{ shared.tell("first-fill-to", &[control]) }</button>
-    }
-}
-
-/// Forward, back, and out of it.
-fn ways(shared: &Shared, step: Step, done: bool) -> Html {
-    let moves = |with: fn(&mut FirstFill, bool)| {
-        let own = shared.clone();
-        move || {
-            let mut to = None;
-            change(|guide| {
-                with(guide, done);
-                to = (guide.stage == Stage::Running).then_some(guide.at);
-            });
-            if let Some(step) = to {
-                lead::show(&own, step);
-            }
-            focus::soon(STEP.to_owned());
-        }
-    };
-    let leaves = |with: fn(&mut FirstFill)| {
-        move || {
-            change(with);
-            focus::soon("main".to_owned());
-        }
-    };
-    let is_last = step.place() + 1 == Step::ALL.len();
-    let next = match (done, is_last) {
-        (false, _) => "first-fill-skip",
-        (true, true) => "first-fill-finish",
-        (true, false) => "first-fill-next",
-    };
-    let goes_on = moves(FirstFill::next);
-    html! {
-        <div class="buttons">
-            <button type="button" name="first-fill-next" onclick={move |_: MouseEvent| goes_on()}>{ shared.say(next) }</button>
-            if step.place() > 0 { { press(shared, "first-fill-back", moves(|guide, _| guide.back())) } }
-            { press(shared, "first-fill-pause", leaves(FirstFill::pause)) }
-            { press(shared, "first-fill-close", leaves(FirstFill::close)) }
-        </div>
-    }
-}
-
-/// After the last step: what was passed over, and the way back to it.
-#[component]
-fn Ended(props: &GuideProps) -> Html {
-    let (shared, guide) = (&props.shared, use_first_fill());
-    let skipped: Vec<Step> = guide.skipped().collect();
-    let again = |step: &Step| {
-        let (own, step) = (shared.clone(), *step);
-        let onclick = move |_: MouseEvent| {
-            change(|guide| guide.go_to(step));
-            lead::show(&own, step);
-            focus::soon(STEP.to_owned());
-        };
-        let name = format!("first-fill-{}", step.code());
-        html! { <button type="button" name={name.clone()} {onclick}>{ shared.say(&name) }</button> }
-    };
-    let said =
-        shared.say(if skipped.is_empty() { "first-fill-ended-all" } else { "first-fill-ended-skipped" });
-    let close = || {
-        change(FirstFill::close);
-        focus::soon("main".to_owned());
-    };
-    html! {
-        <section class="guide" aria-labelledby="first-fill-title" data-guide="ended">
-            <div class="guide-step">
-                <p class="guide-title" id="first-fill-title">{ shared.say("first-fill-ended") }</p>
-                <div id={STEP} tabindex="-1"><p>{ &said }</p></div>
-                if !skipped.is_empty() { <div class="buttons">{ for skipped.iter().map(again) }</div> }
-                <p class="hint">{ shared.say("first-fill-ended-governs") }</p>
-                <div class="buttons">{ press(shared, "first-fill-put-away", close) }</div>
-            </div>
-            <Announcer text={format!("{} {said}", shared.say("first-fill-ended"))} />
         </section>
     }
 }
