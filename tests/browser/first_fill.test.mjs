@@ -79,7 +79,7 @@ test("from the first offer to the recorded fill and the end of the shift, by key
   await enter(page, "first-fill-link");
   await onStep(page);
   assert.deepEqual(await at(page), ["wear", "open"]);
-  assert.match(await page.locator("#first-fill-step").innerText(), /Gloves|Splash goggles|nothing special/);
+  assert.match(await page.locator("#first-fill-step").innerText(), /Gloves|Splash goggles|Follow its label/);
   await lead(page, 1, ".caution");
   await back(page);
   await enter(page, "first-fill-wear-on", "Space");

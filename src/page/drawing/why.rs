@@ -1,4 +1,5 @@
-//! Small pictures of why a view matters. They show a thought and no figures, so nothing in them is to scale.
+//! Small pictures of why a view matters. They show a thought and no figures, so nothing in them is to scale: they are no
+//! `drawing`.
 
 mod filling;
 mod working;
@@ -22,7 +23,7 @@ pub fn why_drawing(shared: &Shared, about: &str) -> Html {
         _ => return Html::default(),
     };
     html! {
-        <svg class="drawing" role="img" aria-label={shared.say(&format!("why-{about}-drawing"))} viewBox={format!("0 0 280 {height}")}>
+        <svg class="thought" role="img" aria-label={shared.say(&format!("why-{about}-drawing"))} viewBox={format!("0 0 280 {height}")}>
             { drawn }
         </svg>
     }
