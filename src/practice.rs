@@ -16,6 +16,7 @@
 //! | [`Register`] | the codes that a trainer gathers, and who has shown what until when |
 //! | [`Numbers`] | a tank, a cup and a film on a floor to play with |
 //! | [`Desk`] | what is chosen, what is under way, what was handed out |
+//! | [`first_fill`] | a guide through the page: its steps, where a person is, what the page says of each |
 //!
 //! Nothing here asks for the time or draws a number of its own: the seed and the date are the caller's. The words
 //! stand in `words/en/practice.ftl`, and [`crate::words`] tells an exercise as text for page and paper alike.
@@ -27,6 +28,7 @@ mod class;
 mod desk;
 mod draw;
 mod exercise;
+pub mod first_fill;
 mod judge;
 mod numbers;
 mod picture;
@@ -74,7 +76,8 @@ pub fn word_keys() -> impl Iterator<Item = String> {
     let states =
         ["before", "topped", "found", "drained", "rescued"].map(|one| format!("practice-state-{one}"));
     let tries = Tries::ALL.iter().map(|one| format!("practice-tries-{}", one.code()));
-    topics
+    first_fill::word_keys()
+        .chain(topics)
         .chain(levels)
         .chain(parts)
         .chain(tries)

@@ -8,6 +8,8 @@ mod codes;
 mod draws;
 #[path = "practice/exact.rs"]
 mod exact;
+#[path = "practice/first_fill.rs"]
+mod first_fill;
 #[path = "practice/golden.rs"]
 mod golden;
 #[path = "practice/grade.rs"]

@@ -4,7 +4,7 @@ use super::carried;
 use super::components::{Text, open_saved, pick, text_field};
 use super::focus;
 use super::keep::store::{self, Found};
-use super::keep::{download, lock, today, update};
+use super::keep::{download, first_fill, lock, today, update};
 use super::language::{Tongue, unchecked, use_tongue, use_words};
 use super::place::{self, Place, use_place};
 use super::rest::{Loaded, use_rest};
@@ -24,13 +24,13 @@ pub fn App() -> Html {
     let found = use_memo((), |()| store::open());
     let state = state::use_typed(&found);
     let place = use_place();
-    let locked = use_memo((), |()| lock::held().is_some());
-    let locked = *locked;
+    let kept = use_memo((), |()| (lock::held().is_some(), first_fill::is_kept()));
+    let (locked, guided) = *kept;
     let place = if locked && !place.is_asking() { Place::Fill } else { place };
     let fill = place == Place::Fill && state.now.typed.ask.station.job == Job::Fill;
     let linked = carried::is_wanted();
     // What a device set to its standards shows is worked out by the rest.
-    let rest = use_rest(!fill || linked || locked);
+    let rest = use_rest(!fill || linked || locked || guided);
     let tongue = use_tongue();
     let words = use_words(tongue, rest);
     let newer = update::use_waiting();
@@ -42,7 +42,11 @@ pub fn App() -> Html {
         }
     });
     let (typed, before) = (state.now.typed.clone(), state.now.before().cloned());
-    let shared = Shared { typed, before, words, limits: false, locked, lacking: Rc::default(), act };
+    let why = match rest {
+        Loaded::Here(rest) => rest.why,
+        Loaded::Waiting | Loaded::Failed => |_: &Shared, _: &'static str| Html::default(),
+    };
+    let shared = Shared { typed, before, words, limits: false, locked, lacking: Rc::default(), why, act };
     let shared = match rest {
         Loaded::Here(rest) if locked => (rest.held)(shared),
         _ => shared,
@@ -60,6 +64,7 @@ pub fn App() -> Html {
                 } }
                 { for notices(&shared, tongue, &state, newer, &found) }
             </div>
+            if let Loaded::Here(rest) = rest { { (rest.guide)(&shared, place) } }
             <main id="main" tabindex="-1">
                 { match rest {
                     Loaded::Here(_) if locked && shared.typed.site.floors.is_empty() && !matches!(place, Place::Site | Place::Log | Place::Practice) => {

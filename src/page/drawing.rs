@@ -22,6 +22,7 @@ mod ticket;
 mod timeline;
 mod to_scale;
 mod wear;
+mod why;
 mod windows;
 
 pub use bars::{Bar, bars};
@@ -45,4 +46,5 @@ pub use ticket::ticket;
 pub use timeline::{act_key, timeline};
 pub use to_scale::to_scale;
 pub use wear::wear;
+pub use why::why_drawing;
 pub use windows::{Row as WindowRow, Windows, windows};

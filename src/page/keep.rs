@@ -2,6 +2,7 @@
 
 pub mod download;
 pub mod event;
+pub mod first_fill;
 pub mod keys;
 pub mod lock;
 pub mod log_draft;

@@ -2,6 +2,7 @@
 
 use super::carried;
 use super::components::trouble_label;
+use super::place::Place;
 use super::shared::Shared;
 use super::views;
 use crate::form::Typed;
@@ -38,6 +39,10 @@ pub struct Rest {
     pub practice: View,
     /// The station's other jobs.
     pub station: View,
+    /// The guide through a first fill, on whatever view it is.
+    pub guide: fn(&Shared, Place) -> Html,
+    /// Why a view matters.
+    pub why: fn(&Shared, &'static str) -> Html,
     /// The words of all views.
     pub words: fn() -> Words,
     /// Holds what was typed to the standards in force, and says which measures lack a figure.
@@ -72,10 +77,12 @@ fn entries() -> Result<Rest, NotLoaded> {
         shift: views::shift_view,
         cautions: views::cautions_view,
         log: views::log_view,
-        record: views::record_part,
+        record: views::record_and_offer,
         site: views::site_view,
         practice: views::practice_view,
         station: views::station_view,
+        guide: views::guide,
+        why: views::why,
         words: Words::english,
         held,
         carried: carried::carried,

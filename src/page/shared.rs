@@ -27,6 +27,8 @@ pub struct Shared {
     pub locked: bool,
     /// The measures that it does not offer, by their ids, and the line that says what they lack.
     pub lacking: Rc<(Vec<String>, String)>,
+    /// Draws why a view matters, by its code.
+    pub why: fn(&Shared, &'static str) -> Html,
     /// Does something.
     pub act: Callback<Action>,
 }

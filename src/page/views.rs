@@ -2,21 +2,25 @@
 
 mod cautions;
 pub mod fill;
+mod first_fill;
 mod flow;
 mod log;
 mod practice;
 mod shift;
 mod site;
 mod station;
+mod why;
 
 pub use cautions::cautions_view;
 pub use fill::fill_view;
+pub use first_fill::{guide, record_and_offer};
 pub use flow::flow_view;
-pub use log::{log_view, record_part};
+pub use log::log_view;
 pub use practice::practice_view;
 pub use shift::shift_view;
 pub use site::{open_link, site_view};
 pub use station::station_view;
+pub use why::why;
 
 use super::shared::Shared;
 use yew::prelude::*;
@@ -27,7 +31,10 @@ fn frame(shared: &Shared, name: &'static str, question: Html, answer: Html) -> H
     html! {
         <div class={classes!("view", name)}>
             <section class="question" aria-labelledby={heading.clone()}>
-                <h1 id={heading.clone()}>{ shared.say(&heading) }</h1>
+                <div class="titled">
+                    <h1 id={heading.clone()}>{ shared.say(&heading) }</h1>
+                    { (shared.why)(shared, name) }
+                </div>
                 { question }
             </section>
             <section id="answer" class="answer" tabindex="-1" aria-label={shared.say("answer")}>{ answer }</section>

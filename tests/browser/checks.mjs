@@ -105,7 +105,7 @@ export const tooSmallToRead = async (page) =>
 /** Numbers in a drawing that lie outside it or on each other. */
 export const clashing = (page) => page.evaluate(() => {
   const faults = [];
-  for (const drawing of document.querySelectorAll("svg.drawing")) {
+  for (const drawing of document.querySelectorAll("svg.drawing, svg.thought")) {
     const frame = drawing.getBoundingClientRect();
     const labels = [...drawing.querySelectorAll("text")].map((one) => [one.textContent, one.getBoundingClientRect()]);
     labels.forEach(([text, box], index) => {

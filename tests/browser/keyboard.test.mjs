@@ -39,12 +39,15 @@ async function type(page, name, text) {
 
 test("the first stop is a way past the frame", async () => {
   const page = await open();
+  await page.locator(".matters").waitFor();
   await page.keyboard.press("Tab");
   const first = await focused(page);
   assert.match(first.text, /Skip/);
   const box = await page.locator(".skip").boundingBox();
   assert.ok(box.x >= 0 && box.y >= 0, "it is seen when it has the focus");
   await page.keyboard.press("Enter");
+  await page.keyboard.press("Tab");
+  assert.equal((await focused(page)).text, "Why?");
   await page.keyboard.press("Tab");
   assert.equal((await focused(page)).name, "job-fill");
 });
@@ -148,7 +151,7 @@ test("an area is added to a shift, and another removed and brought back", async 
 
 test("a product's cautions", async () => {
   const page = await open({ view: "cautions" });
-  await tabTo(page, ({ tag }) => tag === "SUMMARY");
+  await tabTo(page, ({ tag, text }) => tag === "SUMMARY" && text !== "Why?");
   await page.keyboard.press("Enter");
   await type(page, "product-codes", "H314");
   assert.equal(await page.locator(".caution .signal strong").innerText(), "Danger");

@@ -181,6 +181,21 @@ export const STATES = [
     await write(page, "product-ph", "99");
     await write(page, "product-codes", "H999 EUH066");
   }],
+  ["first fill, what to wear", "practice", (page) => press(page, "first-fill-begin")],
+  ["first fill, why water goes first", "practice", async (page) => {
+    await press(page, "first-fill-begin");
+    for (let n = 0; n < 5; n += 1) await press(page, "first-fill-next");
+    await page.locator("#first-fill-why-same").check();
+  }],
+  ["first fill, the end of the shift", "practice", async (page) => {
+    await press(page, "first-fill-begin");
+    for (let n = 0; n < 7; n += 1) await press(page, "first-fill-next");
+    await page.locator(".view.log").waitFor();
+  }],
+  ["first fill, what was skipped", "practice", async (page) => {
+    await press(page, "first-fill-begin");
+    for (let n = 0; n < 8; n += 1) await press(page, "first-fill-next");
+  }],
   ["practice, to choose", "practice", async (page) => {
     await press(page, "practice-begin");
   }],

@@ -47,6 +47,9 @@ fn composed() -> Vec<String> {
     let views = ["fill", "flow", "shift", "cautions", "log", "site", "practice"];
     all("view-", &views);
     all("view-", &["top_up", "rescue", "reading"]);
+    for view in views.into_iter().chain(["top-up", "rescue", "reading"]) {
+        all("why-", &[view, &format!("{view}-drawing")]);
+    }
     all("site-", &Part::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
     all("standing-", &["draft", "waits", "in-force", "replaced"]);
     let shelves: Vec<&str> = ["machine", "product", "floor", "finish", "measure", "area"].to_vec();
@@ -135,6 +138,7 @@ fn log(all: &mut impl FnMut(&str, &[&str])) {
     of("log-state-", Task::ALL.iter().map(|one| one.code()).collect());
     of("log-part-", Part::ALL.iter().map(|one| one.code()).collect());
     of("log-task-", Checklist::default().tasks().iter().map(|(code, _)| *code).collect());
+    of("first-fill-shift-", Checklist::default().tasks().iter().map(|(code, _)| *code).collect());
     of("log-busy-", vec!["opening", "reading", "comparing", "writing", "saving"]);
     of("", Rule::ALL.iter().map(|one| one.code()).collect());
     of("ask-", vec!["use", "doses", "cost", "stock", "drift", "undone"]);

@@ -14,6 +14,7 @@ mod result;
 mod tables;
 mod task;
 
+use super::first_fill::Offer;
 use super::frame;
 use super::log::fields::press;
 use crate::page::keep::practice::{Held, at_desk, use_held};
@@ -54,7 +55,9 @@ fn Practice(props: &ViewProps) -> Html {
     let content = match (&*offered, part) {
         (Some(offer), _) => offered::offered(shared, run, offer, &offered),
         (None, Part::Practise) => match run.exercise(&exercises) {
-            _ if !run.is_held() => html! { <choose::Choose ..all.clone() /> },
+            _ if !run.is_held() => {
+                html! { <><Offer shared={shared.clone()} /><choose::Choose ..all.clone() /></> }
+            }
             Some(exercise) => task::task(shared, run, exercise, exercises.len()),
             None => html! { <result::Result ..all.clone() /> },
         },

@@ -489,3 +489,102 @@ class-kept = The results are kept on this device.
 class-not-kept = The results are not kept.
 class-save = Save all codes as a file
 class-erase = Take all results off this device
+
+## The first fill, step by step
+
+first-fill = Your first fill
+first-fill-about = A guide leads you through one fill on this page. It shows you each step where you will do it at work.
+first-fill-safe = The guide fills in nothing and records nothing. Only what you do yourself counts. You may skip any step, and stop when you like.
+first-fill-begin = Begin your first fill
+first-fill-again = Go through it once more
+first-fill-resume = Go on with step { $n }
+first-fill-runs = It is under way. You are at step { $n } of { $of }.
+first-fill-link = New to this? Let a guide lead you through your first fill.
+first-fill-link-resume = Go on with your first fill, step { $n }
+first-fill-at = First fill, step { $n } of { $of }
+first-fill-told = { $at }: { $title }. { $standing }
+first-fill-is-done = Done
+first-fill-not-done = To do
+first-fill-escape = To come back here, press the line at the top or the Escape key.
+first-fill-to = Take me to “{ $control }”
+first-fill-next = Next step
+first-fill-finish = Finish
+first-fill-skip = Skip this step
+first-fill-back = Back
+first-fill-pause = Leave it for now
+first-fill-close = Stop the guide
+first-fill-put-away = Close
+first-fill-ended = That was your first fill
+first-fill-ended-all = You went through all steps. Let someone who knows the job watch your first fills at work.
+first-fill-ended-skipped = You skipped these steps. Go back to them, or let someone show you.
+first-fill-ended-governs = The label, its SDS, the rules of your site and trained people decide.
+
+first-fill-wear = Put on what the label asks for
+first-fill-wear-do = Do this before you open a bottle. A splash can hurt your eyes and skin at once. The page lists what to wear under “{ $control }”. The label and the SDS decide.
+first-fill-wear-list = For { $product } wear this: { $wear }
+first-fill-wear-none = No hazard code of { $product } asks you to wear something. Follow its label, its SDS and the rules of your site.
+first-fill-wear-unknown = The page does not know all hazards of { $product }. Read its label and its SDS, or ask.
+first-fill-wear-on = I have it on
+first-fill-wear-read = I have read the label
+first-fill-wear-again = You put things on for another label. Look at step 1 again for this one.
+first-fill-wear-again-go = Show step 1
+first-fill-wear-lacks = There is no product yet. Choose one in step 3, then come back.
+first-fill-wear-open = Tick the box when you are ready.
+first-fill-wear-done = You are ready for { $product }.
+
+first-fill-machine = Choose your machine
+first-fill-machine-do = Look at the machine next to you. Choose it under “{ $control }”. The page needs its tank to know how much water goes in.
+first-fill-machine-lacks = The page does not know how much the tank holds. Look on its plate or in its manual, or ask.
+first-fill-machine-done = The page has { $machine }, with a tank of { $tank }. Is that yours? If not, choose another.
+
+first-fill-product = Choose the product and read its label
+first-fill-product-do = Take the bottle in your hand. Choose the same name under “Product”. Then hold “Dilution on the label” next to the label. Both must say the same.
+first-fill-product-locked = The floor and its standard decide the product here. Take that bottle in your hand. Check that its name is the one on this page. If it is not, ask before you pour.
+first-fill-product-lacks = The page cannot read this label yet. Go to “Dilution on the label” and see what it says there.
+first-fill-product-done = The page has { $product }, with “{ $label }” on the label. Is that what your bottle says?
+
+first-fill-floor = Choose the floor and see its rule
+first-fill-floor-do = Choose the floor that you will clean. Some products harm some floors for good. Where your site has a standard for it, that rule counts.
+first-fill-floor-locked = Choose the floor that you will clean. Your site has a standard for it. The page fills by that rule and by no other.
+first-fill-floor-lacks = There is no floor yet. Ask which floor it is and what may go on it.
+first-fill-floor-done = The page has { $floor }.
+first-fill-floor-standard = Its standard is { $standard }.
+first-fill-floor-no-standard = No standard is in force for this product on it. The label decides.
+
+first-fill-level = How full, and what you measure with
+first-fill-level-do = Make only as much as you need. Set the level under “Fill the tank to”. Then choose the jug or pump that hangs at your tap under “Measure on the wall”.
+first-fill-level-lacks = The page cannot read the level or the measure yet. It says why under the field.
+first-fill-level-done = You fill to { $level }. Your measure is this: { $measure }. Is that so?
+
+first-fill-amount = Read the amount
+first-fill-amount-do = This is how much product goes into this fill. Read it out loud, with its unit. Never guess, and never add one for good luck.
+first-fill-amount-is = Your amount is { $amount }.
+first-fill-amount-lacks = There is no amount yet. The page says what is missing where it would stand.
+first-fill-amount-stopped = A warning stands where the amount would stand. Read it and do what it says.
+first-fill-amount-open = Now say why water goes in first.
+first-fill-amount-done = You have the amount, and you know why water goes first.
+first-fill-why = When you pour by hand, why does the water go in first?
+first-fill-why-cheaper = The product costs less that way.
+first-fill-why-splash = It foams and splashes less.
+first-fill-why-same = It makes no difference.
+first-fill-why-right = Right. Water that falls on product foams up and can splash in your face. Acid too goes into the water, never water into acid.
+first-fill-why-wrong = Not quite. Think of water that falls hard on strong product. Choose again.
+
+first-fill-record = Record the fill
+first-fill-record-do = At work you press “{ $control }” once the tank is filled. So the next shift knows what is in it.
+first-fill-record-training = Is this only training? Then skip this step. A record goes into the real log and stays there. You can strike it later, but it can still be seen.
+first-fill-record-lacks = There is no amount to record yet.
+first-fill-record-stopped = A warning stands in the way, so nothing can be recorded here.
+first-fill-record-open = Nothing is recorded since you began.
+first-fill-record-done = Your fill is in the log.
+
+first-fill-shift = At the end of the shift
+first-fill-shift-do = Dirty water left in a tank smells and grows germs. Do these five things each time, in this order. Then tick them off under “{ $control }” on Log.
+first-fill-shift-drain = Drain both tanks where dirty water may go.
+first-fill-shift-rinse = Rinse them with clean water.
+first-fill-shift-filters = Clean the filters, so that the vacuum gets air.
+first-fill-shift-brush = Clean the debris bag or the brush.
+first-fill-shift-squeegee = Wipe the squeegee, so that it leaves no streaks.
+first-fill-shift-lacks = No fill of this machine is in the log today, so there is nothing to tick off. Read the five things.
+first-fill-shift-open = Still to do: { $tasks }.
+first-fill-shift-done = All five are ticked off.
