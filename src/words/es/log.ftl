@@ -11,7 +11,8 @@ log-not-recorded = No se registró: { $why }
 log-correct-it = Corregirlo
 log-stopped = No puede registrar este plan: una advertencia lo impide.
 log-stopped-way = Escriba lo que hizo de verdad
-log-details = Agregar a este registro
+log-details = Agregar al registro antes de pulsar
+log-details-next = Ese llenado está registrado. Lo que escriba ahora va con el próximo: { $product } en { $machine }. Para agregar algo al que ya está registrado, pulse “Corregirlo”.
 log-details-for = Va con el próximo registro: { $product } en { $machine }.
 log-details-hint = Todo puede quedar vacío. Se borra una vez registrado, y cuando usted pasa luego a otra máquina, producto o piso; sus iniciales se quedan en este aparato.
 log-who = Sus iniciales
@@ -62,10 +63,15 @@ remark-log-over-machine = Usted midió { $measured }. Para este llenado manda el
 remark-log-over-machine-title = Demasiado: fuera del límite de la máquina
 remark-log-under-machine = Usted midió { $measured }. Para este llenado manda el límite de la máquina: no menos de { $least }. Registre lo que se puso, y corrija el tanque antes de limpiar con él.
 remark-log-under-machine-title = Muy poco: fuera del límite de la máquina
+remark-log-over-tank = Usted escribe { $level }. En el tanque de esta máquina caben { $tank }.
+remark-log-over-tank-title = Más de lo que cabe en el tanque
 log-lack-reason = Diga por qué lo hizo de otra forma.
 log-lack-why = Diga por qué lo corrige.
 log-lack-product = Elija el producto.
 log-lack-scale = Elija qué dice la lectura.
+log-lack-day = Eso no es un día.
+log-lack-time = Diga a qué hora fue, como 06:30.
+log-lack-later = Esa hora todavía no ha llegado.
 
 ## What the browser did not keep
 log-not-kept = { $n ->
@@ -97,6 +103,10 @@ log-shut-do = Todavía puede registrar un llenado: se queda en la pantalla hasta
 log-count = { $n ->
     [one] { $n } llenado en la bitácora. Este aparato escribe como { $device }.
    *[other] { $n } llenados en la bitácora. Este aparato escribe como { $device }.
+ }
+log-count-struck = { $n ->
+    [one] { $n } de ellos se escribió por error y no se cuenta en ninguna parte.
+   *[other] { $n } de ellos se escribieron por error y no se cuentan en ninguna parte.
  }
 log-backup-last = { $n ->
     [one] Última copia { $when }; desde entonces hay { $n } registro más.
@@ -162,6 +172,7 @@ log-written-by = Escrito por { $who }.
 log-kind-fill = Llenado
 log-kind-correction = Corrección
 log-kind-erasure = Borrado
+log-kind-lesson = Práctica
 log-kind-unsaid = Registro
 log-part-by = Quién lo escribió
 log-part-who = Quién lo hizo
@@ -180,6 +191,12 @@ log-standard-of = { $name }, versión { $version }
 log-product = Producto
 log-machine = Máquina
 log-floor = Piso
+log-at = Cuándo se hizo
+log-day = Día del llenado
+log-time = Hora del llenado
+log-station = Cómo llama usted a este aparato
+log-station-hint = Los registros que escribe aquí lo dicen, por ejemplo “Estación de llenado, biblioteca”.
+log-this-device = Este aparato
 log-done-by = Quién lo hizo
 log-done-by-hint = Iniciales
 log-concentrate = Concentrado planeado
@@ -187,12 +204,14 @@ log-water = Agua planeada
 log-level = Lleno hasta
 log-end-of-shift = Fin del turno
 log-unknown-record = No se sabe
+log-choose-product = Elija el producto
+log-as = El registro dice que lo hizo { $who }.
 log-correct = Corregir este registro
 
 ## By hand, and corrections
 log-by-hand = Escribir un llenado a mano
 log-hand-heading = Un llenado a mano
-log-hand-hint = Escriba lo que se hizo de verdad. El registro tiene la hora de ahora; si el llenado fue antes, dígalo en las notas.
+log-hand-hint = Escriba lo que se hizo de verdad. Deje vacíos el día y la hora si fue ahora mismo.
 log-hand-record = Registrarlo
 log-leave-form = Cerrar sin guardar
 log-correct-heading = Corregir un registro
@@ -241,6 +260,9 @@ log-column-fills = Llenados
 log-column-used = Usado
 log-column-off = De más o de menos
 log-column-share = En por ciento
+log-column-otherwise = De otra forma, sin hacer, notas
+log-column-compared-planned = Planeado, de lo medido
+log-column-compared = Medido
 log-column-uncounted = Sin contar
 log-column-number = Número
 log-column-ratio = Medido de lo planeado
@@ -294,6 +316,7 @@ remark-log-doses = De { $known } llenados medidos, { $within } estuvieron dentro
 remark-log-chart-few = Una gráfica necesita { $fewest } llenados medidos; hay { $n }.
 remark-log-chart-steady = De los últimos { $n } ninguno se sale: varían como siempre.
 remark-log-chart-out = De los últimos { $n } llenados { $out } se salen de la variación usual. Pregunte qué fue distinto. También se salen { $run } seguidos de un mismo lado del promedio.
+remark-log-chart-pulled = Los llenados fuera de los límites jalan el promedio hacia ellos. Vea primero esos: corrija lo que se escribió mal.
 remark-log-chart-estimate = Estos límites son una estimación: vienen de solo { $n } valores.
 control-beyond = Fuera de los límites
 control-jump = Un salto desde el llenado anterior
@@ -323,8 +346,8 @@ stock-no-container = El sitio no dice cuánto contiene un envase.
 stock-not-counted = Todavía no se ha contado
 remark-log-stock-none = Cuente el estante y ponga aquí el número, para ver cuánto dura.
 remark-log-stock = { $days ->
-    [one] { $product } se acaba primero, en cerca de { $days } día. Es una estimación, a { $daily } por día: el promedio desde el primer llenado de la bitácora.
-   *[other] { $product } se acaba primero, en cerca de { $days } días. Es una estimación, a { $daily } por día: el promedio desde el primer llenado de la bitácora.
+    [one] { $product } se acaba primero, en cerca de { $days } día. Es una estimación, a { $daily } por día: el promedio de los últimos 90 días, o desde el primer llenado de esos días.
+   *[other] { $product } se acaba primero, en cerca de { $days } días. Es una estimación, a { $daily } por día: el promedio de los últimos 90 días, o desde el primer llenado de esos días.
  }
 remark-log-stock-late = { $product } se acaba antes de que llegue una entrega pedida hoy. Pida ahora.
 log-no-use = Todavía no se conoce el uso
@@ -358,10 +381,11 @@ remark-log-undone-none = { $n ->
     [one] En { $n } turno marcado no quedó nada sin hacer. Turnos que nadie marcó: { $unticked }.
    *[other] En { $n } turnos marcados no quedó nada sin hacer. Turnos que nadie marcó: { $unticked }.
  }
+remark-log-undone-part = Turnos marcados: { $n }. Marcados en parte: { $missed }. Turnos que nadie marcó: { $unticked }.
 remark-log-undone = Turnos marcados: { $n }. Con algo sin hacer: { $missed }. Lo que más veces no se hizo: { $task }, { $times } de { $n }. Turnos que nadie marcó: { $unticked }.
 figure-log-used = Concentrado usado
-figure-log-planned = Planeado
-figure-log-measured = Medido
+figure-log-planned = Planeado, de los llenados medidos
+figure-log-measured = Medido, de los mismos llenados
 figure-log-centre = Promedio
 figure-log-lower = Límite inferior
 figure-log-upper = Límite superior
@@ -419,8 +443,10 @@ log-column-record = Registro
 log-column-one = Uno dice
 log-column-other = El otro dice
 log-take = Tomar los registros nuevos
+log-take-broken = Tomarlo de todos modos
 log-leave = Dejarlo
 log-left-out = No se tomó nada.
+log-taken-mended = Ningún registro es nuevo. Lo que era distinto se corrigió con el archivo.
 log-taken = { $n ->
     [one] Se tomó { $n } registro.
    *[other] Se tomaron { $n } registros.
@@ -436,6 +462,7 @@ log-check-whole = { $n ->
    *[other] Completa: los { $n } registros son correctos.
  }
 log-broken = La cadena se rompe en el registro { $id }.
+log-broken-file-do = Sus registros después de ese lugar pueden estar cambiados o faltar. Pida a quien lo guardó una copia completa antes de tomarlo.
 log-broken-do = No borre nada. Guarde una copia como está, avise a su supervisor, y abra al lado una copia anterior.
 log-altered = El registro no es lo que se escribió.
 log-words-altered = Este texto no es lo que se escribió: { $part }.
@@ -472,9 +499,13 @@ log-erase-found = { $n ->
 log-erase-warning = Borrar no se puede deshacer. No llega a las copias guardadas antes, ni a otros aparatos hasta que abran una copia nueva. Las notas de otros también pueden nombrar a alguien: abra ese llenado en la lista, y borre ahí sus palabras.
 log-erase-do = Borrarlas para siempre
 log-erase-leave = Conservarlas
-log-erase-done = { $n ->
+log-erase-doing = { $n ->
     [one] Se está borrando de { $n } registro.
    *[other] Se está borrando de { $n } registros.
+ }
+log-erase-done = { $n ->
+    [one] Se borró de { $n } registro.
+   *[other] Se borró de { $n } registros.
  }
 log-honest = La bitácora halla descuidos y cambios. No frena a quien puede borrar este navegador, ni a quien escribe una bitácora entera de nuevo; los finales de las cadenas, guardados en otra parte, muestran también eso.
 log-long-line = El registro tiene { $text } bytes, demasiado para una línea. Acorte las notas.
@@ -485,6 +516,8 @@ log-when = “{ $text }” no es una hora del día con su zona.
 log-hash = “{ $text }” no es una huella (hash).
 log-kind = El registro no dice qué es.
 log-stray = “{ $text }” no tiene lugar en un registro de este tipo.
+log-lesson = “{ $text }” de la sesión de práctica no puede ser así.
+log-nobody = Una sesión de práctica en la que no participó nadie.
 log-of = “{ $text }” no nombra ningún registro.
 log-unknown = No hay ningún registro { $text }.
 log-not-a-fill = El registro { $text } no es un llenado; solo se corrigen llenados.
