@@ -20,6 +20,7 @@ const ALIKE: &[&str] = &[
     "language-unchecked-english",
     "name",
     "no",
+    "practice-foam-motor",
     "screen-ph",
     "sheet-lack-ph",
     "sheet-ph",

@@ -18,7 +18,7 @@ practice-level-first-is = Un paso y números fáciles. La etiqueta se explica.
 practice-level-second = Nivel 2
 practice-level-second-is = La etiqueta como está impresa, llenados parciales y unidades mezcladas.
 practice-level-third = Nivel 3
-practice-level-third-is = Rangos, límites de la máquina, restos mezclados y unidades imperiales.
+practice-level-third-is = Un rango del que se elige. Límites de la máquina. Un resto en el tanque. Unidades imperiales.
 
 ## What is missing for a topic
 
@@ -121,7 +121,7 @@ practice-answer = Su respuesta
 practice-choose = Elija primero una respuesta.
 practice-right = Correcto.
 practice-rounded = Correcto para su medidor. Con tres cifras es { $exact }.
-practice-wrong = Todavía no. Lea otra vez la tarea y pruebe una vez más.
+practice-wrong = Todavía no. Lea otra vez la tarea.
 practice-step = { $what }: { $symbol } = { $equation }. Con { $given }, { $symbol } = { $result }.
 practice-so = La respuesta es { $answer }.
 practice-because-units = { $one } es { $many }.
@@ -177,7 +177,7 @@ practice-way-unknown-cleared = Nadie sabe qué contiene uno de ellos. Lo que no 
 practice-way-pair-not-listed = No se conoce un choque de ese par. Aun así, nunca mezcle a propósito.
 practice-way-foam-let-in = Hace espuma. No debe ir en una máquina con aspiradora.
 practice-way-not-tested = Nadie lo ha probado. Hasta entonces cuenta como uno que hace espuma.
-practice-way-kept-out = Eso no es lo que dicen los datos. Vea cuánta espuma hace, y si hay aspiradora.
+practice-way-kept-out = Eso no es lo que dicen los datos. Vea qué tan alta es la espuma, qué tan rápido baja, y si hay aspiradora.
 practice-way-not-stopped = Primero pare la máquina. Todo lo demás puede esperar.
 practice-way-order-mixed = El primer paso está bien. Vea el orden de los demás.
 
@@ -210,7 +210,7 @@ practice-made-product-first = El producto se puso antes que el agua
 ## Sessions and their codes
 
 practice-session-no-topic = Elija primero un tema.
-practice-session-count = Elija de 1 a 30 tareas.
+practice-session-count = Ese número de tareas no sirve. Elija menos.
 practice-session-lacks = Un tema no se puede hacer con sus registros. Quítelo o agregue lo que necesita.
 practice-session-fewer = No hay tantas tareas distintas. Elija menos, o más temas.
 practice-session-link = La sesión no cabe en un código. Elija menos temas, o repártala en papel.
@@ -220,7 +220,7 @@ practice-code-initials = Escriba sus iniciales, cuatro letras como máximo.
 practice-code-day = Escriba el día como año-mes-día.
 practice-code-session = Este resultado no es de ninguna sesión.
 practice-code-marks = Todavía no hay nada que entregar.
-practice-class-other = Este resultado es de otra sesión.
+practice-class-other = Este resultado no es de esta sesión.
 practice-class-twice = Este resultado ya está en la lista.
 
 ## The page
@@ -230,6 +230,7 @@ practice-about = Tareas de sus propias máquinas, productos y pisos. Nada de lo 
 practice-governs = Esto es práctica. En el trabajo deciden la etiqueta, su HDS, las reglas de su sitio y la gente capacitada.
 practice-parts = Qué hacer aquí
 practice-practise = Practicar
+practice-numbers = Ver los números
 practice-hand-out = Repartir
 practice-class = Resultados de la clase
 practice-choose-heading = Elija qué practicar
@@ -270,6 +271,104 @@ practice-drawing = Una taza con { $dose } de producto, un paso es { $step }. Al 
 practice-drawing-cup = Producto
 practice-picture-ratio = Esto es 1 a { $ratio }. La capa en el fondo del tanque es todo el producto que tiene.
 practice-picture-half = Un paso de su taza es { $step }. Medio paso menos da 1 a { $less }. Medio paso más da 1 a { $more }.
+
+## See the numbers
+
+numbers-about = Cambie un número y vea qué hace. No cambia nada más.
+numbers-mix = Una proporción en un tanque
+numbers-machine = Tanque de
+numbers-own = Mi propio número
+numbers-tank = En el tanque caben
+numbers-level = Qué tan lleno está
+numbers-parts = Proporción
+numbers-parts-hint = Partes de agua por 1 parte de producto. Escriba 64 o 1:64.
+numbers-usual = Proporciones usuales
+numbers-slider = Deslice la proporción:
+numbers-ratio = 1 a { $n }
+numbers-measure = Medidor
+numbers-step = Un paso de la taza
+numbers-none = Todavía no hay imagen. Corrija el número que está marcado arriba.
+numbers-to-scale = A una misma escala: el tanque y el producto, cada uno como un cubo visto de frente. La capa fina en el fondo del tanque es el mismo producto.
+numbers-enlarged = Otra vez la taza, en grande, con sus pasos. La franja es medio paso hacia arriba y hacia abajo.
+numbers-count = { $n ->
+    [one] El paso más cercano es { $n } paso de { $step }, que son { $rounded }. Eso da 1 a { $ratio }.
+   *[other] El paso más cercano son { $n } pasos de { $step }, que son { $rounded }. Eso da 1 a { $ratio }.
+ }
+numbers-half = Qué hace medio paso
+numbers-less = Medio paso menos
+numbers-asked = Como se pide
+numbers-nearest = El paso más cercano
+numbers-more = Medio paso más
+numbers-column-pour = Usted vierte
+numbers-column-product = Producto
+numbers-column-ratio = Proporción
+numbers-column-off = Diferencia
+numbers-drawing-scale = Un tanque de { $tank } como un cubo de { $tank_edge } de ancho, lleno hasta { $total }. Al lado, los { $dose } de producto que tiene, como un cubo de { $dose_edge } de ancho. Los dos están dibujados a una misma escala.
+remark-numbers-coarse = Medio paso de esta taza es tanto como todo el producto. Elija un medidor más fino o un tanque más lleno.
+numbers-film = La película en un piso
+numbers-laid = Cómo lo indica
+numbers-laid-rate = Sé cuánto dejo en el piso
+numbers-laid-setting = Por un ajuste de caudal
+numbers-rate = Lo que deja en el piso
+numbers-setting = Ajuste de
+numbers-setting-of = { $machine }, ajuste { $n }
+numbers-flow = Caudal
+numbers-speed = Velocidad
+numbers-path = Ancho de limpieza
+numbers-overlap = Traslape
+numbers-film-scale = Una loseta vista de lado, y junto a ella una hoja de papel. Hacia arriba se dibuja { $times } veces más grande que a lo ancho.
+numbers-film-assumed = Esta es la película tal como queda al ponerla, pareja en todas partes. Un piso real tiene más en sus juntas y partes bajas. Se toma una hoja de papel de oficina de 0.1 mm de grueso y una loseta de 12 in o 30 cm de ancho: práctica común, sin fuente. El peso es el del agua a 20 °C, 998 g por litro.
+numbers-tile-is = loseta de { $edge } de ancho
+numbers-paper = papel
+numbers-drawing-film = Una loseta de { $edge } de ancho vista de lado, con una película de { $thick } de grueso encima. Junto a ella una hoja de papel de { $paper } de grueso. Hacia arriba se dibuja { $times } veces más grande que a lo ancho.
+figure-numbers-total = Mezcla en el tanque
+figure-numbers-water = Agua que tiene
+figure-numbers-dose = Producto que tiene
+figure-numbers-tank-edge = Lado del tanque como cubo
+figure-numbers-dose-edge = Lado del producto como cubo
+figure-numbers-rate = Lo que se deja
+figure-numbers-thickness = Su espesor
+figure-numbers-weight = Lo que pesa
+figure-numbers-tile = En una loseta
+figure-numbers-sheets = Hojas de papel del mismo espesor
+formula-film-mass = Peso w de la película en cada área, de lo que se deja y la densidad ρ del agua
+
+practice-picture-tanks = La capa en el fondo es todo el producto que hay en el tanque. Donde no ve ninguna, es más fina que una línea.
+practice-picture-rates = Una barra para cada ajuste, por su número. El correcto es el más bajo que termina en la franja. Ninguno es correcto cuando ninguna barra lo hace.
+practice-picture-mix = Toda la mezcla para el área, como una sola tira.
+practice-picture-strip = La mezcla de la primera área a la última. Donde usted llena el tanque hay una línea con un número.
+practice-picture-range = Lo que permite la etiqueta, de nada a más. Una línea cortada es lo que pide la tarea.
+practice-picture-range-parts = Es 1 parte de producto y { $n } partes de agua, { $all } partes en total.
+practice-picture-scales = Los dos lados muestran la misma cantidad.
+practice-picture-wear = De qué advierte la etiqueta, y qué se pone usted contra eso.
+practice-picture-shaken = Es poca espuma si después de un minuto llega a la línea cortada o menos, y ha bajado a una tercera parte o menos. Práctica común, sin fuente.
+practice-picture-foam = La espuma no debe entrar en una aspiradora. Pruebe lo que nadie ha probado.
+practice-state-before = antes
+practice-state-topped = completado
+practice-state-found = como se halló
+practice-state-drained = vaciado
+practice-state-rescued = corregido
+practice-drawing-state = { $when }: { $mix } con { $product } de producto
+practice-drawing-tanks = Un tanque de { $tank }, paso a paso. { $states }.
+practice-drawing-mix = Una tira de { $total } de mezcla para un área.
+practice-drawing-strip = { $n ->
+    [one] Una tira de { $total } de mezcla, por área: { $areas }. Hace falta { $n } llenado del tanque.
+   *[other] Una tira de { $total } de mezcla, por área: { $areas }. Hacen falta { $n } llenados del tanque.
+ }
+practice-drawing-range = Una barra de lo que permite la etiqueta: { $range }.
+practice-drawing-range-asked = Una barra de lo que permite la etiqueta: { $range }. La tarea pide { $asked }.
+practice-drawing-scales = Una línea con dos escalas: { $from } arriba es { $to } abajo.
+practice-drawing-bottles = Dos botellas con una barra en medio: { $a } y { $b }.
+practice-drawing-shaken = Dos botellas después de agitar. Enseguida la espuma mide { $first } de alto, después de un minuto { $later }. Hay una línea cortada en { $limit }.
+practice-drawing-foam-none = Un tanque sin espuma.
+practice-drawing-foam-no-vacuum = Un tanque que puede hacer espuma, y ninguna aspiradora encima.
+practice-drawing-foam-unknown = Un tanque que quizás haga espuma. La manguera encima lleva al motor de la aspiradora.
+practice-drawing-foam-vacuum = Un tanque lleno de espuma. La espuma sube por la manguera al motor de la aspiradora.
+practice-foam-at-once = enseguida
+practice-foam-after = después de 1 min
+practice-foam-motor = motor
+practice-foam-tank = tanque
+practice-ticket-should = Aquí debería decir: { $line }
 
 ## The result
 
