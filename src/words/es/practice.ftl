@@ -489,3 +489,102 @@ class-kept = Los resultados se guardan en este aparato.
 class-not-kept = Los resultados no se guardan.
 class-save = Guardar todos los códigos como archivo
 class-erase = Quitar todos los resultados de este aparato
+
+## The first fill, step by step
+
+first-fill = Su primer llenado
+first-fill-about = Una guía lo lleva por un llenado en esta página. Le muestra cada paso donde lo hará en el trabajo.
+first-fill-safe = La guía no llena ningún campo y no registra nada. Solo cuenta lo que hace usted mismo. Puede saltarse cualquier paso, y parar cuando quiera.
+first-fill-begin = Empezar su primer llenado
+first-fill-again = Recorrerlo una vez más
+first-fill-resume = Seguir con el paso { $n }
+first-fill-runs = Está en curso. Usted va en el paso { $n } de { $of }.
+first-fill-link = ¿Es nuevo en esto? Deje que una guía lo lleve por su primer llenado.
+first-fill-link-resume = Seguir con su primer llenado, paso { $n }
+first-fill-at = Primer llenado, paso { $n } de { $of }
+first-fill-told = { $at }: { $title }. { $standing }
+first-fill-is-done = Hecho
+first-fill-not-done = Por hacer
+first-fill-escape = Para volver aquí, pulse la línea de arriba o la tecla Escape.
+first-fill-to = Llevarme a “{ $control }”
+first-fill-next = Paso siguiente
+first-fill-finish = Terminar
+first-fill-skip = Saltar este paso
+first-fill-back = Atrás
+first-fill-pause = Dejarlo por ahora
+first-fill-close = Parar la guía
+first-fill-put-away = Cerrar
+first-fill-ended = Ese fue su primer llenado
+first-fill-ended-all = Usted hizo todos los pasos. En el trabajo, pida a alguien que sabe que vea sus primeros llenados.
+first-fill-ended-skipped = Usted se saltó estos pasos. Vuelva a ellos, o pida a alguien que se los muestre.
+first-fill-ended-governs = Deciden la etiqueta, su HDS, las reglas de su sitio y la gente capacitada.
+
+first-fill-wear = Póngase lo que pide la etiqueta
+first-fill-wear-do = Hágalo antes de abrir una botella. Una salpicadura puede lastimarle los ojos y la piel enseguida. La página dice qué ponerse en “{ $control }”. Deciden la etiqueta y la HDS.
+first-fill-wear-list = Para { $product } póngase esto: { $wear }
+first-fill-wear-none = Ningún código de peligro de { $product } le pide ponerse algo. Siga su etiqueta, su HDS y las reglas de su sitio.
+first-fill-wear-unknown = La página no conoce todos los peligros de { $product }. Lea su etiqueta y su HDS, o pregunte.
+first-fill-wear-on = Ya lo tengo puesto
+first-fill-wear-read = Ya leí la etiqueta
+first-fill-wear-again = Usted se preparó para otra etiqueta. Vea otra vez el paso 1 para esta.
+first-fill-wear-again-go = Mostrar el paso 1
+first-fill-wear-lacks = Todavía no hay un producto. Elija uno en el paso 3, y luego vuelva.
+first-fill-wear-open = Marque la casilla cuando esté listo.
+first-fill-wear-done = Está listo para { $product }.
+
+first-fill-machine = Elija su máquina
+first-fill-machine-do = Vea la máquina que tiene al lado. Elíjala en “{ $control }”. La página necesita su tanque para saber cuánta agua se pone.
+first-fill-machine-lacks = La página no sabe cuánto cabe en el tanque. Búsquelo en su placa o en su manual, o pregunte.
+first-fill-machine-done = La página tiene { $machine }, con un tanque de { $tank }. ¿Es la suya? Si no, elija otra.
+
+first-fill-product = Elija el producto y lea su etiqueta
+first-fill-product-do = Tome la botella en la mano. Elija el mismo nombre en “Producto”. Luego compare “Dilución en la etiqueta” con la etiqueta. Las dos deben decir lo mismo.
+first-fill-product-locked = Aquí el piso y su norma deciden el producto. Tome esa botella en la mano. Revise que su nombre sea el de esta página. Si no lo es, pregunte antes de verter.
+first-fill-product-lacks = La página todavía no puede leer esta etiqueta. Vaya a “Dilución en la etiqueta” y vea qué dice ahí.
+first-fill-product-done = La página tiene { $product }, con “{ $label }” en la etiqueta. ¿Es lo que dice su botella?
+
+first-fill-floor = Elija el piso y vea su regla
+first-fill-floor-do = Elija el piso que va a limpiar. Algunos productos dañan algunos pisos para siempre. Donde su sitio tiene una norma para él, esa regla cuenta.
+first-fill-floor-locked = Elija el piso que va a limpiar. Su sitio tiene una norma para él. La página llena según esa regla y ninguna otra.
+first-fill-floor-lacks = Todavía no hay un piso. Pregunte qué piso es y qué se le puede poner.
+first-fill-floor-done = La página tiene { $floor }.
+first-fill-floor-standard = Su norma es { $standard }.
+first-fill-floor-no-standard = No hay una norma vigente para este producto en él. Decide la etiqueta.
+
+first-fill-level = Qué tan lleno, y con qué mide
+first-fill-level-do = Haga solo lo que necesita. Ponga el nivel en “Llenar el tanque hasta”. Luego elija en “Medidor en la pared” la jarra o bomba que cuelga junto a su llave de agua.
+first-fill-level-lacks = La página todavía no puede leer el nivel o el medidor. Debajo del campo dice por qué.
+first-fill-level-done = Usted llena hasta { $level }. Su medidor es este: { $measure }. ¿Es así?
+
+first-fill-amount = Lea la cantidad
+first-fill-amount-do = Esto es cuánto producto va en este llenado. Léalo en voz alta, con su unidad. Nunca adivine, y nunca agregue un poco más por si acaso.
+first-fill-amount-is = Su cantidad es { $amount }.
+first-fill-amount-lacks = Todavía no hay una cantidad. La página dice qué falta, en el lugar de la cantidad.
+first-fill-amount-stopped = En el lugar de la cantidad hay una advertencia. Léala y haga lo que dice.
+first-fill-amount-open = Ahora diga por qué primero va el agua.
+first-fill-amount-done = Tiene la cantidad, y sabe por qué primero va el agua.
+first-fill-why = Cuando vierte a mano, ¿por qué va primero el agua?
+first-fill-why-cheaper = Así el producto cuesta menos.
+first-fill-why-splash = Hace menos espuma y salpica menos.
+first-fill-why-same = Da lo mismo.
+first-fill-why-right = Correcto. El agua que cae sobre el producto hace espuma y puede salpicarle la cara. También el ácido va en el agua, nunca el agua en el ácido.
+first-fill-why-wrong = No del todo. Piense en agua que cae con fuerza sobre producto fuerte. Elija otra vez.
+
+first-fill-record = Registre el llenado
+first-fill-record-do = En el trabajo pulse “{ $control }” cuando el tanque esté lleno. Así el turno siguiente sabe qué contiene.
+first-fill-record-training = ¿Esto es solo para aprender? Entonces salte este paso. Un registro entra en la bitácora real y se queda ahí. Después puede marcarlo como escrito por error, pero todavía se ve.
+first-fill-record-lacks = Todavía no hay una cantidad que registrar.
+first-fill-record-stopped = Una advertencia lo impide, así que aquí no se puede registrar nada.
+first-fill-record-open = No se ha registrado nada desde que empezó.
+first-fill-record-done = Su llenado está en la bitácora.
+
+first-fill-shift = Al fin del turno
+first-fill-shift-do = El agua sucia que se queda en un tanque huele mal y cría gérmenes. Haga estas cinco cosas cada vez, en este orden. Luego márquelas en “{ $control }” en Bitácora.
+first-fill-shift-drain = Vacíe los dos tanques donde se puede echar el agua sucia.
+first-fill-shift-rinse = Enjuáguelos con agua limpia.
+first-fill-shift-filters = Limpie los filtros, para que la aspiradora reciba aire.
+first-fill-shift-brush = Limpie la bolsa de basura o el cepillo.
+first-fill-shift-squeegee = Limpie el escurridor, para que no deje rayas.
+first-fill-shift-lacks = Hoy no hay ningún llenado de esta máquina en la bitácora, así que no hay nada que marcar. Lea las cinco cosas.
+first-fill-shift-open = Todavía por hacer: { $tasks }.
+first-fill-shift-done = Las cinco están marcadas.
