@@ -1,6 +1,7 @@
 //! The page: views, components and what the browser keeps. It draws answers and computes none.
 
 mod app;
+mod asked;
 mod carried;
 mod components;
 mod drawing;

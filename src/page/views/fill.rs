@@ -8,10 +8,11 @@ mod sure;
 use super::frame;
 use crate::form::action::Shelf;
 use crate::form::cautions::banned;
-use crate::form::fill::{Fill, work};
+use crate::form::fill::Fill;
 use crate::form::saved::View;
 use crate::form::station::Job;
 use crate::form::{Action, Field, names};
+use crate::page::asked;
 use crate::page::components::{
     answer_tools, assumptions, caution_strip, facts, fold, glance, number_field, pick, picker, stop,
     troubles, troubles_beside, warnings, workings,
@@ -27,7 +28,7 @@ use yew::prelude::*;
 
 /// The view; `record` writes the fill down, once that is loaded.
 pub fn fill_view(shared: &Shared, record: Html) -> Html {
-    let fill = work(&shared.typed, shared.marks());
+    let fill = asked::fill(shared);
     let question = html! { <>{ jobs(shared) }{ question(shared, &fill) }</> };
     frame(shared, "fill", question, answer(shared, &fill, record))
 }

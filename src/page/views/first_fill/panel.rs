@@ -5,7 +5,8 @@ use super::ended::Ended;
 use super::lead;
 use super::offer::{STEP, number};
 use super::ways::{to, ways};
-use crate::form::fill::{Fill, work};
+use crate::form::fill::Fill;
+use crate::page::asked;
 use crate::page::components::Announcer;
 use crate::page::focus;
 use crate::page::keep::first_fill::use_first_fill;
@@ -87,7 +88,7 @@ impl At<'_> {
 fn Running(props: &GuideProps) -> Html {
     use_way_back();
     let (shared, guide, held): (_, _, Rc<Held>) = (&props.shared, use_first_fill(), use_log());
-    let fill = work(&shared.typed, shared.marks());
+    let fill = asked::fill(shared);
     let seen = Seen {
         typed: &shared.typed,
         fill: &fill,

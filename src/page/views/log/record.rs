@@ -5,11 +5,12 @@ use super::form::{self, Form};
 use super::shift::{left_line, way};
 use super::{Props, day, now, told, waiting};
 use crate::answer::{Remark, Value};
-use crate::form::fill::{Fill as Asked, work};
+use crate::form::fill::Fill as Asked;
 use crate::form::log::{
     Entered, Lack, Shown, left_undone, measured_remark, plan, planned_for, reading, words,
 };
 use crate::form::names;
+use crate::page::asked;
 use crate::page::components::warnings;
 use crate::page::focus;
 use crate::page::keep::log_draft::{change, use_draft};
@@ -66,7 +67,7 @@ pub fn Recording(props: &Props) -> Html {
             });
         }
     });
-    let asked = work(&shared.typed, shared.marks());
+    let asked = asked::fill(shared);
     let Some(planned) = plan(&shared.typed, &asked, &shown(shared, &asked)) else {
         let stopped = asked.outcome.answer.stopped();
         let told = || {
