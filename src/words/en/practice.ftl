@@ -575,7 +575,7 @@ first-fill-record-do = At work you press “{ $control }” once the tank is fil
 first-fill-record-training = Is this only training? Then skip this step. A record goes into the real log and stays there. You can strike it later, but it can still be seen.
 first-fill-record-lacks = There is no amount to record yet.
 first-fill-record-stopped = A warning stands in the way, so nothing can be recorded here.
-first-fill-record-open = Nothing is recorded since you began.
+first-fill-record-open = You have not put a fill in the log since you began.
 first-fill-record-done = Your fill is in the log.
 
 first-fill-shift = At the end of the shift
