@@ -94,7 +94,7 @@ pub fn run(words: &[&str]) -> Result<ExitCode, Fault> {
         lines.push(format!("{name:>9}: {tally} in {:.0} s", began.elapsed().as_secs_f64()));
         println!("== {} ==", lines[lines.len() - 1].trim_start());
     }
-    print!("{}", figures::table(&places));
+    print!("{}", figures::table(&places)?);
     // The sum stands alone on the last line, for whoever reads only that.
     println!("\n{}\n{sum}", lines.join("\n"));
     Ok(if sum.failed == 0 { ExitCode::SUCCESS } else { ExitCode::FAILURE })
