@@ -29,9 +29,21 @@ pub fn why_drawing(shared: &Shared, about: &str) -> Html {
     }
 }
 
-/// A word in a drawing, about its middle.
-fn word(shared: &Shared, middle: u32, y: u32, key: &str) -> Html {
-    html! { <text x={middle.to_string()} y={y.to_string()} text-anchor="middle">{ shared.say(key) }</text> }
+/// The width of a letter, about.
+const LETTER: usize = 9;
+
+/// Words in a drawing, about their middle; what has more letters than there is room for is drawn narrower.
+fn word(shared: &Shared, [middle, y, room]: [u32; 3], key: &str) -> Html {
+    let text = shared.say(key);
+    let narrow = (text.chars().count() * LETTER > room as usize).then(|| room.to_string());
+    html! {
+        <text x={middle.to_string()} y={y.to_string()} text-anchor="middle" textLength={narrow} lengthAdjust="spacingAndGlyphs">{ text }</text>
+    }
+}
+
+/// A word that begins or ends at a place.
+fn word_at(shared: &Shared, anchor: &'static str, x: u32, y: u32, key: &str) -> Html {
+    html! { <text x={x.to_string()} y={y.to_string()} text-anchor={anchor}>{ shared.say(key) }</text> }
 }
 
 /// A dot.

@@ -18,5 +18,5 @@ pub use drift::{Drift, DriftMistake, drift};
 pub use filter::Filter;
 pub use missed::{Missed, TaskCount, missed, tasks, unticked};
 pub use shifts::{REST, shifts};
-pub use supply::{Supply, SupplyMistake, supply};
+pub use supply::{RECENT, Supply, SupplyMistake, supply};
 pub use usage::{By, Use, usage};

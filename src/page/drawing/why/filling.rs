@@ -17,7 +17,7 @@ pub fn doses(shared: &Shared) -> Html {
             }) }
             { for dirt.map(|(x, y)| dot(x, y, 3, "dot")) }
             <path class="concentrate" d="M200 105h70v9h-70Z" />
-            { for [(45, "why-fill-little"), (140, "why-fill-right"), (235, "why-fill-much")].map(|(x, key)| word(shared, x, 142, key)) }
+            { for [(45, "why-fill-little"), (140, "why-fill-right"), (235, "why-fill-much")].map(|(x, key)| word(shared, [x, 142, 90], key)) }
         </>
     }
 }
@@ -29,8 +29,8 @@ pub fn rest(shared: &Shared) -> Html {
             { tank(40, 110, [8, 66, 106, 118]) }
             <path class="pointer" d="M40 24H150" />
             { arrow("M95 2V52", "M87 42 95 54 103 42") }
-            { word(shared, 212, 50, "why-top-up-new") }
-            { word(shared, 212, 96, "why-top-up-old") }
+            { word(shared, [212, 50, 124], "why-top-up-new") }
+            { word(shared, [212, 96, 124], "why-top-up-old") }
         </>
     }
 }
@@ -42,8 +42,8 @@ pub fn too_strong(shared: &Shared) -> Html {
             { tank(60, 110, [20, 40, 74, 124]) }
             { arrow("M115 2V56", "M107 46 115 58 123 46") }
             { arrow("M172 112H222", "M212 104 224 112 212 120") }
-            { word(shared, 212, 22, "why-rescue-water") }
-            { word(shared, 222, 144, "why-rescue-drain") }
+            { word(shared, [212, 22, 132], "why-rescue-water") }
+            { word(shared, [222, 144, 112], "why-rescue-drain") }
         </>
     }
 }
@@ -61,8 +61,8 @@ pub fn strip(shared: &Shared) -> Html {
             <path class="concentrate" d="M198 56h30v30h-30Z" />
             <path class="bar chosen" d="M232 56h30v30h-30Z" />
             { arrow("M213 18V46", "M205 38 213 50 221 38") }
-            { word(shared, 62, 142, "why-reading-strip") }
-            { word(shared, 196, 112, "why-reading-scale") }
+            { word(shared, [62, 142, 120], "why-reading-strip") }
+            { word(shared, [196, 112, 150], "why-reading-scale") }
         </>
     }
 }

@@ -1,6 +1,6 @@
 //! On the floor and behind it: how wet, how far, who is kept safe, what is written down.
 
-use super::{arrow, dot, tank, word};
+use super::{arrow, dot, tank, word, word_at};
 use crate::page::shared::Shared;
 use yew::prelude::*;
 
@@ -15,8 +15,8 @@ pub fn films(shared: &Shared) -> Html {
             <path class="solution" d="M150 50H270V77H150Z" />
             <path class="line" d="M150 50H270" />
             <path class="vessel" d="M150 78H270" />
-            { word(shared, 70, 104, "why-flow-thin") }
-            { word(shared, 210, 104, "why-flow-thick") }
+            { word(shared, [70, 104, 130], "why-flow-thin") }
+            { word(shared, [210, 104, 130], "why-flow-thick") }
         </>
     }
 }
@@ -29,8 +29,8 @@ pub fn levels(shared: &Shared) -> Html {
             <path class="level" d={format!("{level}V90H10Z")} />
             <path class="line" d={level} />
             <path class="vessel" d="M10 8V90H270" />
-            { word(shared, 26, 114, "why-shift-start") }
-            { word(shared, 256, 114, "why-shift-end") }
+            { word_at(shared, "start", 10, 114, "why-shift-start") }
+            { word_at(shared, "end", 270, 114, "why-shift-end") }
         </>
     }
 }
@@ -59,7 +59,7 @@ pub fn doses(shared: &Shared) -> Html {
             <path class="pointer" d="M10 48H270M10 96H270" />
             { for dots.map(|(x, y)| dot(x, y, 5, "dot")) }
             { dot(178, 18, 7, "dot far") }
-            { word(shared, 96, 24, "why-log-far") }
+            { word(shared, [96, 24, 146], "why-log-far") }
         </>
     }
 }
@@ -72,8 +72,8 @@ pub fn one_rule(shared: &Shared) -> Html {
             <path class="line" d="M20 40H56M20 56H56M20 72H44" />
             { arrow("M74 64H102", "M92 56 104 64 92 72") }
             { for [116, 170, 224].map(|left| tank(left, 44, [28, 42, 88, 104])) }
-            { word(shared, 40, 134, "why-site-rule") }
-            { word(shared, 192, 134, "why-site-same") }
+            { word(shared, [40, 134, 78], "why-site-rule") }
+            { word(shared, [192, 134, 170], "why-site-same") }
         </>
     }
 }
@@ -87,8 +87,8 @@ pub fn paper_and_stone(shared: &Shared) -> Html {
             <path class="line" d="M34 68 94 36" />
             { dot(212, 26, 7, "concentrate") }
             <path class="framed level" d="M160 56H190Q196 74 204 64Q212 80 220 66Q228 74 234 56H264V92H160Z" />
-            { word(shared, 64, 120, "why-practice-paper") }
-            { word(shared, 212, 120, "why-practice-floor") }
+            { word(shared, [64, 120, 124], "why-practice-paper") }
+            { word(shared, [212, 120, 130], "why-practice-floor") }
         </>
     }
 }
