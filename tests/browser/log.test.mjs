@@ -465,6 +465,9 @@ test("a fill by hand says when it was done, a correction moves it, and the devic
   await press(page, "log-by-hand");
   const product = await field(page, "log-product").locator("option").nth(1).getAttribute("value");
   await choose(page, "log-product", product);
+  await press(page, "log-hand-record");
+  assert.equal((await kept(page)).length, 1, "nothing but a choice is not recorded");
+  await write(page, "log-measured", "5");
   await field(page, "log-day").fill("2020-02-29");
   await press(page, "log-hand-record");
   assert.equal((await kept(page)).length, 1, "a day without a time is not recorded");

@@ -367,6 +367,7 @@ fn a_fill_by_hand_says_when() {
     let site = Site::default();
     let entered = |day: &str, time: &str| Entered {
         product: "p".into(),
+        notes: "cold".into(),
         day: day.into(),
         time: time.into(),
         ..Entered::default()
@@ -381,4 +382,13 @@ fn a_fill_by_hand_says_when() {
     assert_eq!(at("2026-03-06", ""), Err("log-time"));
     assert_eq!(at("2026-02-30", "06:15"), Err("log-day"));
     assert_eq!(at("", "18:31"), Err("log-time"), "it has not come yet");
+}
+
+#[test]
+fn a_fill_by_hand_says_something() {
+    let chosen = Entered { product: "p".into(), machine: "m".into(), who: "AB".into(), ..Entered::default() };
+    let of = |entered: &Entered| filled(&Base::default(), entered, &Site::default(), &reader());
+    assert_eq!(of(&chosen), Err(vec![Lack::Nothing]));
+    assert!(of(&Entered { measured: Entry::new("600", "ml"), ..chosen.clone() }).is_ok());
+    assert!(of(&Entered { notes: "Topped up".into(), ..chosen }).is_ok());
 }

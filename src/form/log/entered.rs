@@ -132,6 +132,8 @@ pub enum Lack {
     Time,
     /// A time that has not come yet.
     Later,
+    /// A fill by hand of which nothing is written but what was chosen.
+    Nothing,
 }
 
 /// How what was typed is read.
@@ -164,6 +166,7 @@ impl Lack {
             Self::Scale => "log-scale",
             Self::Day => "log-day",
             Self::Time | Self::Later => "log-time",
+            Self::Nothing => "log-measured",
         }
     }
 }
@@ -301,6 +304,13 @@ pub fn filled(base: &Base, entered: &Entered, site: &Site, reader: &Reader) -> R
     };
     if product.id.is_empty() {
         lacks.push(Lack::Product);
+    }
+    let is_new = *old == Fill::default();
+    let amounts = [&entered.concentrate, &entered.water, &entered.level, &entered.measured, &entered.reading];
+    let says_nothing =
+        amounts.iter().all(|entry| entry.text.trim().is_empty()) && entered.notes.trim().is_empty();
+    if is_new && says_nothing {
+        lacks.push(Lack::Nothing);
     }
     if entered.deviation != Deviation::None && entered.reason.trim().is_empty() {
         lacks.push(Lack::Reason);

@@ -72,7 +72,10 @@ pub fn costs<'a>(fills: impl IntoIterator<Item = &'a Current> + Clone, typed: &T
     }
     answer.figure(names::LOG_COST, money(sum.total));
     answer.figure(names::LOG_COST_CONCENTRATE, money(sum.concentrate));
-    answer.figure(names::LOG_COST_WATER, money(sum.water));
+    // Where no water was written down, or it has no price, nobody knows what it cost.
+    if sum.water > Money::ZERO {
+        answer.figure(names::LOG_COST_WATER, money(sum.water));
+    }
     // Money is shown with the site's sign, which a remark does not know: the sentence stands with the figures.
     let said = Remark::new("remark-log-cost", Weight::Assumed).value("fills", count(sum.fills));
     answer.remark(said.value("assumed", count(sum.assumed)));

@@ -23,6 +23,7 @@ pub fn lack(shared: &Shared, lacks: &[Lack], name: &str, entry: (&str, &str)) ->
         Lack::Why => shared.say("log-lack-why"),
         Lack::Product => shared.say("log-lack-product"),
         Lack::Scale => shared.say("log-lack-scale"),
+        Lack::Nothing => shared.say("log-lack-nothing"),
         Lack::Day => shared.say("log-lack-day"),
         Lack::Time => shared.say("log-lack-time"),
         Lack::Later => shared.say("log-lack-later"),
@@ -101,9 +102,20 @@ pub fn select(
 
 /// One of a list of choices with codes; the words of each stand under `<name>-<code>`.
 pub fn pick<T: Coded>(shared: &Shared, name: &'static str, chosen: T, does: impl Fn(T) + 'static) -> Html {
-    let options = T::CODES
-        .iter()
-        .map(|code| ((*code).to_owned(), shared.say(&format!("{name}-{}", code.replace('_', "-")))))
+    pick_of(shared, name, chosen, |_| true, does)
+}
+
+/// The same, of those that are open.
+pub fn pick_of<T: Coded>(
+    shared: &Shared,
+    name: &'static str,
+    chosen: T,
+    is_open: impl Fn(&T) -> bool,
+    does: impl Fn(T) + 'static,
+) -> Html {
+    let options = (T::ALL.iter().filter(|one| is_open(one)))
+        .map(|one| one.code())
+        .map(|code| (code.to_owned(), shared.say(&format!("{name}-{}", code.replace('_', "-")))))
         .collect();
     select(name, shared.say(name), options, chosen.code(), move |code| {
         does(T::from_code(&code).unwrap_or(chosen));

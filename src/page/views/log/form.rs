@@ -1,6 +1,6 @@
 //! The form of a record: beside Fill's answer, by hand, and to correct one.
 
-use super::fields::{self, lack, number, pick, press, select, tick};
+use super::fields::{self, lack, number, pick, pick_of, press, select, tick};
 use super::list::row_of;
 use super::shift::who;
 use super::{Seen, now};
@@ -94,12 +94,16 @@ impl Form<'_> {
     }
 
     /// What was done otherwise, and why.
-    pub fn deviation(&self) -> Html {
+    ///
+    /// * `planned`: whether the product is the planned one: only then can another one have gone in.
+    pub fn deviation(&self, planned: bool) -> Html {
         let (of, entered) = (self.of, self.entered);
+        let is_open =
+            |one: &Deviation| planned || *one != Deviation::OtherProduct || *one == entered.deviation;
         let asks = entered.deviation != Deviation::None || !entered.reason.is_empty();
         html! {
             <>
-                { pick(self.shared, "log-deviation", entered.deviation, move |one| change(|draft| of(draft).deviation = one)) }
+                { pick_of(self.shared, "log-deviation", entered.deviation, is_open, move |one| change(|draft| of(draft).deviation = one)) }
                 if asks { { self.line("log-reason", &entered.reason, false, |entered| &mut entered.reason) } }
             </>
         }
@@ -244,7 +248,7 @@ impl Form<'_> {
                     { self.planned() }
                     { self.measured() }
                     { self.reading() }
-                    { self.deviation() }
+                    { self.deviation(false) }
                 </div>
                 { self.areas(&old.areas) }
                 { self.notes() }

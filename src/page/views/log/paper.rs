@@ -9,7 +9,7 @@ use crate::page::shared::Shared;
 use crate::page::views::site::sheet;
 use crate::site::log::questions::{By, Use, usage};
 use crate::site::log::{Current, Deviation, Task};
-use crate::units::Kind;
+use crate::units::{Kind, Volume};
 use crate::words::Argument;
 use yew::prelude::*;
 
@@ -81,10 +81,10 @@ fn totals(shared: &Shared, fills: &[&Current]) -> Html {
                 <th scope="row">{ &one.name }</th>
                 <td>{ one.fills }</td>
                 <td>{ show(one.used) }</td>
-                <td>{ show(one.water) }</td>
+                <td>{ for (one.water > Volume::ZERO).then(|| show(one.water)) }</td>
                 <td>{ one.unknown }</td>
-                <td>{ show(one.compared_planned) }</td>
-                <td>{ show(one.compared_measured) }</td>
+                <td>{ for (one.compared > 0).then(|| show(one.compared_planned)) }</td>
+                <td>{ for (one.compared > 0).then(|| show(one.compared_measured)) }</td>
                 <td>{ for one.ratio().map(|ratio| told::share(shared, ratio - 1.0)) }</td>
             </tr>
         }

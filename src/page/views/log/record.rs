@@ -160,7 +160,7 @@ pub fn Recording(props: &Props) -> Html {
                     { by }
                     if planned.concentrate.si.value().is_some() { { form.measured() } } else { <p class="hint">{ shared.say("log-no-volume") }</p> }
                     { form.reading() }
-                    { form.deviation() }
+                    { form.deviation(true) }
                     if other { { form.other_product(&planned.product) } }
                 </div>
                 if other {

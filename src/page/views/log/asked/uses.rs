@@ -39,8 +39,8 @@ pub fn uses(seen: &Seen, fills: &[&Current]) -> Html {
         "log-column-what",
         "log-column-fills",
         "log-column-used",
-        "log-column-planned",
-        "log-column-measured",
+        "log-column-compared-planned",
+        "log-column-compared",
         "log-column-off",
         "log-column-share",
         "log-column-uncounted",
@@ -87,8 +87,9 @@ fn line(shared: &Shared, index: usize, row: &UseRow) -> Html {
             <th scope="row">{ name(shared, row) }</th>
             <td>{ of.fills }</td>
             <td>{ cell("used", Value::new(of.used, Kind::Fill)) }</td>
-            <td>{ cell("planned", Value::new(of.planned, Kind::Fill)) }</td>
-            <td>{ cell("measured", Value::new(of.measured, Kind::Fill)) }</td>
+            // Of the same fills, so that what follows fits them; where nobody measured nothing is known.
+            <td>{ for (of.compared > 0).then(|| cell("planned", Value::new(of.compared_planned, Kind::Fill))) }</td>
+            <td>{ for (of.compared > 0).then(|| cell("measured", Value::new(of.compared_measured, Kind::Fill))) }</td>
             <td>{ for off }</td>
             <td>{ for share }</td>
             <td>{ of.unknown }</td>
