@@ -48,3 +48,11 @@ pub use to_scale::to_scale;
 pub use wear::wear;
 pub use why::why_drawing;
 pub use windows::{Row as WindowRow, Windows, windows};
+
+/// The width of a letter in a drawing, about.
+const LETTER: f64 = 9.0;
+
+/// To what width a text is drawn narrower, where it has more letters than there is room for.
+fn narrow(text: &str, room: f64) -> Option<String> {
+    (text.chars().count() as f64 * LETTER > room).then(|| room.to_string())
+}

@@ -4,7 +4,7 @@ use flate2::{Compression, GzBuilder};
 use std::io::{self, Write};
 
 /// What packs well: the rest (pictures) is packed already.
-const TEXTS: [&str; 6] = ["html", "css", "js", "svg", "wasm", "webmanifest"];
+const TEXTS: [&str; 7] = ["html", "css", "js", "ftl", "svg", "wasm", "webmanifest"];
 
 /// The hardest that Brotli packs, and how far it looks back (RFC 7932: at most 2²⁴ bytes).
 const QUALITY: i32 = 11;

@@ -3,7 +3,7 @@
 use crate::desk::headers;
 use axum::Router;
 use axum::extract::Request;
-use axum::http::header::{CACHE_CONTROL, HeaderName, HeaderValue};
+use axum::http::header::{CACHE_CONTROL, CONTENT_TYPE, HeaderName, HeaderValue};
 use axum::http::{HeaderMap, StatusCode};
 use axum::middleware::{Next, from_fn};
 use axum::response::{IntoResponse, Response};
@@ -19,7 +19,9 @@ pub fn of(page: &Path) -> Router {
 }
 
 async fn strict(request: Request, next: Next) -> Response {
-    let kept = headers::kept(request.uri().path());
+    let path = request.uri().path();
+    let kept = headers::kept(path);
+    let kind = headers::KINDS.iter().find(|(ending, _)| path.rsplit('.').next() == Some(ending));
     let answer = next.run(request).await;
     let (kept, answer) = match answer.status() {
         missing @ StatusCode::NOT_FOUND => {
@@ -33,7 +35,13 @@ async fn strict(request: Request, next: Next) -> Response {
         .collect();
     // What has no digest must be seen at once when it is new; the service worker is the page's cache.
     all.insert(CACHE_CONTROL, HeaderValue::from_static(kept));
-    (all, answer).into_response()
+    let mut answer = (all, answer).into_response();
+    // The list of kinds is for endings that this server does not know, either.
+    let unknown = answer.headers().get(CONTENT_TYPE).is_some_and(|kind| kind == "application/octet-stream");
+    if let Some((_, kind)) = kind.filter(|_| unknown) {
+        answer.headers_mut().insert(CONTENT_TYPE, HeaderValue::from_static(kind));
+    }
+    answer
 }
 
 #[cfg(test)]

@@ -1,5 +1,6 @@
 //! A film on a floor tile seen from the side, beside a sheet of paper to the same scale.
 
+use super::narrow;
 use crate::answer::Value;
 use crate::page::shared::Shared;
 use crate::practice::{Film, SHEET};
@@ -41,8 +42,11 @@ pub fn film_on_tile(shared: &Shared, drawn: &Film) -> (Html, f64) {
     let over = |middle: f64, height: f64, text: String| {
         html! { <text x={middle.to_string()} y={(FLOOR - height - 8.0).to_string()} text-anchor="middle" font-weight="700">{ text }</text> }
     };
-    let below = |middle: f64, text: String| {
-        html! { <text x={middle.to_string()} y={(FLOOR + 24.0).to_string()} text-anchor="middle">{ text }</text> }
+    let below = |middle: f64, room: f64, text: String| {
+        let narrow = narrow(&text, room);
+        html! {
+            <text x={middle.to_string()} y={(FLOOR + 24.0).to_string()} text-anchor="middle" textLength={narrow} lengthAdjust="spacingAndGlyphs">{ text }</text>
+        }
     };
     let (tile_middle, paper_middle) = (LEFT + TILE / 2.0, PAPER.0 + PAPER.1 / 2.0);
     let drawing = html! {
@@ -53,8 +57,8 @@ pub fn film_on_tile(shared: &Shared, drawn: &Film) -> (Html, f64) {
             <path class="mark" d={format!("M{LEFT} {FLOOR}v10M{} {FLOOR}v10", LEFT + TILE)} />
             { over(tile_middle, film, thick) }
             { over(paper_middle, sheet, paper) }
-            { below(tile_middle, shared.tell("numbers-tile-is", &[("edge", Argument::text(edge))])) }
-            { below(paper_middle, shared.say("numbers-paper")) }
+            { below(tile_middle, TILE, shared.tell("numbers-tile-is", &[("edge", Argument::text(edge))])) }
+            { below(paper_middle, PAPER.1 + 16.0, shared.say("numbers-paper")) }
         </svg>
     };
     (drawing, times)

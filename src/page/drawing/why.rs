@@ -4,6 +4,7 @@
 mod filling;
 mod working;
 
+use super::narrow;
 use crate::page::shared::Shared;
 use yew::prelude::*;
 
@@ -29,13 +30,10 @@ pub fn why_drawing(shared: &Shared, about: &str) -> Html {
     }
 }
 
-/// The width of a letter, about.
-const LETTER: usize = 9;
-
 /// Words in a drawing, about their middle; what has more letters than there is room for is drawn narrower.
 fn word(shared: &Shared, [middle, y, room]: [u32; 3], key: &str) -> Html {
     let text = shared.say(key);
-    let narrow = (text.chars().count() * LETTER > room as usize).then(|| room.to_string());
+    let narrow = narrow(&text, f64::from(room));
     html! {
         <text x={middle.to_string()} y={y.to_string()} text-anchor="middle" textLength={narrow} lengthAdjust="spacingAndGlyphs">{ text }</text>
     }
