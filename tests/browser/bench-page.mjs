@@ -84,7 +84,7 @@ function measured(count, rounds) {
 }
 
 /** Amounts that both sides convert: ours and theirs, by their codes. */
-const CONVERSIONS = [["gal_us", "gallon", "l", "liter"], ["floz_us", "fluidounce", "ml", "milliliter"], ["ft2", "sqft", "m2", "m^2"], ["mile", "mile", "m", "meter"]];
+const CONVERSIONS = [["gal_us", "gallon", "l", "liter"], ["floz_us", "fluidounce", "ml", "milliliter"], ["ft2", "sqft", "m2", "m^2"], ["ft", "foot", "m", "meter"]];
 
 /** ns a conversion, ours and those of mathjs, in turn; and how far they are apart. */
 function conversions() {
