@@ -5,13 +5,15 @@
 pub mod asked;
 mod draft;
 mod entered;
+mod filled;
 mod plan;
 mod reminder;
 mod sought;
 mod today;
 
 pub use draft::{Counted, Draft, Part, planned_for};
-pub use entered::{Base, DOSES, Entered, Lack, Reader, TANKS, filled, scale_unit, words};
+pub use entered::{Base, DOSES, Entered, TANKS, scale_unit, words};
+pub use filled::{Lack, Reader, filled};
 pub use plan::{Shown, doubts, measured_remark, plan, reading};
 pub use reminder::{LATE_DAYS, LATE_RECORDS, reminder};
 pub use sought::{Choices, Sought, choices};

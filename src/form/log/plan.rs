@@ -1,6 +1,7 @@
 //! The fill as Fill plans it, and how far what was measured out lies from that.
 
-use super::entered::{scale_unit, standard};
+use super::entered::scale_unit;
+use super::filled::standard;
 use crate::answer::{Remark, Value, Weight};
 use crate::form::fill::{COARSE, Fill as Asked};
 use crate::form::station::reading::work;

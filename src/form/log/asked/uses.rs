@@ -97,6 +97,6 @@ pub fn uses<'a>(fills: impl IntoIterator<Item = &'a Current> + Clone, by: By) ->
 fn row(of: Use) -> UseRow {
     let has_both = of.compared_planned > Volume::ZERO;
     let off = has_both.then(|| of.compared_measured.si() - of.compared_planned.si());
-    let share = of.ratio().map(|ratio| ratio - 1.0);
+    let share = of.share();
     UseRow { of, off, share }
 }

@@ -85,7 +85,7 @@ fn totals(shared: &Shared, fills: &[&Current]) -> Html {
                 <td>{ one.unknown }</td>
                 <td>{ for (one.compared > 0).then(|| show(one.compared_planned)) }</td>
                 <td>{ for (one.compared > 0).then(|| show(one.compared_measured)) }</td>
-                <td>{ for one.ratio().map(|ratio| told::share(shared, ratio - 1.0)) }</td>
+                <td>{ for one.share().map(|share| told::share(shared, share)) }</td>
             </tr>
         }
     };

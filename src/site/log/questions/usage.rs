@@ -60,6 +60,11 @@ impl Use {
     pub fn ratio(&self) -> Option<f64> {
         (self.compared_planned > Volume::ZERO).then(|| self.compared_measured / self.compared_planned)
     }
+
+    /// How far that is from the plan, a share of it: below 0 for less.
+    pub fn share(&self) -> Option<f64> {
+        self.ratio().map(|ratio| ratio - 1.0)
+    }
 }
 
 /// A known volume.
