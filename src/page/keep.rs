@@ -1,5 +1,6 @@
 //! What the browser gives and keeps: the store, files, the date, a newer version.
 
+pub mod after_paint;
 pub mod download;
 pub mod event;
 pub mod first_fill;

@@ -1,5 +1,6 @@
 //! What was typed, the steps back, and whether the browser keeps it.
 
+use super::keep::after_paint::after_paint;
 use super::keep::store::{self, Found};
 use super::keep::{lock, today};
 use crate::form::action::{Line, reduce};
@@ -147,15 +148,15 @@ pub fn use_typed(found: &Found) -> State {
         place: None,
         removed: None,
     });
-    let kept = use_state(|| true);
+    let kept = use_state_eq(|| true);
     let elsewhere = use_elsewhere();
     {
         let kept = kept.clone();
         // What another tab kept is not overwritten by one that has not seen it.
         use_effect_with((now.typed.clone(), elsewhere), move |(typed, elsewhere)| {
-            if !elsewhere {
-                kept.set(store::keep(typed));
-            }
+            let typed = typed.clone();
+            let keep = (!elsewhere).then(|| after_paint(move || kept.set(store::keep(&typed))));
+            move || drop(keep)
         });
     }
     State { now, kept: *kept, elsewhere }

@@ -1,4 +1,5 @@
-//! The amount in one line at the foot of a phone's screen, while the question is typed.
+//! The amount in one line at the head of a phone's screen, while the question is typed: a keyboard on the screen would
+//! cover its foot.
 
 use crate::page::focus;
 use crate::page::shared::Shared;

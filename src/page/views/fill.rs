@@ -53,6 +53,7 @@ fn question(shared: &Shared, fill: &Fill) -> Html {
     let outcome = &fill.outcome;
     html! {
         <>
+            { glance(shared, at_a_glance(shared, fill)) }
             <div class="fields">
                 { picker(shared, Shelf::Machine) }
                 { number_field(shared, outcome, Field::Tank, None) }
@@ -74,7 +75,6 @@ fn question(shared: &Shared, fill: &Fill) -> Html {
                     { measure_editor(shared, outcome) }
                 </>
             }) }
-            { glance(shared, at_a_glance(shared, fill)) }
         </>
     }
 }

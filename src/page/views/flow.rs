@@ -35,6 +35,7 @@ pub fn flow_view(shared: &Shared) -> Html {
     }
     let question = html! {
         <>
+            { glance(shared, at_a_glance(shared, &flow)) }
             <div class="fields">
                 { pickers }
                 { floor_editor(shared, outcome) }
@@ -45,7 +46,6 @@ pub fn flow_view(shared: &Shared) -> Html {
             { calibrate::calibrate(shared) }
             { fold(shared, outcome, "flow-room", ROOM, room(shared, outcome)) }
             { machine_basics(shared, outcome) }
-            { glance(shared, at_a_glance(shared, &flow)) }
         </>
     };
     frame(shared, "flow", question, answer(shared, &flow))

@@ -60,6 +60,7 @@ fn ShiftPage(props: &ShiftPageProps) -> Html {
     };
     let question = html! {
         <>
+            { glance(shared, at_a_glance(shared, &shift)) }
             <div class="fields">
                 { picker(shared, Shelf::Machine) }
                 { number(Field::Tank) }
@@ -81,7 +82,6 @@ fn ShiftPage(props: &ShiftPageProps) -> Html {
             { machine_round(shared, outcome) }
             { fold(shared, outcome, "shift-prices", &["cost-", "stock-", "product-container", "product-price", "product-lead"], prices) }
             { machine_basics(shared, outcome) }
-            { glance(shared, at_a_glance(shared, &shift)) }
         </>
     };
     frame(shared, "shift", question, answer(&(shared, &shift, &shown)))

@@ -94,6 +94,7 @@ fn view(shared: &Shared, done: &Done, view: View, own: Html) -> Html {
     let question = html! {
         <>
             { fill::jobs(shared) }
+            { glance(shared, done::at_a_glance(shared, done)) }
             <div class="fields">
                 { picker(shared, Shelf::Machine) }
                 { number_field(shared, outcome, Field::Tank, None) }
@@ -104,7 +105,6 @@ fn view(shared: &Shared, done: &Done, view: View, own: Html) -> Html {
                 { picker(shared, Shelf::Floor) }
             </div>
             { more(shared, outcome) }
-            { glance(shared, done::at_a_glance(shared, done)) }
         </>
     };
     frame(shared, "fill", question, done::answer(shared, done, view))
