@@ -17,11 +17,14 @@ mod shared;
 mod state;
 mod views;
 
+use gloo::timers::callback::Timeout;
+
 /// Puts the page into the document.
 ///
 /// # Panics
 /// When the document lacks the element that `index.html` gives it.
 pub fn mount() {
     let root = gloo::utils::document().get_element_by_id("app").expect("index.html has the element #app");
-    yew::Renderer::<app::App>::with_root(root).render();
+    // A task of its own: what the browser does to start the program is one already.
+    Timeout::new(0, || drop(yew::Renderer::<app::App>::with_root(root).render())).forget();
 }

@@ -11,6 +11,7 @@ use crate::form::site::in_force::{Lacking, held_to_standards, lacking};
 use crate::number::Marks;
 use crate::words::{Argument, Words};
 use gloo::timers::callback::Timeout;
+use gloo::timers::future::TimeoutFuture;
 use std::rc::Rc;
 use yew::prelude::*;
 
@@ -151,9 +152,14 @@ pub fn use_rest(wanted: bool) -> Loaded {
         // Whoever opens what is missing has it tried again.
         use_effect_with((wanted, soon), move |(wanted, soon)| {
             if (*wanted || *soon) && !matches!(*loaded, Loaded::Here(_)) {
-                loaded.set(Loaded::Waiting);
+                if matches!(*loaded, Loaded::Failed) {
+                    loaded.set(Loaded::Waiting);
+                }
                 yew::platform::spawn_local(async move {
-                    loaded.set(load().await.map_or(Loaded::Failed, Loaded::Here));
+                    let found = load().await.map_or(Loaded::Failed, Loaded::Here);
+                    // What it brings is drawn in a task of its own: between the two a keystroke is heard.
+                    TimeoutFuture::new(0).await;
+                    loaded.set(found);
                 });
             }
         });

@@ -2,8 +2,9 @@
 
 use crate::desk::fault::Fault;
 use crate::desk::places::Places;
-use serde_json::Value;
-use std::fs;
+use serde_json::{Value, json};
+use std::fs::{self, OpenOptions};
+use std::io::Write;
 use std::path::PathBuf;
 
 /// The variable by which a test knows where to note a figure: a line of JSON with `what`, `target` and `result`.
@@ -23,6 +24,17 @@ pub fn clear(places: &Places) -> Result<(), Fault> {
     fs::create_dir_all(places.compiled())
         .and_then(|()| fs::write(&file, ""))
         .map_err(|error| Fault::file(&file, &error))
+}
+
+/// Notes a figure that the suite measures itself.
+///
+/// # Errors
+/// When the file cannot be written.
+pub fn note(places: &Places, what: &str, target: &str, result: &str) -> Result<(), Fault> {
+    let file = file(places);
+    let line = json!({ "what": what, "target": target, "result": result });
+    let noted = OpenOptions::new().append(true).create(true).open(&file);
+    noted.and_then(|mut noted| writeln!(noted, "{line}")).map_err(|error| Fault::file(&file, &error))
 }
 
 /// The variable that asks for the table in the README to be written anew.

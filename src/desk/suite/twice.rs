@@ -2,6 +2,7 @@
 //! folder, file by file.
 
 use super::browser;
+use super::figures;
 use super::tally::Tally;
 use crate::desk::child;
 use crate::desk::digest;
@@ -36,9 +37,12 @@ pub fn run(places: &Places) -> Result<Tally, Fault> {
         fs::read_to_string(&path).map_err(|error| Fault::file(&path, &error))
     };
     let (one, two) = (read(&one)?, read(&two)?);
-    for line in two.lines().filter(|line| !one.lines().any(|other| other == *line)) {
+    let differing = || two.lines().filter(|line| !one.lines().any(|other| other == *line));
+    for line in differing() {
         println!("    differs: {line}");
     }
+    let told = format!("{} of {}", differing().count(), two.lines().count());
+    figures::note(places, "files that differ between builds in two folders", "0", &told)?;
     println!("    {} files, SHA-256 of their list {}", one.lines().count(), digest::hex(one.as_bytes()));
     let tally = Tally::one(one == two);
     println!("    {}", if one == two { "the same twice" } else { "FAILED" });
