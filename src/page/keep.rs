@@ -3,6 +3,7 @@
 pub mod download;
 pub mod event;
 pub mod first_fill;
+pub mod kept;
 pub mod keys;
 pub mod lock;
 pub mod log_draft;

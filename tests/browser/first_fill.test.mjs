@@ -9,7 +9,7 @@ import { ROOT, running } from "./harness.mjs";
 import { kept } from "./log_walk.mjs";
 import { choose, field, go, plain, press, settled, stageOfThisFile, write } from "./walk.mjs";
 
-const { open } = await stageOfThisFile();
+const { stage, open } = await stageOfThisFile();
 
 const SCHEMA = Number(readFileSync(join(ROOT, "src/form/typed.rs"), "utf8").match(/SCHEMA: u32 = (\d+)/)[1]);
 const DEMO = JSON.parse(readFileSync(join(ROOT, "src/site/demo.json"), "utf8"));
@@ -361,3 +361,17 @@ for (const view of VIEWS) {
     assert.ok(!(await panel.locator("summary").isVisible()));
   });
 }
+
+test("two tabs follow one guide: neither writes over where the other went", async () => {
+  const context = await stage.browser.newContext({ serviceWorkers: "block" });
+  const [one, other] = [await stage.openPage({ context, path: "/#fill" }), await stage.openPage({ context, path: "/#fill" })];
+  await press(one, "first-fill-link");
+  await other.locator('.guide[data-guide="wear"]').waitFor();
+  await one.locator("#first-fill-wear-on").check();
+  await press(one, "first-fill-next");
+  await other.locator('.guide[data-guide="machine"]').waitFor();
+  await press(other, "first-fill-next");
+  await one.locator('.guide[data-guide="product"]').waitFor();
+  assert.deepEqual(await one.evaluate(() => JSON.parse(localStorage.getItem("brimline.first-fill")).passed), [{ step: "wear", done: true }, { step: "machine", done: true }]);
+  await context.close();
+});
