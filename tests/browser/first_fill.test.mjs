@@ -375,3 +375,22 @@ test("two tabs follow one guide: neither writes over where the other went", asyn
   assert.deepEqual(await one.evaluate(() => JSON.parse(localStorage.getItem("brimline.first-fill")).passed), [{ step: "wear", done: true }, { step: "machine", done: true }]);
   await context.close();
 });
+
+test("“Why?” is unfolded on its own view alone, and still there when one comes back", async () => {
+  const page = await open({ view: "flow" });
+  const panel = (view) => page.locator(`details.matters[data-why="${view}"]`);
+  const isOpen = (view) => panel(view).evaluate((one) => one.open);
+  await panel("flow").locator("summary").click();
+  await panel("flow").locator("svg").waitFor();
+  await go(page, "shift");
+  assert.equal(await isOpen("shift"), false);
+  await go(page, "cautions");
+  assert.equal(await isOpen("cautions"), false);
+  await go(page, "flow");
+  assert.equal(await isOpen("flow"), true);
+  await panel("flow").locator("summary").click();
+  await go(page, "fill");
+  assert.equal(await isOpen("fill"), false);
+  await go(page, "flow");
+  assert.equal(await isOpen("flow"), false);
+});
