@@ -5,6 +5,7 @@ pub(super) mod fields;
 mod form;
 mod head;
 mod history;
+mod initials;
 mod keep;
 mod list;
 mod paper;

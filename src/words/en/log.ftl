@@ -207,6 +207,9 @@ log-end-of-shift = End of the shift
 log-unknown-record = Not known
 log-choose-product = Choose the product
 log-as = The record says that { $who } did it.
+log-new-day = It is a new day. Who are you?
+log-still = I am still { $who }
+log-other-person = Someone else
 log-correct = Correct this record
 
 ## By hand, and corrections

@@ -207,6 +207,9 @@ log-end-of-shift = Fin del turno
 log-unknown-record = No se sabe
 log-choose-product = Elija el producto
 log-as = El registro dice que lo hizo { $who }.
+log-new-day = Es un nuevo día. ¿Quién es usted?
+log-still = Sigo siendo { $who }
+log-other-person = Otra persona
 log-correct = Corregir este registro
 
 ## By hand, and corrections

@@ -155,10 +155,8 @@ fn Person(props: &PersonProps) -> Html {
                 log::erase(id.clone(), vec![Part::Who], Words::default());
             }
             // What is erased from the log is gone for good.
-            if own.is_empty() {
-                if let Some(before) = before {
-                    ongone.emit(before);
-                }
+            if let Some(before) = before.filter(|_| own.is_empty()) {
+                ongone.emit(before);
             }
         }
     };

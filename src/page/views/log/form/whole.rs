@@ -1,6 +1,7 @@
 //! The forms on Log: a fill by hand, and the correction of one.
 
 use super::super::fields::press;
+use super::super::initials::still;
 use super::super::list::row_of;
 use super::super::shift::who;
 use super::super::{Seen, now, told};
@@ -85,6 +86,7 @@ fn by_hand(seen: &Seen) -> Html {
             <>
                 <p class="hint">{ shared.say("log-hand-hint") }</p>
                 { form.whole(&base) }
+                { for draft.offered().filter(|_| draft.hand.who.trim().is_empty()).map(|who| still(shared, who)) }
                 { doubt }
                 <div class="buttons">
                     { press(shared, "log-hand-record", record) }
