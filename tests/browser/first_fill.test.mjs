@@ -351,6 +351,11 @@ for (const view of VIEWS) {
     assert.equal(await panel.locator("details").count(), 0);
     const faults = [];
     for (const check of [accessible, overflowing, tooSmallToPress, tooSmallToRead, clashing, unspoken]) faults.push(...(await check(page)));
+    await choose(page, "language", "es");
+    await page.waitForFunction(() => document.documentElement.lang === "es");
+    await settled(page);
+    for (const check of [overflowing, tooSmallToRead, clashing]) faults.push(...(await check(page)).map((fault) => `es: ${fault}`));
+    await choose(page, "language", "en");
     await page.emulateMedia({ colorScheme: "dark" });
     faults.push(...(await accessible(page)));
     await page.emulateMedia({ colorScheme: "light", forcedColors: "active" });

@@ -114,9 +114,10 @@ test("a reader sees one set of units, whatever the machine’s record stands in"
   await choose(page, "numbers-setting", "walk-behind 2");
   const foreign = async () => {
     const text = plain(await page.locator(".view.practice .answer").evaluate((one) => {
-      const chosen = [...one.querySelectorAll("select")].map((select) => select.selectedOptions[0]?.textContent ?? "");
+      // Records have names of their own, and a hint tells of both tiles.
+      const chosen = [...one.querySelectorAll("select.unit")].map((select) => `1 ${select.selectedOptions[0]?.textContent}`);
       const told = one.cloneNode(true);
-      for (const select of told.querySelectorAll("select")) select.remove();
+      for (const other of told.querySelectorAll("select, .hint")) other.remove();
       return [told.textContent, ...chosen, ...[...one.querySelectorAll("[aria-label]")].map((labelled) => labelled.getAttribute("aria-label"))].join(" ");
     }));
     return text.match(/\d ?(gal|fl oz|in|ft|mph|mil)\b/g) ?? [];

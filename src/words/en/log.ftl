@@ -535,6 +535,11 @@ log-print = Print this log
 log-paper-title = Log of { $month }
 log-paper-part = Part of the log only:
 log-paper-table = Fills of the month
+log-paper-corrected = Corrected { $when } by { $who }: { $why }
+log-paper-struck = Struck { $when } by { $who }: { $why }
+log-paper-unstruck = Counted again { $when } by { $who }: { $why }
+log-paper-nobody = nobody named
+log-paper-no-why = no reason given
 log-paper-totals = Totals by product
 log-assumed-in = { $n ->
     [one] { $n } fill in the totals was not measured and is counted as planned.
