@@ -48,6 +48,11 @@ const stands = (page, step, standing) => page.locator(`.guide[data-guide="${step
 async function onStep(page) {
   await page.waitForFunction(() => document.activeElement.id === "first-fill-step");
   assert.ok((await focused(page)).inSight);
+  const { title, bar } = await page.evaluate(() => {
+    const bar = document.querySelector(".guide-bar")?.getBoundingClientRect();
+    return { title: document.querySelector("#first-fill-title").getBoundingClientRect().top, bar: bar && bar.top < 1 ? bar.bottom : 0 };
+  });
+  assert.ok(title >= bar - 0.5, `the heading at ${title} lies under the line of the guide, which ends at ${bar}`);
 }
 
 /** Goes to the control that a step speaks of, and finds the focus there. */

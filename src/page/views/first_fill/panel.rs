@@ -131,8 +131,8 @@ fn Running(props: &GuideProps) -> Html {
                 <span>{ place }</span>{ " " }<span>{ state }</span>
             </a>
             <div class="guide-step">
-                <p class="guide-title" id="first-fill-title">{ title }</p>
                 <div id={STEP} tabindex="-1">
+                    <p class="guide-title" id="first-fill-title">{ title }</p>
                     { asked(&at) }
                     <p class={class}>{ told }</p>
                 </div>

@@ -9,6 +9,7 @@ use crate::page::shared::Shared;
 use crate::page::views::site::sheet;
 use crate::site::log::questions::{By, Use, usage};
 use crate::site::log::{Current, Deviation, Id, Kind, Part, Record, State, Task};
+use crate::trade::calendar::Date;
 use crate::units::{Kind as Shown, Volume};
 use crate::words::Argument;
 use yew::prelude::*;
@@ -133,15 +134,24 @@ fn row(shared: &Shared, one: &Current, corrections: &[Record]) -> Html {
     let own = corrections.iter().filter(|record| one.corrections.contains(&record.id()));
     html! {
         <tr class={fill.struck.then_some("struck")} data-fill={one.id.to_string()}>
-            // A day and a time may part, neither of them breaks.
             <th scope="row">
-                { for told::moment(&one.said).split(' ').map(|part| html! { <><span class="whole">{ part.to_owned() }</span>{ " " }</> }) }
+                { days_whole(&told::moment(&one.said)) }
                 if fill.struck { { shared.say("log-struck") } }
             </th>
             { cells(one, Html::default()) }
-            <td>{ otherwise(shared, one) }{ for own.map(|record| html! { <p class="corrected">{ corrected(shared, record) }</p> }) }</td>
+            <td>{ otherwise(shared, one) }{ for own.map(|record| html! { <p class="corrected">{ days_whole(&corrected(shared, record)) }</p> }) }</td>
         </tr>
     }
+}
+
+/// A text whose days break nowhere; between words it may.
+fn days_whole(text: &str) -> Html {
+    let is_day = |word: &str| word.get(..10).is_some_and(|day| Date::read(day).is_some());
+    let word = |word: &str| {
+        let class = is_day(word).then_some("whole");
+        html! { <><span {class}>{ word.to_owned() }</span>{ " " }</> }
+    };
+    text.split(' ').map(word).collect()
 }
 
 /// Who corrected it, when and why.
