@@ -14,6 +14,7 @@ use super::views::fill_view;
 use crate::form::Action;
 use crate::form::action::Line;
 use crate::form::station::Job;
+use crate::site::demo;
 use crate::words::Argument;
 use std::rc::Rc;
 use yew::prelude::*;
@@ -103,11 +104,20 @@ pub fn App() -> Html {
     }
 }
 
-/// What writes the fill down, once it is loaded.
+/// What writes the fill down; until it is loaded its place, as high as it will be, with what it waits for.
 fn recorder(shared: &Shared, rest: Loaded) -> Html {
-    match rest {
-        Loaded::Here(rest) => (rest.record)(shared),
-        Loaded::Waiting | Loaded::Failed => Html::default(),
+    let key = match rest {
+        Loaded::Here(rest) => return (rest.record)(shared),
+        Loaded::Waiting => "record-loading",
+        Loaded::Failed => "view-failed",
+    };
+    // Below it the demo offers the guide, unless somebody has begun one or put it away.
+    let offers = !first_fill::is_kept() && shared.typed.site.name == demo().name;
+    html! {
+        <>
+            <section class="recording waits"><p>{ shared.say(key) }</p></section>
+            if offers { <p class="first-fill-link" /> }
+        </>
     }
 }
 

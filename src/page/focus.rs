@@ -19,6 +19,18 @@ pub fn on(id: &str) {
     }
 }
 
+/// Moves the focus to what is being drawn now, and scrolls no further than it takes to see it.
+pub fn in_place(id: String) {
+    Timeout::new(0, move || {
+        let found = gloo::utils::document().get_element_by_id(&id);
+        if let Some(element) = found.and_then(|one| one.dyn_into::<HtmlElement>().ok()) {
+            // What takes no focus stays as it is.
+            let _ = element.focus();
+        }
+    })
+    .forget();
+}
+
 /// Milliseconds between two looks for an element that is still to be drawn, and how often it is looked for.
 const LOOK: u32 = 50;
 const LOOKS: u32 = 20;

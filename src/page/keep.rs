@@ -4,6 +4,7 @@ pub mod after_paint;
 pub mod download;
 pub mod event;
 pub mod first_fill;
+pub mod kept;
 pub mod keys;
 pub mod lock;
 pub mod log_draft;

@@ -109,9 +109,13 @@ impl Step {
         format!("first-fill-{}-{}", self.code(), if fixed { "locked" } else { "do" })
     }
 
-    /// The key of how far this step is.
+    /// The key of how far this step is. What is chosen is told alike with a warning and without; the warning comes
+    /// after it.
     pub fn standing_key(self, standing: Standing) -> String {
-        format!("first-fill-{}-{}", self.code(), standing.code())
+        let chosen = matches!(self, Self::Product | Self::Floor | Self::Level);
+        let warned = matches!(standing, Standing::Stopped | Standing::Warned);
+        let told = if chosen && warned { Standing::Done } else { standing };
+        format!("first-fill-{}-{}", self.code(), told.code())
     }
 
     fn beside(self, by: isize) -> Option<Self> {

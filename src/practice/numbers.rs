@@ -3,6 +3,7 @@
 mod film;
 mod input;
 mod mix;
+mod units;
 
 pub use film::{Film, SHEET, tile};
 pub use input::Input;
@@ -31,6 +32,8 @@ coded! {
 document! {
     /// What is typed, as it was typed.
     Numbers {
+        /// Whose units they stand in, where nobody chose another one.
+        system: System,
         /// The machine whose tank it is, by its id; none where the tank was typed.
         machine: String,
         /// What the tank holds.
@@ -105,6 +108,7 @@ impl Numbers {
             System::Imperial => (("0.25", "gal_imp_per_min"), ("2.5", "mph"), ("20", "in"), ("", "in")),
         };
         let mut out = Self {
+            system,
             tank: entry(tank),
             level: Entry::new("100", "percent"),
             parts: "64".to_owned(),
@@ -131,7 +135,7 @@ impl Numbers {
         self.tank.unit.is_empty()
     }
 
-    /// Takes the tank of a machine.
+    /// Takes the tank of a machine, as it stands there: [`Numbers::put_into`] brings it into the reader's units.
     pub fn take_machine(&mut self, machine: &Machine) {
         self.machine.clone_from(&machine.id);
         self.tank.clone_from(&machine.tank);

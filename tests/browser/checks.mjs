@@ -98,7 +98,7 @@ export const texts = (page) => page.evaluate(() => {
 export const tooSmallToRead = async (page) =>
   (await texts(page)).filter(({ size }) => size < 15.95).map(({ text, size }) => `${size.toFixed(1)} px: ${text}`);
 
-/** Numbers in a drawing that lie outside it or on each other. */
+/** Numbers in a drawing that lie outside it or on each other, and words of a thought that touch a dot. */
 export const clashing = (page) => page.evaluate(() => {
   const faults = [];
   for (const drawing of document.querySelectorAll("svg.drawing, svg.thought")) {
@@ -109,6 +109,12 @@ export const clashing = (page) => page.evaluate(() => {
       for (const [other, its] of labels.slice(index + 1)) {
         const apart = box.right <= its.left || its.right <= box.left || box.bottom <= its.top + 4 || its.bottom <= box.top + 4;
         if (!apart) faults.push(`${text} on ${other}`);
+      }
+      for (const dot of drawing.matches(".thought") ? drawing.querySelectorAll("circle") : []) {
+        const its = dot.getBoundingClientRect();
+        const ring = parseFloat(getComputedStyle(dot).strokeWidth) || 0;
+        const apart = box.right + ring <= its.left || its.right + ring <= box.left || box.bottom <= its.top + 4 || its.bottom <= box.top + 4;
+        if (!apart) faults.push(`${text} on a dot`);
       }
     });
   }

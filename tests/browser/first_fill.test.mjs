@@ -9,7 +9,7 @@ import { ROOT, running } from "./harness.mjs";
 import { kept } from "./log_walk.mjs";
 import { choose, field, go, plain, press, settled, stageOfThisFile, write } from "./walk.mjs";
 
-const { open } = await stageOfThisFile();
+const { stage, open } = await stageOfThisFile();
 
 const SCHEMA = Number(readFileSync(join(ROOT, "src/form/typed.rs"), "utf8").match(/SCHEMA: u32 = (\d+)/)[1]);
 const DEMO = JSON.parse(readFileSync(join(ROOT, "src/site/demo.json"), "utf8"));
@@ -48,6 +48,11 @@ const stands = (page, step, standing) => page.locator(`.guide[data-guide="${step
 async function onStep(page) {
   await page.waitForFunction(() => document.activeElement.id === "first-fill-step");
   assert.ok((await focused(page)).inSight);
+  const { title, bar } = await page.evaluate(() => {
+    const bar = document.querySelector(".guide-bar")?.getBoundingClientRect();
+    return { title: document.querySelector("#first-fill-title").getBoundingClientRect().top, bar: bar && bar.top < 1 ? bar.bottom : 0 };
+  });
+  assert.ok(title >= bar - 0.5, `the heading at ${title} lies under the line of the guide, which ends at ${bar}`);
 }
 
 /** Goes to the control that a step speaks of, and finds the focus there. */
@@ -351,6 +356,11 @@ for (const view of VIEWS) {
     assert.equal(await panel.locator("details").count(), 0);
     const faults = [];
     for (const check of [accessible, overflowing, tooSmallToPress, tooSmallToRead, clashing, unspoken]) faults.push(...(await check(page)));
+    await choose(page, "language", "es");
+    await page.waitForFunction(() => document.documentElement.lang === "es");
+    await settled(page);
+    for (const check of [overflowing, tooSmallToRead, clashing]) faults.push(...(await check(page)).map((fault) => `es: ${fault}`));
+    await choose(page, "language", "en");
     await page.emulateMedia({ colorScheme: "dark" });
     faults.push(...(await accessible(page)));
     await page.emulateMedia({ colorScheme: "light", forcedColors: "active" });
@@ -361,3 +371,36 @@ for (const view of VIEWS) {
     assert.ok(!(await panel.locator("summary").isVisible()));
   });
 }
+
+test("two tabs follow one guide: neither writes over where the other went", async () => {
+  const context = await stage.browser.newContext({ serviceWorkers: "block" });
+  const [one, other] = [await stage.openPage({ context, path: "/#fill" }), await stage.openPage({ context, path: "/#fill" })];
+  await press(one, "first-fill-link");
+  await other.locator('.guide[data-guide="wear"]').waitFor();
+  await one.locator("#first-fill-wear-on").check();
+  await press(one, "first-fill-next");
+  await other.locator('.guide[data-guide="machine"]').waitFor();
+  await press(other, "first-fill-next");
+  await one.locator('.guide[data-guide="product"]').waitFor();
+  assert.deepEqual(await one.evaluate(() => JSON.parse(localStorage.getItem("brimline.first-fill")).passed), [{ step: "wear", done: true }, { step: "machine", done: true }]);
+  await context.close();
+});
+
+test("“Why?” is unfolded on its own view alone, and still there when one comes back", async () => {
+  const page = await open({ view: "flow" });
+  const panel = (view) => page.locator(`details.matters[data-why="${view}"]`);
+  const isOpen = (view) => panel(view).evaluate((one) => one.open);
+  await panel("flow").locator("summary").click();
+  await panel("flow").locator("svg").waitFor();
+  await go(page, "shift");
+  assert.equal(await isOpen("shift"), false);
+  await go(page, "cautions");
+  assert.equal(await isOpen("cautions"), false);
+  await go(page, "flow");
+  assert.equal(await isOpen("flow"), true);
+  await panel("flow").locator("summary").click();
+  await go(page, "fill");
+  assert.equal(await isOpen("fill"), false);
+  await go(page, "flow");
+  assert.equal(await isOpen("flow"), false);
+});

@@ -5,6 +5,7 @@ import { readFileSync } from "node:fs";
 import { test } from "node:test";
 import { accessible, named, overflowing, tooSmallToPress, tooSmallToRead, unspoken } from "./checks.mjs";
 import { file, give, kept, made, opened, take, toLog, wrongs } from "./log_walk.mjs";
+import { readPdf, squeeze, squeezed } from "./pdf.mjs";
 import {
   US_FLUID_OUNCE, choose, field, figures, go, near, plain, press, remarks, settled, stageOfThisFile, write,
 } from "./walk.mjs";
@@ -496,4 +497,161 @@ test("a fill by hand says when it was done, a correction moves it, and the devic
   assert.deepEqual(await order(), [1, 2]);
   assert.match(await fillRow(page, 2).innerText(), /corrected/);
   assert.match(plain(await page.locator("main").innerText()), /writes as Fill station, sports hall/);
+});
+
+test("the place of the record button is kept while its code is loaded, and says what it waits for", async () => {
+  for (const [width, product] of [[360], [1280], [360, "quat"]]) {
+    let give;
+    const held = new Promise((done) => { give = done; });
+    const page = await open({ width, height: 900, before: async (page) => {
+      if (product) await page.addInitScript((product) => {
+        const kept = JSON.parse(localStorage.getItem("brimline.typed") ?? "null");
+        if (kept) localStorage.setItem("brimline.typed", JSON.stringify({ ...kept, ask: { ...kept.ask, product } }));
+      }, product);
+      // The chunks come when the test lets them.
+      await page.route(/\.wasm/, async (route) => {
+        if (!/_bg\.wasm/.test(route.request().url())) await held;
+        await route.continue();
+      });
+    } });
+    if (product) {
+      await choose(page, "product", product);
+      await page.locator(".stop").waitFor();
+    }
+    await page.locator(".waits").waitFor();
+    assert.match(await page.locator(".waits").innerText(), /is loading/);
+    const place = () => page.locator(".answer .caution, .answer .drawing").first().evaluate((one) => one.getBoundingClientRect().top + window.scrollY);
+    const before = await place();
+    give();
+    await page.locator(product ? '.answer a[href="#log"]' : '[name="record-fill"]').waitFor();
+    if (!product) await field(page, "first-fill-link").waitFor();
+    await settled(page);
+    const after = await place();
+    assert.ok(Math.abs(after - before) < (product ? 30 : 1.5), `${width} px: what stands below went from ${before} to ${after}`);
+  }
+});
+
+test("a click on Save reaches the button while a number that does not read is half typed, and nothing is lost", async () => {
+  const page = await toFill({ width: 360, height: 740 });
+  await toLog(page);
+  await press(page, "log-by-hand");
+  for (const wait of [0, 1_500]) {
+    await field(page, "log-measured").click();
+    await page.keyboard.press("Control+A");
+    await page.keyboard.type("4 cups or so");
+    if (wait) {
+      await page.locator("#log-measured-mistake").waitFor();
+      assert.equal(await page.evaluate(() => document.activeElement.name), "log-measured", "it is told while the field has the focus");
+    }
+    const box = await field(page, "log-hand-record").evaluate((one) => {
+      one.scrollIntoView({ block: "center" });
+      const { left, top, width, height } = one.getBoundingClientRect();
+      return { x: left + width / 2, y: top + height / 2 };
+    });
+    // As a hand does: down, a moment, up.
+    await page.mouse.move(box.x, box.y);
+    await page.mouse.down();
+    await page.waitForTimeout(150);
+    await page.mouse.up();
+    await page.locator("#log-measured-mistake").waitFor();
+    assert.equal(await page.evaluate(() => document.activeElement.name), "log-measured", "it leads to the number");
+    assert.equal(await field(page, "log-measured").inputValue(), "4 cups or so");
+    assert.equal((await kept(page)).length, 0);
+    await write(page, "log-measured", "");
+  }
+  await field(page, "log-measured").click();
+  await page.keyboard.type("4");
+  await field(page, "log-hand-record").click();
+  await fillRow(page, 1).waitFor();
+});
+
+test("on another day the initials are asked anew, and offered for one tap", async () => {
+  const page = await open();
+  await page.clock.install({ time: new Date("2026-03-07T21:00:00") });
+  await page.reload();
+  await field(page, "record-fill").waitFor();
+  await write(page, "log-who", "AB");
+  await press(page, "record-fill");
+  await confirmed(page, 1);
+  assert.equal((await kept(page))[0].words.who.text, "AB");
+  // The page stays open over night.
+  await page.clock.pauseAt(new Date("2026-03-08T05:59:00"));
+  await page.clock.resume();
+  await page.clock.fastForward(60_000);
+  await field(page, "log-still").waitFor();
+  assert.match(await page.locator('[data-asked="log-new-day"]').innerText(), /Who are you/);
+  assert.equal(await field(page, "log-who").inputValue(), "");
+  assert.deepEqual([...(await named(page)), ...(await unspoken(page)), ...(await tooSmallToPress(page))], []);
+  await press(page, "record-fill");
+  await confirmed(page, 2);
+  assert.equal((await kept(page))[1].words?.who, undefined, "yesterday’s initials go with no record of today");
+  await press(page, "log-still");
+  assert.equal(await field(page, "log-who").inputValue(), "AB");
+  await press(page, "level-50");
+  await press(page, "record-fill");
+  await confirmed(page, 3);
+  assert.equal((await kept(page))[2].words.who.text, "AB");
+  await page.reload();
+  await field(page, "record-fill").waitFor();
+  assert.equal(await field(page, "log-still").count(), 0, "once a day");
+  await page.clock.pauseAt(new Date("2026-03-09T06:00:00"));
+  await page.clock.resume();
+  await page.reload();
+  await field(page, "log-still").waitFor();
+  await press(page, "log-other-person");
+  assert.equal(await page.evaluate(() => document.activeElement.name), "log-who");
+});
+
+test("the printed month says who struck a fill and why, breaks no day, and has nothing of the screen around it", async () => {
+  const page = await toFill();
+  await write(page, "log-who", "AB");
+  await press(page, "record-fill");
+  await confirmed(page, 1);
+  await press(page, "level-50");
+  await press(page, "record-fill");
+  await confirmed(page, 2);
+  await press(page, "log-correct-it");
+  await write(page, "log-measured", "9");
+  await write(page, "log-who", "CD");
+  await write(page, "log-why", "Read the jug wrong");
+  await press(page, "log-correct-save");
+  await confirmed(page, 3);
+  await unfold(page, 1);
+  await press(page, "log-correct");
+  await write(page, "log-why", "Tapped by mistake");
+  await press(page, "log-strike");
+  await confirmed(page, 4);
+  const month = await field(page, "seek-month").locator("option").nth(1).getAttribute("value");
+  await choose(page, "seek-month", month);
+  await page.locator("#log-paper summary").click();
+  const row = (number) => page.locator(`[data-part="log"] tr[data-fill$="/${number}"]`);
+  await row(1).locator(".corrected").waitFor();
+  assert.match(plain(await row(1).innerText()), /Struck \d{4}-\d\d-\d\d \d\d:\d\d by CD: Tapped by mistake/);
+  assert.match(plain(await row(2).innerText()), /Corrected \d{4}-\d\d-\d\d \d\d:\d\d by CD: Read the jug wrong/);
+  const sheets = await readPdf(await page.pdf({ format: "A4" }));
+  const texts = sheets.flatMap(({ items }) => items.map(({ text }) => text.trim())).filter(Boolean);
+  const whole = squeezed(sheets);
+  assert.ok(!whole.includes(squeeze("What was filled?")), "the question is of the screen");
+  assert.ok(!whole.includes(squeeze("Save a backup")), "so is the reminder of a backup");
+  assert.ok(whole.includes(squeeze("by CD: Tapped by mistake")));
+  const [day] = (await kept(page))[0].when.split("T");
+  assert.ok(texts.some((text) => text.includes(day)), "a day stands whole in one line");
+  assert.ok(!texts.some((text) => /\d{4}-\d\d-$|\d{4}-$/.test(text)), `no day is broken: ${texts.filter((text) => /-$/.test(text))}`);
+});
+
+test("a phone shows what was planned and what was measured", async () => {
+  const page = await open({ view: "log", width: 360, height: 740 });
+  await opened(page);
+  await take(page, made("d-77777777", 3));
+  await toLog(page, "fills");
+  const cell = page.locator("tr[data-fill]").first().locator("td").nth(1);
+  const [{ fill }] = made("d-77777777", 3).slice(-1);
+  const told = plain(await cell.innerText());
+  assert.ok(told.includes(fill.concentrate.text), told);
+  assert.ok(told.includes(`measured ${fill.measured.text}`), told);
+  const cut = await page.locator("tr[data-fill] td:nth-child(3)").evaluateAll((all) => all.filter((one) => one.scrollWidth > one.clientWidth + 1 || one.scrollHeight > one.clientHeight + 1).length);
+  assert.equal(cut, 0, "both are whole");
+  assert.deepEqual([...(await overflowing(page)), ...(await tooSmallToRead(page))], []);
+  await page.setViewportSize({ width: 1280, height: 740 });
+  assert.ok(!plain(await cell.innerText()).includes("measured"), "where it has a column it stands there alone");
 });

@@ -103,3 +103,31 @@ test("a film by its rate and by a flow setting, beside a sheet of paper", async 
   assert.match(await page.locator("#numbers-overlap-mistake").innerText(), /the most that fits/);
   assert.deepEqual(await faults(page), []);
 });
+
+test("a reader sees one set of units, whatever the machine’s record stands in", async () => {
+  const page = await numbers({ width: 360, height: 740 });
+  await choose(page, "units", "metric");
+  // The demo’s tank is 10 US gal and its jug has marks of 1 fl oz: 37.85 L and 29.57 mL.
+  assert.deepEqual([await field(page, "numbers-tank").inputValue(), await field(page, "numbers-tank-unit").inputValue()], ["37.85", "l"]);
+  assert.deepEqual([await field(page, "numbers-step").inputValue(), await field(page, "numbers-step-unit").inputValue()], ["29.57", "ml"]);
+  await choose(page, "numbers-laid", "setting");
+  await choose(page, "numbers-setting", "walk-behind 2");
+  const foreign = async () => {
+    const text = plain(await page.locator(".view.practice .answer").evaluate((one) => {
+      // Records have names of their own, and a hint tells of both tiles.
+      const chosen = [...one.querySelectorAll("select.unit")].map((select) => `1 ${select.selectedOptions[0]?.textContent}`);
+      const told = one.cloneNode(true);
+      for (const other of told.querySelectorAll("select, .hint")) other.remove();
+      return [told.textContent, ...chosen, ...[...one.querySelectorAll("[aria-label]")].map((labelled) => labelled.getAttribute("aria-label"))].join(" ");
+    }));
+    return text.match(/\d ?(gal|fl oz|in|ft|mph|mil)\b/g) ?? [];
+  };
+  assert.deepEqual(await foreign(), []);
+  await choose(page, "numbers-machine", "walk-behind");
+  await choose(page, "numbers-measure", "jug");
+  assert.deepEqual(await foreign(), []);
+  assert.deepEqual(await faults(page), []);
+  // A unit that a person chooses by hand stays.
+  await choose(page, "numbers-tank-unit", "gal_us");
+  assert.equal(await field(page, "numbers-tank-unit").inputValue(), "gal_us");
+});

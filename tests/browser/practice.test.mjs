@@ -195,7 +195,23 @@ test("a session goes by link to a phone without a network, and its code comes ba
   assert.ok(lesson.lesson.until.startsWith(later), lesson.lesson.until);
   const shown = await teaching.locator("[data-shown]").evaluateAll((rows) => rows.map((row) => row.dataset.shown));
   assert.deepEqual(shown, lesson.lesson.shown);
+  // It is asked first; what was taken off can be put back until somebody looks elsewhere.
   await press(teaching, "class-erase");
+  assert.match(await teaching.locator('[data-remark="class-erase"]').innerText(), /One result goes off this device/);
+  assert.ok((await kept()).includes(code), "nothing is gone yet");
+  await press(teaching, "class-erase-leave");
+  assert.equal(await teaching.locator('[data-remark="class-erase"]').count(), 0);
+  await press(teaching, "class-erase");
+  await press(teaching, "class-erase-do");
+  await teaching.waitForFunction(() => document.activeElement.id === "class-gone");
+  assert.equal(await kept(), null);
+  assert.deepEqual([...(await accessible(teaching)), ...(await named(teaching)), ...(await unspoken(teaching))], []);
+  await press(teaching, "class-put-back");
+  assert.ok((await kept()).includes(code), "it is back, and kept as before");
+  assert.equal(await teaching.locator('tr[data-who="QZ"]').count(), 1);
+  await press(teaching, "class-erase");
+  await press(teaching, "class-erase-do");
+  assert.equal(await kept(), null);
   await teaching.reload();
   await running(teaching);
   await press(teaching, "practice-class");
@@ -376,4 +392,120 @@ test("each topic shows its picture when the task is over, and not before", async
     }
     await page.context().close();
   }
+});
+
+test("a person whose results are in no log is taken off the device only when asked, and can be put back", async () => {
+  const page = await trainer();
+  const session = await handOut(page, { topics: ["units"], count: 1, seed: 8 }).then(() => page.locator("[data-session]").first().getAttribute("data-session"));
+  const [right] = await keyOf(page);
+  await press(page, "practice-practise");
+  await pick(page, { topics: [], count: 1, seed: 8 });
+  await press(page, "practice-begin");
+  await page.locator("[data-progress='1']").waitFor();
+  assert.ok(session);
+  await answer(page, right, true);
+  await press(page, "practice-next");
+  await write(page, "practice-initials", "AB");
+  const code = await field(page, "practice-code").inputValue();
+  await press(page, "practice-class");
+  await write(page, "class-codes", code);
+  await press(page, "class-take");
+  const person = page.locator('[data-person="AB"]');
+  await person.waitFor();
+  await press(page, "class-1-remove");
+  assert.equal(await person.count(), 1, "it is asked first");
+  await press(page, "class-remove-leave");
+  assert.equal(await person.count(), 1);
+  await press(page, "class-1-remove");
+  await press(page, "class-remove-off");
+  await person.waitFor({ state: "detached" });
+  await press(page, "class-put-back");
+  await person.waitFor();
+  await press(page, "class-1-remove");
+  await press(page, "class-remove-off");
+  await page.locator("#class-gone").waitFor();
+  await press(page, "practice-practise");
+  await press(page, "practice-class");
+  assert.equal(await field(page, "class-put-back").count(), 0, "until somebody looks elsewhere");
+  assert.equal(await person.count(), 0);
+});
+
+test("after an answer the next tab leads on: to the answer once more, or to the next task", async () => {
+  const page = await trainer({ width: 360, height: 740 });
+  const focused = () => page.evaluate(() => document.activeElement.name ?? document.activeElement.id);
+  await pick(page, { topics: ["dose"], count: 2, seed: 3 });
+  await press(page, "practice-begin");
+  await page.locator("[data-progress='1']").waitFor();
+  await write(page, "practice-answer", "9000");
+  await field(page, "practice-check").click();
+  await page.waitForFunction(() => document.activeElement.name === "practice-answer");
+  assert.equal(await verdict(page), "wrong");
+  const told = await page.locator("#practice-verdict").evaluate((one) => one.getBoundingClientRect());
+  assert.ok(told.top >= 0 && told.top < 740, `what is told is in sight, at ${told.top}`);
+  await page.keyboard.press("Control+A");
+  await page.keyboard.type("9001");
+  await page.keyboard.press("Enter");
+  await page.waitForFunction(() => document.activeElement.id === "practice-verdict");
+  await page.keyboard.press("Tab");
+  assert.equal(await focused(), "practice-next");
+  await page.keyboard.press("Enter");
+  await page.locator("[data-progress='2']").waitFor();
+
+  const choices = await trainer({ width: 360, height: 740 });
+  await pick(choices, { topics: ["foam"], count: 1, seed: 2 });
+  await press(choices, "practice-begin");
+  await choices.locator("[data-progress='1']").waitFor();
+  const all = choices.locator('[name="practice-choice"]');
+  for (let one = 0; one < await all.count(); one += 1) {
+    await all.nth(one).check();
+    await choices.locator('[name="practice-check"]').click();
+    await settled(choices);
+    if (await field(choices, "practice-next").count()) break;
+    await choices.waitForFunction((id) => document.activeElement.id === id, `practice-choice-${one}`);
+  }
+  await choices.waitForFunction(() => document.activeElement.id === "practice-verdict");
+  await choices.keyboard.press("Tab");
+  assert.equal(await choices.evaluate(() => document.activeElement.name), "practice-next");
+});
+
+test("the link is printed whole, beside a code that is scanned off the paper", async () => {
+  const page = await trainer();
+  const link = await handOut(page, { topics: ["dose", "units", "ppe"], count: 6, seed: 5 });
+  for (const format of ["A4", "Letter"]) {
+    const sheets = await readPdf(await page.pdf({ format }));
+    assert.ok(squeezed(sheets).includes(squeeze(link)), `${format}: all ${link.length} characters of the link`);
+    for (const { items, width } of sheets) {
+      for (const { text, x, width: wide } of items) assert.ok(x + wide <= width - 14.5 * 72 / 25.4, `over the edge "${text}"`);
+    }
+  }
+  await page.emulateMedia({ media: "print" });
+  const [side, dots] = await page.locator(".handing svg.qr").evaluate((one) => [one.getBoundingClientRect().width, Number(one.getAttribute("viewBox").split(" ")[2])]);
+  assert.ok(side / dots * 25.4 / 96 >= 0.5, `a module of ${side / dots * 25.4 / 96} mm`);
+});
+
+test("a session that a link brought comes first, and then the rest is there", async () => {
+  const page = await trainer();
+  const link = await handOut(page, { topics: ["units"], count: 2, seed: 9 });
+  await page.evaluate((hash) => { location.hash = hash; }, link.slice(link.indexOf("#")));
+  await page.locator("#practice-offer").waitFor();
+  assert.equal(await field(page, "practice-class").count(), 0, "no button that does nothing");
+  assert.match(await page.locator(".view.practice").innerText(), /Begin it or leave it first/);
+  await press(page, "practice-offer-leave");
+  await press(page, "practice-class");
+  await page.locator("#class-heading").waitFor();
+});
+
+test("a tablet that is set to its standards practises and shows the numbers, and no class", async () => {
+  const page = await open({ view: "practice", before: (page) => page.addInitScript(([typed, lock]) => {
+    localStorage.setItem("brimline.typed", typed);
+    localStorage.setItem("brimline.lock", lock);
+  }, [JSON.stringify({ schema: SCHEMA, system: "us", site: DEMO, ask: { machine: "walk-behind", product: "neutral", floor: "vinyl", measure: "jug" } }), JSON.stringify({ salt: "", rounds: 1, made: "" })]) });
+  await press(page, "practice-numbers");
+  await page.locator("#numbers-mix").waitFor();
+  await press(page, "numbers-parts-128");
+  assert.equal(await field(page, "numbers-parts").inputValue(), "128");
+  const parts = await page.locator(".jobs button").evaluateAll((all) => all.map(({ name }) => name));
+  assert.deepEqual(parts, ["practice-practise", "practice-numbers"]);
+  await press(page, "practice-practise");
+  await field(page, "practice-begin").waitFor();
 });

@@ -1,6 +1,7 @@
 //! The guide through a first fill: no dead end, every step within reach, gone on with where it was left, and done only
 //! where the page itself says so.
 
+use brimline::answer::Weight;
 use brimline::chemistry::floor::{FloorVerdict, Surface};
 use brimline::form::action::{Line, Shelf, reduce};
 use brimline::form::fill::{Fill, work};
@@ -222,6 +223,41 @@ fn a_warning_stands_where_the_amount_would() {
         "whatever was answered before"
     );
     assert_eq!(standing(&guide, &typed, &[], Step::Record), Standing::Stopped);
+}
+
+/// Where Fill warns, the step that chose what is warned about says so, whatever Fill is asked.
+#[test]
+fn a_step_is_not_simply_done_where_fill_warns() {
+    let guide = FirstFill::begin(BEGUN);
+    let pick = |shelf, id: &str| Action::Pick(shelf, id.into());
+    let soap = [pick(Shelf::Product, "hand-soap"), Action::StopRead];
+    for (actions, expected) in [(&soap[..1], Standing::Stopped), (&soap[..], Standing::Warned)] {
+        let typed = actions.iter().cloned().fold(Typed::default(), reduce);
+        assert_eq!(standing(&guide, &typed, &[], Step::Product), expected);
+    }
+    let site = Typed::default().site;
+    let mut warned = 0;
+    for (floor, product) in
+        site.floors.iter().flat_map(|floor| site.products.iter().map(move |one| (floor, one)))
+    {
+        let (floor, product) = (&*floor.id, &*product.id);
+        let chosen = [pick(Shelf::Floor, floor), pick(Shelf::Product, product)];
+        let typed = chosen.into_iter().fold(Typed::default(), reduce);
+        let remarks = work(&typed, Marks::POINT).outcome.answer.remarks;
+        let weighs = |codes: &[&str]| {
+            let own = remarks.iter().filter(|one| codes.contains(&one.code));
+            own.map(|one| one.weight).min()
+        };
+        let expected =
+            match weighs(&["remark-floor-does-not-fit", "remark-floor-unknown", "remark-standard-other"]) {
+                Some(Weight::Stop) => Standing::Stopped,
+                Some(_) => Standing::Warned,
+                None => Standing::Done,
+            };
+        warned += usize::from(expected != Standing::Done);
+        assert_eq!(standing(&guide, &typed, &[], Step::Floor), expected, "{product} on {floor}");
+    }
+    assert!(warned > 0, "the demo has floors and products that do not go together");
 }
 
 #[test]

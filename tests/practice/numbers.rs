@@ -227,3 +227,56 @@ fn a_record_is_taken_and_let_go_where_its_number_is_changed() {
     let earlier: Desk = serde_json::from_str(r#"{"part":"class"}"#).expect("it is read");
     assert!(earlier.numbers.is_untouched());
 }
+
+/// A reader sees one set of units: records of another system come in their own, and so does what stood there when other
+/// units are chosen. The amount is the same to four digits; what stands in the reader's units stays to the last one.
+#[test]
+fn all_fields_stand_in_the_units_of_the_reader() {
+    let metric_alone =
+        ["l", "ml", "percent", "ml_per_m2", "l_per_min", "ml_per_min", "km_per_h", "m_per_min", "cm", "m"];
+    for (from, to) in
+        [(System::Us, System::Metric), (System::Metric, System::Us), (System::Us, System::Imperial)]
+    {
+        let mut before = Numbers::begin(&demo(), "walk-behind", "jug", from);
+        before.put_into(from, &Input::ALL, Marks::POINT);
+        before.level = Entry::new("5", if from == System::Metric { "l" } else { "gal_us" });
+        let mut after = before.clone();
+        after.put_into(to, &Input::ALL, Marks::POINT);
+        assert_eq!(after.system, to);
+        for input in Input::ALL {
+            let (was, is) = (input.of(&before), input.of(&after));
+            assert!(
+                input.field().units().contains(&&*is.unit),
+                "{}: {} can be chosen",
+                input.name(),
+                is.unit
+            );
+            assert_eq!(
+                metric_alone.contains(&&*is.unit),
+                to == System::Metric || is.unit == "percent",
+                "{} {}",
+                input.name(),
+                is.unit
+            );
+            if was.text.is_empty() {
+                assert_eq!(is.text, "", "{}", input.name());
+                continue;
+            }
+            let si = |entry: &Entry| {
+                entry.value(Marks::POINT).map(|(value, unit)| unit.to_si(value)).expect("a number")
+            };
+            assert!((si(is) / si(was) - 1.0).abs() < 5e-4, "{}: {was:?} is {is:?}", input.name());
+        }
+        let mut again = after.clone();
+        again.put_into(to, &Input::ALL, Marks::POINT);
+        assert_eq!(again, after, "nothing is rounded twice");
+    }
+    let mut odd = begun(System::Us);
+    odd.write(Input::Tank, "ten".into());
+    odd.put_into(System::Metric, &Input::ALL, Marks::POINT);
+    assert_eq!(
+        (&*odd.tank.text, &*odd.tank.unit),
+        ("ten", "gal_us"),
+        "what cannot be read stays as it was typed"
+    );
+}

@@ -42,8 +42,12 @@ document! {
     Draft {
         /// What people call this device; empty for no name.
         station: String,
-        /// Initials of who works at this device.
+        /// Initials of who works at this device on [`Draft::day`].
         by: String,
+        /// The day on which they were typed, year-month-day; empty where an earlier version kept them.
+        day: String,
+        /// Initials of an earlier day, to be taken over by one tap.
+        before: String,
         /// What is being done.
         part: Part,
         /// What a person adds to the fill that Fill shows.
@@ -87,6 +91,43 @@ impl Draft {
         !self.after.is_empty() && self.after != planned_for
     }
 
+    /// Goes on on a day. Initials of another one are asked anew: whoever stands here in the morning may be somebody else.
+    ///
+    /// * `today`: by the device's clock, year-month-day.
+    ///
+    /// ```
+    /// use brimline::form::log::Draft;
+    /// let mut draft = Draft { by: "JD".into(), day: "2026-03-07".into(), ..Draft::default() };
+    /// draft.go_on("2026-03-07");
+    /// assert_eq!((&*draft.by, draft.offered()), ("JD", None));
+    /// draft.go_on("2026-03-08");
+    /// assert_eq!((&*draft.by, draft.offered()), ("", Some("JD")));
+    /// draft.take_over();
+    /// assert_eq!((&*draft.by, draft.offered()), ("JD", None));
+    /// ```
+    pub fn go_on(&mut self, today: &str) {
+        if self.day != today {
+            today.clone_into(&mut self.day);
+            if !self.by.trim().is_empty() {
+                self.before = std::mem::take(&mut self.by);
+            }
+        }
+    }
+
+    /// Initials of an earlier day, while nobody has said whose go with the records of this one.
+    pub fn offered(&self) -> Option<&str> {
+        let before = self.before.trim();
+        (self.by.trim().is_empty() && !before.is_empty()).then_some(before)
+    }
+
+    /// Takes the initials of an earlier day over, also for a fill that is being written down by hand.
+    pub fn take_over(&mut self) {
+        self.by.clone_from(&self.before);
+        if self.by_hand && self.hand.who.trim().is_empty() {
+            self.hand.who.clone_from(&self.by);
+        }
+    }
+
     /// Takes these initials out of all that is typed, since their owner asked for it.
     ///
     /// ```
@@ -99,6 +140,7 @@ impl Draft {
         let wanted = initials.trim().to_lowercase();
         let texts = [
             &mut self.by,
+            &mut self.before,
             &mut self.erase,
             &mut self.sought.who,
             &mut self.fill.who,

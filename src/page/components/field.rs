@@ -6,6 +6,7 @@ use crate::form::{Action, Field, Outcome};
 use crate::page::shared::Shared;
 use crate::units::unit;
 use crate::words::Argument;
+use gloo::timers::callback::Timeout;
 use web_sys::{HtmlInputElement, HtmlSelectElement, HtmlTextAreaElement};
 use yew::prelude::*;
 
@@ -133,37 +134,46 @@ pub struct TypingProps {
     pub beside: Html,
 }
 
-/// Where a person types. A mistake shows when the field is left, not while a number is half typed.
+/// So long nothing was typed when a number counts as typed, milliseconds.
+const PAUSE: u32 = 1_000;
+
+/// Where a person types. A mistake shows when the field is left or the hand rests, not while a number is half typed; once
+/// it is told it stays until it is mended.
 #[component]
 pub fn Typing(props: &TypingProps) -> Html {
-    let typing = use_state(|| false);
+    let typing = use_state_eq(|| false);
+    let (pause, told) = (use_mut_ref(|| None::<Timeout>), use_mut_ref(|| false));
     let id = &props.id;
-    let mistake = props.mistake.as_ref().filter(|_| !*typing);
+    let mistake = props.mistake.as_ref().filter(|_| !*typing || *told.borrow());
+    *told.borrow_mut() = mistake.is_some();
     let (hint_id, mistake_id) = (format!("{id}-hint"), format!("{id}-mistake"));
     let described = [props.hint.as_ref().map(|_| hint_id.as_str()), mistake.map(|_| mistake_id.as_str())];
     let described = described.into_iter().flatten().collect::<Vec<_>>().join(" ");
     let described = (!described.is_empty()).then_some(described);
     let invalid = mistake.map(|_| "true");
-    let onfocus = {
-        let typing = typing.clone();
-        move |_: FocusEvent| typing.set(true)
+    let typed = {
+        let (typing, given) = (typing.clone(), props.oninput.clone());
+        Callback::from(move |text| {
+            typing.set(true);
+            let rests = typing.clone();
+            *pause.borrow_mut() = Some(Timeout::new(PAUSE, move || rests.set(false)));
+            given.emit(text);
+        })
     };
     let onblur = move |_: FocusEvent| typing.set(false);
     let control = if props.tall {
-        let oninput = props
-            .oninput
-            .reform(|event: InputEvent| event.target_unchecked_into::<HtmlTextAreaElement>().value());
+        let oninput =
+            typed.reform(|event: InputEvent| event.target_unchecked_into::<HtmlTextAreaElement>().value());
         html! {
-            <textarea {id} name={id} rows="4" readonly={props.readonly} value={props.value.clone()} {oninput} {onfocus} {onblur}
+            <textarea {id} name={id} rows="4" readonly={props.readonly} value={props.value.clone()} {oninput} {onblur}
                 aria-describedby={described} aria-invalid={invalid} />
         }
     } else {
-        let oninput = props
-            .oninput
-            .reform(|event: InputEvent| event.target_unchecked_into::<HtmlInputElement>().value());
+        let oninput =
+            typed.reform(|event: InputEvent| event.target_unchecked_into::<HtmlInputElement>().value());
         html! {
             <input {id} name={id} type="text" inputmode={props.number.then_some("decimal")} autocomplete="off"
-                readonly={props.readonly} value={props.value.clone()} {oninput} {onfocus} {onblur}
+                readonly={props.readonly} value={props.value.clone()} {oninput} {onblur}
                 aria-describedby={described} aria-invalid={invalid} />
         }
     };

@@ -1,66 +1,52 @@
-//! Keeps what is typed about the log on this device, and tells who draws it when it changes.
+//! Keeps what is typed about the log on this device.
 
+use super::kept::{Kept, use_kept};
+use super::today;
 use crate::form::log::Draft;
-use std::cell::RefCell;
+use gloo::events::EventListener;
+use gloo::timers::callback::Interval;
 use std::rc::Rc;
 use yew::prelude::*;
 
-/// The name that it is kept under.
-const KEY: &str = "brimline.log-draft";
-
-/// What is typed, and who is told when it changes.
-struct Store {
-    draft: Rc<Draft>,
-    listeners: Vec<(u32, Callback<Rc<Draft>>)>,
-    next: u32,
-}
+/// Milliseconds between two looks whether another day has begun.
+const LOOK: u32 = 30_000;
 
 thread_local! {
-    static STORE: RefCell<Store> =
-        RefCell::new(Store { draft: Rc::new(kept().unwrap_or_default()), listeners: Vec::new(), next: 0 });
+    static STORE: Kept<Draft> = Kept::open("brimline.log-draft");
 }
 
-/// What an earlier visit left. A text of another version is passed over: it holds nothing that was written down.
-fn kept() -> Option<Draft> {
-    let text = gloo::utils::window().local_storage().ok()??.get_item(KEY).ok()??;
-    serde_json::from_str(&text).ok()
-}
-
-/// Changes what is typed. Where the browser keeps nothing it stays as long as the page does.
+/// Changes what is typed.
 pub fn change(with: impl FnOnce(&mut Draft)) {
-    let (draft, listeners) = STORE.with_borrow_mut(|store| {
-        with(Rc::make_mut(&mut store.draft));
-        (store.draft.clone(), store.listeners.clone())
+    STORE.with(|store| {
+        store.change(|draft| {
+            draft.go_on(&today::now());
+            with(draft);
+        });
     });
-    if let (Ok(text), Ok(Some(storage))) =
-        (serde_json::to_string(&*draft), gloo::utils::window().local_storage())
-    {
-        let _ = storage.set_item(KEY, &text);
-    }
-    for (_, listener) in listeners {
-        listener.emit(draft.clone());
+}
+
+/// Asks for the initials anew where another day has begun.
+fn go_on() {
+    if STORE.with(Kept::now).day != today::now() {
+        change(|_| {});
     }
 }
 
 /// What is typed now.
 pub fn now() -> Rc<Draft> {
-    STORE.with_borrow(|store| store.draft.clone())
+    go_on();
+    STORE.with(Kept::now)
 }
 
-/// What is typed now; a view that uses it is drawn again when it changes.
+/// What is typed now; a view that uses it is drawn again when it changes, and when another day begins.
 #[hook]
 pub fn use_draft() -> Rc<Draft> {
-    let draft = use_state_eq(now);
-    {
-        let draft = draft.clone();
-        use_effect_with((), move |()| {
-            let key = STORE.with_borrow_mut(|store| {
-                store.next += 1;
-                store.listeners.push((store.next, Callback::from(move |now| draft.set(now))));
-                store.next
-            });
-            move || STORE.with_borrow_mut(|store| store.listeners.retain(|(one, _)| *one != key))
-        });
-    }
-    (*draft).clone()
+    use_memo((), |()| go_on());
+    use_effect_with((), |()| {
+        let timer = Interval::new(LOOK, go_on);
+        // A device that slept does not wait for the next look.
+        let back = EventListener::new(&gloo::utils::window(), "focus", |_| go_on());
+        move || drop((timer, back))
+    });
+    use_kept(&STORE)
 }

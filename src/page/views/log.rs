@@ -5,6 +5,7 @@ pub(super) mod fields;
 mod form;
 mod head;
 mod history;
+mod initials;
 mod keep;
 mod list;
 mod paper;
@@ -23,6 +24,7 @@ use crate::page::shared::Shared;
 use crate::site::log::{Current, When};
 use crate::trade::calendar::Date;
 use std::rc::Rc;
+use std::sync::Arc;
 use yew::prelude::*;
 
 /// What a table of fills says of each, on the screen and on paper: when, and what [`cells`] draws.
@@ -36,11 +38,18 @@ const COLUMNS: [&str; 6] = [
 ];
 
 /// All cells of a fill but the first, which heads its row.
-fn cells(one: &Current) -> Html {
+///
+/// * `under`: what stands under the planned amount, too.
+fn cells(one: &Current, under: Html) -> Html {
     let fill = &one.fill;
+    let mut under = Some(under);
+    let cell = |(at, text): (usize, &Arc<str>)| {
+        let under = (at == 1).then(|| under.take()).flatten();
+        html! { <td>{ &**text }{ for under }</td> }
+    };
     let texts =
         [&fill.product.name, &fill.concentrate.text, &fill.measured.text, &fill.machine.name, &one.who];
-    texts.into_iter().map(|text| html! { <td>{ &**text }</td> }).collect()
+    texts.into_iter().enumerate().map(cell).collect()
 }
 
 /// What a part with a state of its own needs.

@@ -50,8 +50,7 @@ fn Practice(props: &ViewProps) -> Html {
     let exercises = use_memo(held.desk.run.session.clone(), Session::exercises);
     let all = Props { shared: shared.clone(), held: held.clone() };
     let run = &held.desk.run;
-    // A device that is set to its standards practises; what a class did is no business of whoever stands there.
-    let part = if shared.locked { Part::Practise } else { held.desk.part };
+    let part = if open(shared, held.desk.part) { held.desk.part } else { Part::Practise };
     let content = match (&*offered, part) {
         (Some(offer), _) => offered::offered(shared, run, offer, &offered),
         (None, Part::Practise) => match run.exercise(&exercises) {
@@ -69,15 +68,22 @@ fn Practice(props: &ViewProps) -> Html {
         <>
             <p>{ shared.say("practice-about") }</p>
             if held.refused { <p class="unknown">{ shared.say("keep-denied") }</p> }
-            if !shared.locked { { parts(shared, part) } }
+            // What a link brought comes first: it is begun or left, and then the parts are there.
+            if offered.is_none() { { parts(shared, part) } }
         </>
     };
     frame(shared, "practice", question, html! { <div class="wide-part">{ content }</div> })
 }
 
-fn parts(shared: &Shared, open: Part) -> Html {
+/// Whether a part is open on this device. One that is set to its standards practises and shows the numbers; what a class
+/// did is no business of whoever stands there.
+fn open(shared: &Shared, part: Part) -> bool {
+    !shared.locked || matches!(part, Part::Practise | Part::Numbers)
+}
+
+fn parts(shared: &Shared, now: Part) -> Html {
     let part = |one: &Part| {
-        let (one, pressed) = (*one, *one == open);
+        let (one, pressed) = (*one, *one == now);
         let key = format!("practice-{}", one.code());
         let onclick = move |_: MouseEvent| at_desk(|desk| desk.part = one);
         html! {
@@ -85,7 +91,7 @@ fn parts(shared: &Shared, open: Part) -> Html {
         }
     };
     html! {
-        <div class="levels jobs" role="group" aria-label={shared.say("practice-parts")}>{ for Part::ALL.iter().map(part) }</div>
+        <div class="levels jobs" role="group" aria-label={shared.say("practice-parts")}>{ for Part::ALL.iter().filter(|one| open(shared, **one)).map(part) }</div>
     }
 }
 

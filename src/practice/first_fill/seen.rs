@@ -1,8 +1,10 @@
 //! What the page shows, as far as the guide asks it: nothing is ticked off that the page itself can tell.
 
 use super::{FirstFill, Step};
+use crate::answer::{Remark, Weight};
 use crate::coded::coded;
 use crate::form::Typed;
+use crate::form::cautions::LEFT_OUT;
 use crate::form::fill::{Fill, RATIOS};
 use crate::form::log::{Shift, end_of_shift};
 use crate::site::log::{Current, When};
@@ -16,6 +18,8 @@ coded! {
         Stopped = "stopped",
         /// It is to be done.
         Open = "open",
+        /// It is done, and Fill warns about what was chosen.
+        Warned = "warned",
         /// It is done.
         Done = "done",
     }
@@ -36,14 +40,43 @@ pub struct Seen<'a> {
     pub now: Option<When>,
 }
 
+impl Standing {
+    /// Whether the step is behind, with a warning or without.
+    pub const fn is_done(self) -> bool {
+        matches!(self, Self::Done | Self::Warned)
+    }
+}
+
 impl Step {
     /// How far it can be.
     pub const fn standings(self) -> &'static [Standing] {
-        use Standing::{Done, Lacks, Open, Stopped};
+        use Standing::{Done, Lacks, Open, Stopped, Warned};
         match self {
             Self::Wear | Self::Shift => &[Lacks, Open, Done],
-            Self::Machine | Self::Product | Self::Floor | Self::Level => &[Lacks, Done],
+            Self::Machine => &[Lacks, Done],
+            Self::Product | Self::Floor | Self::Level => &[Lacks, Stopped, Warned, Done],
             Self::Amount | Self::Record => &[Lacks, Stopped, Open, Done],
+        }
+    }
+
+    /// The remarks of Fill that speak of what is chosen in this step.
+    const fn warnings(self) -> &'static [&'static str] {
+        match self {
+            Self::Product => &[
+                "remark-families-clash",
+                "remark-not-neutral",
+                "remark-flammable",
+                "remark-extreme-ph",
+                "remark-hazards-unknown",
+                "remark-foam-refuse",
+                "remark-foam-test-first",
+                "remark-product-retired",
+            ],
+            Self::Floor => {
+                &["remark-floor-does-not-fit", LEFT_OUT, "remark-floor-unknown", "remark-standard-other"]
+            }
+            Self::Level => &["remark-measure-too-big", "remark-measure-coarse", "remark-packets-level"],
+            Self::Wear | Self::Machine | Self::Amount | Self::Record | Self::Shift => &[],
         }
     }
 }
@@ -53,6 +86,16 @@ impl Seen<'_> {
     fn wrong(&self, names: &[&str]) -> bool {
         let troubles = &self.fill.outcome.troubles;
         troubles.iter().any(|trouble| names.iter().any(|name| trouble.name.starts_with(name)))
+    }
+
+    /// What Fill warns about in what is chosen in a step, the weightiest first.
+    pub fn warned(&self, step: Step) -> impl Iterator<Item = &Remark> {
+        let remarks = &self.fill.outcome.answer.remarks;
+        let of = move |weight| {
+            let own = move |one: &&Remark| one.weight == weight && step.warnings().contains(&one.code);
+            remarks.iter().filter(own)
+        };
+        of(Weight::Stop).chain(of(Weight::Warn))
     }
 
     /// The last fill of the machine asked about that this device wrote down since `begun`, unless it was struck.
@@ -89,7 +132,12 @@ impl FirstFill {
     /// assert_eq!(guide.standing(Step::Record, &seen), Standing::Open); // nothing is in the log
     /// ```
     pub fn standing(&self, step: Step, seen: &Seen) -> Standing {
-        let set = |is: bool| if is { Standing::Done } else { Standing::Lacks };
+        let set = |is: bool| match seen.warned(step).next().map(|remark| remark.weight) {
+            _ if !is => Standing::Lacks,
+            Some(Weight::Stop) => Standing::Stopped,
+            Some(_) => Standing::Warned,
+            None => Standing::Done,
+        };
         let answer = &seen.fill.outcome.answer;
         let amount = |done: bool| match seen.fill.headline() {
             _ if done => Standing::Done,

@@ -23,6 +23,7 @@ units-metric = Metric
 units-imperial = Imperial
 sheet-line = Printed { $date } with Brimline { $version }
 site-name = Name of the site
+record-loading = The button that records this fill is loading.
 view-loading = This part of the page is loading.
 view-failed = This part of the page could not be loaded. Connect to the network, then open it again.
 privacy = Nothing that you type leaves this device. The page works without a network.

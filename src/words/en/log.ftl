@@ -207,6 +207,9 @@ log-end-of-shift = End of the shift
 log-unknown-record = Not known
 log-choose-product = Choose the product
 log-as = The record says that { $who } did it.
+log-new-day = It is a new day. Who are you?
+log-still = I am still { $who }
+log-other-person = Someone else
 log-correct = Correct this record
 
 ## By hand, and corrections
@@ -532,6 +535,11 @@ log-print = Print this log
 log-paper-title = Log of { $month }
 log-paper-part = Part of the log only:
 log-paper-table = Fills of the month
+log-paper-corrected = Corrected { $when } by { $who }: { $why }
+log-paper-struck = Struck { $when } by { $who }: { $why }
+log-paper-unstruck = Counted again { $when } by { $who }: { $why }
+log-paper-nobody = nobody named
+log-paper-no-why = no reason given
 log-paper-totals = Totals by product
 log-assumed-in = { $n ->
     [one] { $n } fill in the totals was not measured and is counted as planned.

@@ -394,7 +394,7 @@ practice-marked = It is marked. Copy it with your keyboard.
 ## A session that a link brings
 
 practice-offer = A session for you
-practice-offer-hint = This link brings a session. Your own site stays as it is.
+practice-offer-hint = This link brings a session. Begin it or leave it first: then the rest of Practice is here again. Your own site stays as it is.
 practice-offer-same = You have begun this session. You can go on with it.
 practice-offer-other = You have another session under way. If you begin this one, the other goes.
 practice-offer-go-on = Go on where you were
@@ -489,6 +489,16 @@ class-kept = The results are kept on this device.
 class-not-kept = The results are not kept.
 class-save = Save all codes as a file
 class-erase = Take all results off this device
+class-remove-codes = All results of { $who } go off this device. What others did stays.
+class-remove-off = Take them off
+class-erase-warning = { $n ->
+    [one] One result goes off this device. What you wrote into the log stays there, and so do files that you saved.
+   *[other] { $n } results go off this device. What you wrote into the log stays there, and so do files that you saved.
+ }
+class-erase-do = Take all off
+class-erase-leave = Leave them here
+class-gone = They are off this device. You can put them back until you leave this part.
+class-put-back = Put them back
 
 ## The first fill, step by step
 
@@ -505,6 +515,9 @@ first-fill-at = First fill, step { $n } of { $of }
 first-fill-told = { $at }: { $title }. { $standing }
 first-fill-is-done = Done
 first-fill-not-done = To do
+first-fill-is-warned = Done, with a warning
+first-fill-warned = Done, with a warning: { $warning }
+first-fill-stopped = Not done yet. Fill warns you: { $warning }
 first-fill-escape = To come back here, press the line at the top or the Escape key.
 first-fill-to = Take me to “{ $control }”
 first-fill-next = Next step

@@ -25,6 +25,7 @@ units-metric = Métricas
 units-imperial = Imperiales
 sheet-line = Impreso el { $date } con Brimline { $version }
 site-name = Nombre del sitio
+record-loading = Se está cargando el botón que registra este llenado.
 view-loading = Esta parte de la página se está cargando.
 view-failed = Esta parte de la página no se pudo cargar. Conéctese a la red y ábrala otra vez.
 privacy = Nada de lo que usted escribe sale de este aparato. La página funciona sin red.

@@ -207,6 +207,9 @@ log-end-of-shift = Fin del turno
 log-unknown-record = No se sabe
 log-choose-product = Elija el producto
 log-as = El registro dice que lo hizo { $who }.
+log-new-day = Es un nuevo día. ¿Quién es usted?
+log-still = Sigo siendo { $who }
+log-other-person = Otra persona
 log-correct = Corregir este registro
 
 ## By hand, and corrections
@@ -532,6 +535,11 @@ log-print = Imprimir esta bitácora
 log-paper-title = Bitácora de { $month }
 log-paper-part = Solo una parte de la bitácora:
 log-paper-table = Llenados del mes
+log-paper-corrected = Corregido { $when } por { $who }: { $why }
+log-paper-struck = Tachado { $when } por { $who }: { $why }
+log-paper-unstruck = Contado de nuevo { $when } por { $who }: { $why }
+log-paper-nobody = nadie nombrado
+log-paper-no-why = sin motivo dado
 log-paper-totals = Totales por producto
 log-assumed-in = { $n ->
     [one] { $n } llenado de los totales no se midió y se cuenta como se planeó.

@@ -394,7 +394,7 @@ practice-marked = Está marcado. Cópielo con su teclado.
 ## A session that a link brings
 
 practice-offer = Una sesión para usted
-practice-offer-hint = Este enlace trae una sesión. Su propio sitio queda como está.
+practice-offer-hint = Este enlace trae una sesión. Primero empiécela o déjela: después vuelve a estar aquí el resto de Práctica. Su propio sitio queda como está.
 practice-offer-same = Usted ya empezó esta sesión. Puede seguir con ella.
 practice-offer-other = Usted tiene otra sesión en curso. Si empieza esta, la otra se pierde.
 practice-offer-go-on = Seguir donde estaba
@@ -489,6 +489,16 @@ class-kept = Los resultados se guardan en este aparato.
 class-not-kept = Los resultados no se guardan.
 class-save = Guardar todos los códigos como archivo
 class-erase = Quitar todos los resultados de este aparato
+class-remove-codes = Todos los resultados de { $who } se quitan de este dispositivo. Lo que hicieron otros se queda.
+class-remove-off = Quitarlos
+class-erase-warning = { $n ->
+    [one] Se quita un resultado de este dispositivo. Lo que usted escribió en el registro se queda allí, y también los archivos que guardó.
+   *[other] Se quitan { $n } resultados de este dispositivo. Lo que usted escribió en el registro se queda allí, y también los archivos que guardó.
+ }
+class-erase-do = Quitar todos
+class-erase-leave = Dejarlos aquí
+class-gone = Ya no están en este dispositivo. Puede recuperarlos hasta que salga de esta parte.
+class-put-back = Recuperarlos
 
 ## The first fill, step by step
 
@@ -505,6 +515,9 @@ first-fill-at = Primer llenado, paso { $n } de { $of }
 first-fill-told = { $at }: { $title }. { $standing }
 first-fill-is-done = Hecho
 first-fill-not-done = Por hacer
+first-fill-is-warned = Hecho, con una advertencia
+first-fill-warned = Hecho, con una advertencia: { $warning }
+first-fill-stopped = Aún no está hecho. Llenado le advierte: { $warning }
 first-fill-escape = Para volver aquí, pulse la línea de arriba o la tecla Escape.
 first-fill-to = Llevarme a “{ $control }”
 first-fill-next = Paso siguiente

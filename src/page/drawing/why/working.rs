@@ -59,7 +59,7 @@ pub fn doses(shared: &Shared) -> Html {
             <path class="pointer" d="M10 48H270M10 96H270" />
             { for dots.map(|(x, y)| dot(x, y, 5, "dot")) }
             { dot(178, 18, 7, "dot far") }
-            { word(shared, [96, 24, 146], "why-log-far") }
+            { word(shared, [82, 24, 144], "why-log-far") }
         </>
     }
 }

@@ -34,8 +34,10 @@ pub fn Ended(props: &GuideProps) -> Html {
     html! {
         <section class="guide" aria-labelledby="first-fill-title" data-guide="ended">
             <div class="guide-step">
-                <p class="guide-title" id="first-fill-title">{ shared.say("first-fill-ended") }</p>
-                <div id={STEP} tabindex="-1"><p>{ &said }</p></div>
+                <div id={STEP} tabindex="-1">
+                    <p class="guide-title" id="first-fill-title">{ shared.say("first-fill-ended") }</p>
+                    <p>{ &said }</p>
+                </div>
                 if !skipped.is_empty() { <div class="buttons">{ for skipped.iter().map(again) }</div> }
                 <p class="hint">{ shared.say("first-fill-ended-governs") }</p>
                 <div class="buttons">{ press(shared, "first-fill-put-away", close) }</div>

@@ -98,10 +98,19 @@ fn Running(props: &GuideProps) -> Html {
     };
     let at = At { shared, guide: &guide, seen };
     let (step, standing) = (guide.at, at.standing());
-    let done = standing == Standing::Done;
+    let done = standing.is_done();
+    let class = match standing {
+        Standing::Done => "said",
+        _ if at.seen.warned(step).next().is_some() => "unknown",
+        _ => "hint",
+    };
     let title = shared.say(&format!("first-fill-{}", step.code()));
     let told = told(&at);
-    let state = shared.say(if done { "first-fill-is-done" } else { "first-fill-not-done" });
+    let state = shared.say(match standing {
+        Standing::Done => "first-fill-is-done",
+        Standing::Warned => "first-fill-is-warned",
+        _ => "first-fill-not-done",
+    });
     let place = shared.tell(
         "first-fill-at",
         &[("n", number(shared, step.place() + 1)), ("of", number(shared, Step::ALL.len()))],
@@ -122,10 +131,10 @@ fn Running(props: &GuideProps) -> Html {
                 <span>{ place }</span>{ " " }<span>{ state }</span>
             </a>
             <div class="guide-step">
-                <p class="guide-title" id="first-fill-title">{ title }</p>
                 <div id={STEP} tabindex="-1">
+                    <p class="guide-title" id="first-fill-title">{ title }</p>
                     { asked(&at) }
-                    <p class={if done { "said" } else { "hint" }}>{ told }</p>
+                    <p class={class}>{ told }</p>
                 </div>
                 <div class="buttons">
                     { for lead::controls(step, shared.locked).iter().enumerate().map(|(n, control)| to(shared, step, n, *control)) }

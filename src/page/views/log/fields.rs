@@ -139,6 +139,13 @@ pub fn press(shared: &Shared, name: &'static str, does: impl Fn() + 'static) -> 
     html! { <button type="button" {name} {onclick}>{ shared.say(name) }</button> }
 }
 
+/// Buttons that a press reaches whatever is half typed: a field that is left could tell a mistake, and they would have
+/// moved from under the finger before it is lifted.
+pub fn steady(buttons: Html) -> Html {
+    let onmousedown = |event: MouseEvent| event.prevent_default();
+    html! { <div class="buttons" {onmousedown}>{ buttons }</div> }
+}
+
 /// A day or a time, which the browser lets people pick.
 ///
 /// * `kind`: `date` or `time`.

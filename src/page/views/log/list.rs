@@ -184,13 +184,18 @@ fn drawn(
         () if one.is_corrected() => Some("log-corrected"),
         () => None,
     };
+    // A phone has no column for it.
+    let measured = match told::measured(shared, fill) {
+        told if told.is_empty() => Html::default(),
+        told => html! { <span class="on-phone">{ told }</span> },
+    };
     html! {
         <tr key={id.clone()} class={classes!(fill.struck.then_some("struck"), is_open.then_some("chosen"))} aria-rowindex={(at + 2).to_string()} data-fill={one.id.to_string()}>
             <th scope="row">
                 <button type="button" class="link" {id} aria-expanded={is_open.to_string()} {onclick} {onkeydown}>{ told::moment(&one.said) }</button>
                 { for state.map(|key| html! { <span class="state">{ shared.say(key) }</span> }) }
             </th>
-            { cells(one) }
+            { cells(one, measured) }
         </tr>
     }
 }

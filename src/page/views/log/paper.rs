@@ -4,12 +4,13 @@ use super::{COLUMNS, Seen, cells, told};
 use crate::answer::Value;
 use crate::form::log::Sought;
 use crate::page::components::print_part;
-use crate::page::log::Held;
+use crate::page::log::history;
 use crate::page::shared::Shared;
 use crate::page::views::site::sheet;
 use crate::site::log::questions::{By, Use, usage};
-use crate::site::log::{Current, Deviation, Task};
-use crate::units::{Kind, Volume};
+use crate::site::log::{Current, Deviation, Id, Kind, Part, Record, State, Task};
+use crate::trade::calendar::Date;
+use crate::units::{Kind as Shown, Volume};
 use crate::words::Argument;
 use yew::prelude::*;
 
@@ -23,14 +24,39 @@ pub fn month(seen: &Seen) -> Html {
         <details class="more" id="log-paper">
             <summary>{ shared.say("log-paper") }</summary>
             <div class="buttons">{ print_part(shared, "log-print", "log") }</div>
-            <div data-part="log">{ paper(shared, sought, &seen.held) }</div>
+            <div data-part="log"><Paper seen={seen.clone()} /></div>
         </details>
     }
 }
 
-fn paper(shared: &Shared, sought: &Sought, held: &Held) -> Html {
+/// What the sheet draws from.
+#[derive(Properties, PartialEq)]
+struct PaperProps {
+    seen: Seen,
+}
+
+/// The sheet; who corrected what and why is read from the records of the fills that it shows.
+#[component]
+fn Paper(props: &PaperProps) -> Html {
+    let (shared, sought, held) = (&props.seen.shared, &props.seen.draft.sought, &props.seen.held);
     let (fills, heads) = (&held.view.fills, &held.heads);
     let filter = sought.filter();
+    let corrections = use_state(Vec::<Record>::new);
+    {
+        let corrections = corrections.clone();
+        let of = fills.iter().filter(|one| one.is_corrected() && filter.fits(one));
+        let of: Vec<(Id, Vec<Id>)> = of.map(|one| (one.id.clone(), one.corrections.clone())).collect();
+        use_effect_with(of, move |of| {
+            let of = of.clone();
+            yew::platform::spawn_local(async move {
+                let mut found = Vec::new();
+                for (id, _) in of {
+                    found.extend(history(&id).await.into_iter().filter(tells));
+                }
+                corrections.set(found);
+            });
+        });
+    }
     let counted: Vec<&Current> = filter.of(fills).collect();
     let shown: Vec<&Current> = fills.iter().filter(|one| filter.fits(one)).collect();
     let month = ("month", Argument::text(&*sought.month));
@@ -55,7 +81,7 @@ fn paper(shared: &Shared, sought: &Sought, held: &Held) -> Html {
             <h2>{ shared.tell("log-paper-title", std::slice::from_ref(&month)) }</h2>
             if is_part { <p>{ shared.say("log-paper-part") }{ " " }{ only.join("; ") }</p> }
             { totals(shared, &counted) }
-            { crate::page::views::table(shared, "log-paper-table", &columns(), shown.iter().map(|one| row(shared, one)).collect()) }
+            { crate::page::views::table(shared, "log-paper-table", &columns(), shown.iter().map(|one| row(shared, one, &corrections)).collect()) }
             <h3>{ shared.say("log-heads") }</h3>
             <ul class="plain">{ for heads.iter().map(|end| html! { <li>{ format!("{}/{} {}", end.device, end.number, end.own) }</li> }) }</ul>
         </>
@@ -74,7 +100,7 @@ fn totals(shared: &Shared, fills: &[&Current]) -> Html {
         "log-column-compared",
         "log-column-share",
     ];
-    let show = |volume| shared.show(Value::new(volume, Kind::Fill));
+    let show = |volume| shared.show(Value::new(volume, Shown::Fill));
     let row = |one: &Use| {
         html! {
             <tr>
@@ -98,15 +124,56 @@ fn totals(shared: &Shared, fills: &[&Current]) -> Html {
     }
 }
 
-fn row(shared: &Shared, one: &Current) -> Html {
+/// Whether a correction says more than what is ticked off.
+fn tells(record: &Record) -> bool {
+    record.kind == Kind::Correction && record.changes.keys().any(|field| field != "checklist")
+}
+
+fn row(shared: &Shared, one: &Current, corrections: &[Record]) -> Html {
     let fill = &one.fill;
+    let own = corrections.iter().filter(|record| one.corrections.contains(&record.id()));
     html! {
-        <tr class={fill.struck.then_some("struck")}>
-            <th scope="row">{ told::moment(&one.said) }if fill.struck { { " " }{ shared.say("log-struck") } }</th>
-            { cells(one) }
-            <td>{ otherwise(shared, one) }</td>
+        <tr class={fill.struck.then_some("struck")} data-fill={one.id.to_string()}>
+            <th scope="row">
+                { days_whole(&told::moment(&one.said)) }
+                if fill.struck { { shared.say("log-struck") } }
+            </th>
+            { cells(one, Html::default()) }
+            <td>{ otherwise(shared, one) }{ for own.map(|record| html! { <p class="corrected">{ days_whole(&corrected(shared, record)) }</p> }) }</td>
         </tr>
     }
+}
+
+/// A text whose days break nowhere; between words it may.
+fn days_whole(text: &str) -> Html {
+    let is_day = |word: &str| word.get(..10).is_some_and(|day| Date::read(day).is_some());
+    let word = |word: &str| {
+        let class = is_day(word).then_some("whole");
+        html! { <><span {class}>{ word.to_owned() }</span>{ " " }</> }
+    };
+    text.split(' ').map(word).collect()
+}
+
+/// Who corrected it, when and why.
+fn corrected(shared: &Shared, record: &Record) -> String {
+    let struck = record.changes.get("struck").map(|struck| struck.as_bool() == Some(true));
+    let key = match struck {
+        Some(true) => "log-paper-struck",
+        Some(false) => "log-paper-unstruck",
+        None => "log-paper-corrected",
+    };
+    let said = |part: Part, none: &str| match record.words.state(part, &record.seals) {
+        State::Whole => record.words.get(part).text.clone(),
+        State::None => shared.say(none),
+        State::Blanked => shared.say("log-blanked"),
+        State::Altered => shared.say("log-altered-text"),
+    };
+    let told = [
+        ("when", told::moment(&record.when)),
+        ("who", said(Part::By, "log-paper-nobody")),
+        ("why", said(Part::Why, "log-paper-no-why")),
+    ];
+    shared.tell(key, &told.map(|(name, text)| (name, Argument::text(text))))
 }
 
 /// The columns of a fill on paper: those of the screen, and what was done otherwise.

@@ -1,9 +1,9 @@
 //! Below Fill's answer: the fill written down by one tap, and what a person may add to it.
 
-use super::fields::{lack, press, text_at};
+use super::fields::{lack, press};
 use super::form::{self, Form};
 use super::shift::{left_line, way};
-use super::{Props, day, now, told, waiting};
+use super::{Props, day, initials, now, told, waiting};
 use crate::answer::{Remark, Value};
 use crate::form::fill::Fill as Asked;
 use crate::form::log::{
@@ -135,7 +135,7 @@ pub fn Recording(props: &Props) -> Html {
     };
     let told_before = warned.as_ref().filter(|(of, _)| *of == planned).map(|(_, far)| far.clone());
     let form = Form { shared, entered: &draft.fill, lacks: &lacks, of: |draft| &mut draft.fill };
-    let by = text_at(shared, "log-who", &draft.by, false, None, |draft| &mut draft.by);
+    let by = initials::field(shared, &draft);
     html! {
         <section class="recording" aria-labelledby="recording">
             <h2 id="recording" class="unseen">{ shared.say("log-recording") }</h2>
@@ -147,9 +147,7 @@ pub fn Recording(props: &Props) -> Html {
             <p id="log-said" class={state} role="status" tabindex="-1">{ heard }</p>
             { correct_it(shared, &held) }
             { waiting::waiting(shared, &held) }
-            if !draft.by.trim().is_empty() {
-                <p class="hint">{ shared.tell("log-as", &[("who", Argument::text(draft.by.trim()))]) }</p>
-            }
+            { initials::next(shared, &draft) }
             { for far.or(told_before).map(|far| warnings(shared, &[far])) }
             // A tabindex of -1 on the fold itself would take its summary out of the tab order: the summary hangs below it.
             <details class="more">

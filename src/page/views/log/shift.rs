@@ -1,7 +1,6 @@
 //! The end of the shift: five tasks for each machine that was filled, and what the last shift left undone.
 
-use super::fields::text_at;
-use super::{Seen, now, told};
+use super::{Seen, initials, now, told};
 use crate::form::log::{Part as Tab, Shift, end_of_shift, late, left_undone};
 use crate::page::keep::log_draft::change;
 use crate::page::log;
@@ -40,7 +39,7 @@ pub fn shift(seen: &Seen) -> Html {
 
 /// Whose initials go with what is written down now.
 pub fn who(seen: &Seen) -> Html {
-    text_at(&seen.shared, "log-who", &seen.draft.by, false, None, |draft| &mut draft.by)
+    initials::initials(&seen.shared, &seen.draft)
 }
 
 /// What the last shift of each machine left undone, and the way to tick it off.

@@ -10,6 +10,21 @@ use crate::words::Argument;
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
 
+/// Leads back to the answer, to be given once more: to what was typed or chosen, and not away from what is told below it.
+pub fn retry(run: &Run, exercise: &Exercise) {
+    let of_choice = |one: u32| format!("practice-choice-{one}");
+    match &exercise.key {
+        Key::Amount(_) => focus::in_place("practice-answer".to_owned()),
+        Key::Choice { .. } | Key::Several { .. } => {
+            focus::in_place(of_choice(run.reply.chosen.first().copied().unwrap_or_default()));
+        }
+        Key::Order { .. } => {
+            let first = run.reply.choices(exercise).first().copied().unwrap_or_default();
+            focus::in_place(format!("practice-order-{first}-up"));
+        }
+    }
+}
+
 /// The controls, by what is asked for. What is over can be changed no more.
 pub fn answer(shared: &Shared, run: &Run, exercise: &Exercise) -> Html {
     match &exercise.key {

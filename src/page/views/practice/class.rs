@@ -2,6 +2,7 @@
 
 use super::{Props, about, count, hand_out, learned, press, tables};
 use crate::page::components::{Chosen, OpenFile, Told, Typing};
+use crate::page::focus;
 use crate::page::keep::download;
 use crate::page::keep::practice::change;
 use crate::page::shared::Shared;
@@ -9,6 +10,9 @@ use crate::page::views::log::fields::tick;
 use crate::practice::{Made, Refused, Register, Session};
 use std::rc::Rc;
 use yew::prelude::*;
+
+/// The results before some were taken off the device, and whether they were kept.
+pub type Gone = (Rc<Register>, bool);
 
 /// What came of the codes that were taken last.
 type Taken = (usize, Vec<Refused>);
@@ -22,7 +26,20 @@ pub fn ClassPart(props: &Props) -> Html {
     let made = use_memo(desk.given.clone(), |given| {
         given.iter().map(|one| (one.clone(), one.exercises())).collect::<Vec<Made>>()
     });
-    let learned = html! { <learned::Learned shared={shared.clone()} register={register.clone()} made={made.clone()} /> };
+    let gone = use_state(|| None::<Gone>);
+    let ongone = {
+        let gone = gone.clone();
+        use_callback((), move |before, ()| {
+            gone.set(Some(before));
+            focus::soon("class-gone".to_owned());
+        })
+    };
+    let learned = html! {
+        <>
+            <learned::Learned shared={shared.clone()} register={register.clone()} made={made.clone()} ongone={ongone.clone()} />
+            { put_back(shared, &gone) }
+        </>
+    };
     let Some(session) = desk.looked_at() else {
         return html! { <><p>{ shared.say("class-no-session") }</p>{ learned }</> };
     };
@@ -40,7 +57,7 @@ pub fn ClassPart(props: &Props) -> Html {
     html! {
         <>
             <section aria-labelledby="class-heading">
-                <h2 id="class-heading">{ shared.say("class-heading") }</h2>
+                <h2 id="class-heading" tabindex="-1">{ shared.say("class-heading") }</h2>
                 <Typing id="class-codes" label={shared.say("class-codes")} hint={shared.say("class-codes-hint")} mistake={None::<String>} tall=true
                     value={held.typed.to_string()} {oninput} />
                 <div class="buttons">{ press(shared, "class-take", from_field) }</div>
@@ -49,7 +66,7 @@ pub fn ClassPart(props: &Props) -> Html {
             </section>
             { summary(props, session, &made) }
             { learned }
-            { keeping(shared, register, held.is_kept) }
+            <Keeping shared={shared.clone()} register={register.clone()} is_kept={held.is_kept} {ongone} />
         </>
     }
 }
@@ -101,27 +118,86 @@ fn summary(props: &Props, session: &Session, made: &[Made]) -> Html {
     }
 }
 
+/// What was taken off the device last, and the way to put it back, until somebody looks elsewhere.
+fn put_back(shared: &Shared, gone: &UseStateHandle<Option<Gone>>) -> Html {
+    let Some((before, was_kept)) = (**gone).clone() else { return Html::default() };
+    let back = {
+        let gone = gone.clone();
+        move || {
+            change(|held| {
+                let codes = &mut Rc::make_mut(&mut held.register).codes;
+                // What was taken since stays, too.
+                codes.extend(
+                    before.codes.iter().filter(|one| !codes.contains(one)).cloned().collect::<Vec<_>>(),
+                );
+                held.is_kept |= was_kept;
+            });
+            gone.set(None);
+            focus::soon("class-heading".to_owned());
+        }
+    };
+    html! {
+        <div class="remark news" id="class-gone" tabindex="-1" role="status" data-remark="class-gone">
+            <p>{ shared.say("class-gone") }</p>
+            <div class="buttons">{ press(shared, "class-put-back", back) }</div>
+        </div>
+    }
+}
+
+/// What the part needs that keeps the results.
+#[derive(Properties, PartialEq)]
+struct KeepingProps {
+    shared: Shared,
+    register: Rc<Register>,
+    is_kept: bool,
+    ongone: Callback<Gone>,
+}
+
 /// Whether the results stay on this device, and how they are taken off it.
-fn keeping(shared: &Shared, register: &Register, is_kept: bool) -> Html {
+#[component]
+fn Keeping(props: &KeepingProps) -> Html {
+    let KeepingProps { shared, register, is_kept, ongone } = props;
+    let (is_kept, asks) = (*is_kept, use_state(|| false));
     let save = {
         let codes = register.codes.join("\n");
         move || download::offer("brimline-class.txt", "text/plain", &format!("{codes}\n"))
     };
     let keep = |on: bool| change(|held| held.is_kept = on);
-    let erase = || {
-        change(|held| {
-            Rc::make_mut(&mut held.register).codes.clear();
-            held.is_kept = false;
-        });
+    let ask = |wanted: bool| {
+        let asks = asks.clone();
+        move || asks.set(wanted)
     };
+    let erase = {
+        let (asks, ongone) = (asks.clone(), ongone.clone());
+        move || {
+            asks.set(false);
+            let mut before = None;
+            change(|held| {
+                before = Some((held.register.clone(), held.is_kept));
+                Rc::make_mut(&mut held.register).codes.clear();
+                held.is_kept = false;
+            });
+            if let Some(before) = before {
+                ongone.emit(before);
+            }
+        }
+    };
+    let n = [("n", count(shared, register.codes.len()))];
+    let any = !register.codes.is_empty();
     html! {
         <section aria-labelledby="class-keeping">
             <h2 id="class-keeping">{ shared.say("class-keeping") }</h2>
             <p>{ shared.say("class-keeping-hint") }</p>
             { tick("class-keep".to_owned(), shared.say("class-keep"), is_kept, keep) }
             <p role="status">{ shared.say(if is_kept { "class-kept" } else { "class-not-kept" }) }</p>
-            if !register.codes.is_empty() {
-                <div class="buttons">{ press(shared, "class-save", save) }{ press(shared, "class-erase", erase) }</div>
+            if any {
+                <div class="buttons">{ press(shared, "class-save", save) }{ press(shared, "class-erase", ask(true)) }</div>
+            }
+            if any && *asks {
+                <div class="remark" role="alert" data-remark="class-erase">
+                    <p>{ shared.tell("class-erase-warning", &n) }</p>
+                    <div class="buttons">{ press(shared, "class-erase-do", erase) }{ press(shared, "class-erase-leave", ask(false)) }</div>
+                </div>
             }
         </section>
     }

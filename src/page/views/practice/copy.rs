@@ -40,7 +40,9 @@ pub fn Copy(props: &CopyProps) -> Html {
     html! {
         <div class="field">
             <label for={*name}>{ shared.say(name) }</label>
-            <textarea ref={field} class="key" id={*name} name={*name} rows="4" readonly=true value={text.clone()} />
+            <textarea ref={field} class="key copied" id={*name} name={*name} rows="4" readonly=true value={text.clone()} />
+            // Paper cannot scroll: there it stands whole.
+            <p class="key on-paper">{ text }</p>
             <div class="buttons">
                 <button type="button" name={format!("{name}-copy")} {onclick}>{ shared.say("practice-copy") }</button>
                 <span role="status">{ for told.map(|key| shared.say(key)) }</span>

@@ -1,5 +1,6 @@
 //! Who has shown what until when: by the codes that were taken and by the log, and everybody's way out of both.
 
+use super::class::Gone;
 use super::{count, press};
 use crate::limits;
 use crate::page::components::Typing;
@@ -24,6 +25,8 @@ pub struct LearnedProps {
     pub register: Rc<Register>,
     /// The sessions that were handed out, and their exercises.
     pub made: Rc<Vec<Made>>,
+    /// Is given what was, when somebody was taken off the device alone.
+    pub ongone: Callback<Gone>,
 }
 
 impl PartialEq for LearnedProps {
@@ -38,7 +41,7 @@ impl PartialEq for LearnedProps {
 /// The list of people.
 #[component]
 pub fn Learned(props: &LearnedProps) -> Html {
-    let LearnedProps { shared, register, made } = props;
+    let LearnedProps { shared, register, made, ongone } = props;
     let held = use_log();
     let written: Vec<&Attended> = held.view.lessons.iter().filter(|one| !one.who.is_empty()).collect();
     let is_written = |who: &str, lesson: &Lesson| {
@@ -89,7 +92,7 @@ pub fn Learned(props: &LearnedProps) -> Html {
                 let shown: Vec<Shown> = all.iter().filter(|one| same(&one.initials, &who)).cloned().collect();
                 let of = written.iter().filter(|one| same(&one.who, &who));
                 let written: Vec<Id> = of.map(|one| one.id.clone()).collect();
-                html! { <Person shared={shared.clone()} {n} {who} {shown} {written} /> }
+                html! { <Person key={&*who} shared={shared.clone()} {n} who={who.clone()} {shown} {written} ongone={ongone.clone()} /> }
             }) }
         </>
     }
@@ -120,11 +123,12 @@ struct PersonProps {
     who: String,
     shown: Vec<Shown>,
     written: Vec<Id>,
+    ongone: Callback<Gone>,
 }
 
 #[component]
 fn Person(props: &PersonProps) -> Html {
-    let PersonProps { shared, n, who, shown, written } = props;
+    let PersonProps { shared, n, who, shown, written, ongone } = props;
     let asks = use_state(|| false);
     let columns = ["class-column-topic", "class-column-level", "class-column-date", "class-column-until"];
     let row = |one: &Shown| {
@@ -140,11 +144,19 @@ fn Person(props: &PersonProps) -> Html {
     let rows: Vec<Html> = shown.iter().map(row).collect();
     let named = [("who", Argument::text(&**who)), ("n", count(shared, written.len()))];
     let remove = {
-        let (own, who) = (written.clone(), who.clone());
+        let (own, who, ongone) = (written.clone(), who.clone(), ongone.clone());
         move || {
-            change(|held| Rc::make_mut(&mut held.register).remove(&who));
+            let mut before = None;
+            change(|held| {
+                before = Some((held.register.clone(), held.is_kept));
+                Rc::make_mut(&mut held.register).remove(&who);
+            });
             for id in &own {
                 log::erase(id.clone(), vec![Part::Who], Words::default());
+            }
+            // What is erased from the log is gone for good.
+            if let Some(before) = before.filter(|_| own.is_empty()) {
+                ongone.emit(before);
             }
         }
     };
@@ -153,9 +165,13 @@ fn Person(props: &PersonProps) -> Html {
         move || asks.set(wanted)
     };
     let onclick = {
-        // What is in the log is erased for good: that is asked first.
-        let (asks, remove, is_logged) = (asks.clone(), remove.clone(), !written.is_empty());
-        move |_: MouseEvent| if is_logged { asks.set(true) } else { remove() }
+        let asks = asks.clone();
+        move |_: MouseEvent| asks.set(true)
+    };
+    let (warning, does) = if written.is_empty() {
+        ("class-remove-codes", "class-remove-off")
+    } else {
+        ("class-remove-warning", "class-remove-do")
     };
     html! {
         <section data-person={who.clone()} aria-label={who.clone()}>
@@ -169,8 +185,8 @@ fn Person(props: &PersonProps) -> Html {
             </div>
             if *asks {
                 <div class="remark" role="alert" data-remark="class-remove">
-                    <p>{ shared.tell("class-remove-warning", &named) }</p>
-                    <div class="buttons">{ press(shared, "class-remove-do", remove) }{ press(shared, "class-remove-leave", ask(false)) }</div>
+                    <p>{ shared.tell(warning, &named) }</p>
+                    <div class="buttons">{ press(shared, does, remove) }{ press(shared, "class-remove-leave", ask(false)) }</div>
                 </div>
             }
         </section>

@@ -28,9 +28,11 @@ pub fn task(shared: &Shared, run: &Run, exercise: &Exercise, of: usize) -> Html 
             }
             at_desk(|desk| {
                 desk.run.check(&exercise, marks);
-                // What is over can be typed into no more: the focus goes to what is told.
+                // What is over can be typed into no more: the focus goes to what is told, with the way on behind it.
                 if desk.run.is_closed() {
                     focus::soon("practice-verdict".to_owned());
+                } else {
+                    answer::retry(&desk.run, &exercise);
                 }
             });
         }
@@ -53,6 +55,9 @@ pub fn task(shared: &Shared, run: &Run, exercise: &Exercise, of: usize) -> Html 
             <p id="practice-ask"><strong>{ for last.map(|said| shared.words.said(said)) }</strong></p>
             <form {onsubmit}>
                 { answer::answer(shared, run, exercise) }
+                <div id="practice-verdict" class="verdict" role="status" tabindex="-1" data-verdict={verdict.as_ref().map(code)}>
+                    { for verdict.as_ref().map(|verdict| told(shared, run, exercise, verdict)) }
+                </div>
                 <div class="buttons">
                     if closed {
                         <button type="submit" name="practice-next">{ shared.say(if at == of { "practice-end" } else { "practice-next" }) }</button>
@@ -62,9 +67,6 @@ pub fn task(shared: &Shared, run: &Run, exercise: &Exercise, of: usize) -> Html 
                     }
                 </div>
             </form>
-            <div id="practice-verdict" class="verdict" role="status" tabindex="-1" data-verdict={verdict.as_ref().map(code)}>
-                { for verdict.as_ref().map(|verdict| told(shared, run, exercise, verdict)) }
-            </div>
             if closed { { solution(shared, exercise) } }
             <p class="hint">{ shared.tell("practice-from", &[("site", Argument::text(run.session.stock.name.trim()))]) }{ " " }{ shared.say("practice-governs") }</p>
             <details class="more">

@@ -1,6 +1,7 @@
 //! The forms on Log: a fill by hand, and the correction of one.
 
-use super::super::fields::press;
+use super::super::fields::{press, steady};
+use super::super::initials::still;
 use super::super::list::row_of;
 use super::super::shift::who;
 use super::super::{Seen, now, told};
@@ -12,6 +13,8 @@ use crate::page::log;
 use crate::page::shared::Shared;
 use crate::site::Entry;
 use crate::site::log::{Current, Fill, Id, Part, Words, changed};
+use wasm_bindgen::JsCast;
+use web_sys::HtmlElement;
 use yew::prelude::*;
 
 /// The way to a record by hand, or the form that is open.
@@ -85,11 +88,14 @@ fn by_hand(seen: &Seen) -> Html {
             <>
                 <p class="hint">{ shared.say("log-hand-hint") }</p>
                 { form.whole(&base) }
+                { for draft.offered().filter(|_| draft.hand.who.trim().is_empty()).map(|who| still(shared, who)) }
                 { doubt }
-                <div class="buttons">
-                    { press(shared, "log-hand-record", record) }
-                    { press(shared, "log-leave-form", leave) }
-                </div>
+                { steady(html! {
+                    <>
+                        { press(shared, "log-hand-record", record) }
+                        { press(shared, "log-leave-form", leave) }
+                    </>
+                }) }
             </>
         },
     )
@@ -149,11 +155,13 @@ fn correction(seen: &Seen, one: &Current) -> Html {
                 { who(seen) }
                 { form.line("log-why", &draft.correction.why, false, |entered| &mut entered.why) }
                 if unchanged { <p class="hint">{ shared.say("log-nothing-new") }</p> }
-                <div class="buttons">
-                    { press(shared, "log-correct-save", save) }
-                    { press(shared, if base.fill.struck { "log-unstrike" } else { "log-strike" }, strike) }
-                    { press(shared, "log-leave-form", close) }
-                </div>
+                { steady(html! {
+                    <>
+                        { press(shared, "log-correct-save", save) }
+                        { press(shared, if base.fill.struck { "log-unstrike" } else { "log-strike" }, strike) }
+                        { press(shared, "log-leave-form", close) }
+                    </>
+                }) }
                 <p class="hint">{ shared.say("log-strike-hint") }</p>
             </>
         },
@@ -184,10 +192,17 @@ pub fn open(shared: &Shared, one: &Current) {
     focus::soon("log-form".to_owned());
 }
 
+/// Leads to the first thing that is in the way. A field that has the focus is left first, so that it tells what is wrong
+/// with it.
 fn lead_to(lacks: &[Lack]) {
-    if let Some(first) = lacks.first() {
-        focus::on(first.at());
+    let Some(first) = lacks.first() else { return };
+    let typed_in =
+        gloo::utils::document().active_element().and_then(|one| one.dyn_into::<HtmlElement>().ok());
+    if let Some(field) = typed_in {
+        // What takes no focus has none to lose.
+        let _ = field.blur();
     }
+    focus::on(first.at());
 }
 
 fn shell(shared: &Shared, heading: &'static str, content: Html) -> Html {

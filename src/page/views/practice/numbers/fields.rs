@@ -13,26 +13,40 @@ use std::rc::Rc;
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
 
+/// What a setting lays is worked out of these.
+const BY_SETTING: [Input; 4] = [Input::Flow, Input::Speed, Input::Path, Input::Overlap];
+
 /// How full a press makes the tank, in percent.
 const LEVELS: [u32; 4] = [25, 50, 75, 100];
 
-/// What was typed; before anybody typed, the machine and the measure that Fill asks about.
+/// What was typed, in the reader's units; before anybody typed, the machine and the measure that Fill asks about.
 pub fn shown(shared: &Shared, typed: &Numbers) -> Rc<Numbers> {
     let ask = &shared.typed.ask;
-    Rc::new(if typed.is_untouched() {
+    let begins = typed.is_untouched();
+    let mut numbers = if begins {
         Numbers::begin(&shared.typed.site, &ask.machine, &ask.measure, shared.system())
     } else {
         typed.clone()
-    })
+    };
+    if begins || numbers.system != shared.system() {
+        numbers.put_into(shared.system(), &Input::ALL, shared.marks());
+    }
+    Rc::new(numbers)
 }
 
 /// Changes the numbers that are shown.
 fn change(shown: &Rc<Numbers>, with: impl FnOnce(&mut Numbers)) {
     at_desk(|desk| {
-        if desk.numbers.is_untouched() {
-            desk.numbers = (**shown).clone();
-        }
+        desk.numbers = (**shown).clone();
         with(&mut desk.numbers);
+    });
+}
+
+/// Takes numbers from a record, in the reader's units.
+fn take(shown: &Rc<Numbers>, shared: &Shared, inputs: &[Input], with: impl FnOnce(&mut Numbers)) {
+    change(shown, |numbers| {
+        with(numbers);
+        numbers.put_into(shared.system(), inputs, shared.marks());
     });
 }
 
@@ -69,7 +83,7 @@ pub fn film(shared: &Shared, numbers: &Rc<Numbers>, outcome: &Outcome) -> Html {
     };
     let inputs: &[Input] = match numbers.laid {
         Laid::Rate => &[Input::Rate],
-        Laid::Setting => &[Input::Flow, Input::Speed, Input::Path, Input::Overlap],
+        Laid::Setting => &BY_SETTING,
     };
     html! {
         <div class="fields">
@@ -198,9 +212,10 @@ fn machine(shared: &Shared, numbers: &Rc<Numbers>) -> Html {
     let options = std::iter::once(own(shared))
         .chain(in_use(&site.machines).map(|one| (one.id.clone(), one.name.clone())))
         .collect();
-    let (numbers, typed) = (numbers.clone(), shared.typed.clone());
+    let (numbers, own) = (numbers.clone(), shared.clone());
     select("numbers-machine", shared.say("numbers-machine"), options, &numbers.machine.clone(), move |id| {
-        change(&numbers, |numbers| match typed.site.machines.iter().find(|one| one.id == id) {
+        let machine = own.typed.site.machines.iter().find(|one| one.id == id);
+        take(&numbers, &own, &[Input::Tank], |numbers| match machine {
             Some(machine) => numbers.take_machine(machine),
             None => numbers.machine.clear(),
         });
@@ -211,9 +226,10 @@ fn measure(shared: &Shared, numbers: &Rc<Numbers>) -> Html {
     let offered = shared.typed.site.measures.iter().filter(|one| !one.retired() && one.dispenser.steps());
     let options =
         std::iter::once(own(shared)).chain(offered.map(|one| (one.id.clone(), one.name.clone()))).collect();
-    let (numbers, typed) = (numbers.clone(), shared.typed.clone());
+    let (numbers, own) = (numbers.clone(), shared.clone());
     select("numbers-measure", shared.say("numbers-measure"), options, &numbers.measure.clone(), move |id| {
-        change(&numbers, |numbers| match typed.site.measures.iter().find(|one| one.id == id) {
+        let measure = own.typed.site.measures.iter().find(|one| one.id == id);
+        take(&numbers, &own, &[Input::Step], |numbers| match measure {
             Some(measure) => numbers.take_measure(measure),
             None => numbers.measure.clear(),
         });
@@ -228,7 +244,7 @@ fn setting(shared: &Shared, numbers: &Rc<Numbers>) -> Html {
     let all = in_use(&shared.typed.site.machines)
         .flat_map(|one| (1..=one.settings.len()).map(move |number| told(one, number)));
     let options = std::iter::once(own(shared)).chain(all).collect();
-    let (numbers, typed) = (numbers.clone(), shared.typed.clone());
+    let (numbers, shared) = (numbers.clone(), shared.clone());
     select(
         "numbers-setting",
         shared.say("numbers-setting"),
@@ -236,9 +252,9 @@ fn setting(shared: &Shared, numbers: &Rc<Numbers>) -> Html {
         &numbers.setting.clone(),
         move |chosen| {
             let found = chosen.rsplit_once(' ').and_then(|(id, number)| {
-                Some((typed.site.machines.iter().find(|one| one.id == id)?, number.parse().ok()?))
+                Some((shared.typed.site.machines.iter().find(|one| one.id == id)?, number.parse().ok()?))
             });
-            change(&numbers, |numbers| match found {
+            take(&numbers, &shared, &BY_SETTING, |numbers| match found {
                 Some((machine, number)) => numbers.take_setting(machine, number),
                 None => numbers.setting.clear(),
             });
