@@ -17,6 +17,8 @@ const SLOWED = [[1, 16], [4, 50]];
 const OWN = 16;
 /** What is typed in which field: on each view the number on which most hangs. */
 const TYPED = [["fill", "machine-tank", "12.5"], ["flow", "machine-speed", "2.5"], ["shift", "area-1-size", "4321"]];
+/** kB by which the program's memory may grow meanwhile: one of the pages in which it is given out. */
+const MEMORY = 64;
 /** Keystrokes that are measured, of each field. */
 const STROKES = 60;
 /** How often the page is started, cold and warm. */
@@ -74,6 +76,27 @@ async function work(devtools) {
   return 1_000 * (of("ScriptDuration") + of("RecalcStyleDuration") + of("LayoutDuration"));
 }
 
+/** What the page holds once it rests: kB of the program's memory, which never shrinks, and nodes of the document. */
+async function held(page, devtools) {
+  await page.waitForTimeout(1_200);
+  await devtools.send("HeapProfiler.collectGarbage");
+  const { metrics } = await devtools.send("Performance.getMetrics");
+  const kilobytes = await page.evaluate(async () => {
+    // The module that runs already gives what it exports once more.
+    const program = await (await import("/brimline.js")).default();
+    return Object.values(program).find((one) => one instanceof WebAssembly.Memory).buffer.byteLength / 1024;
+  });
+  return { kilobytes, nodes: metrics.find(({ name }) => name === "Nodes").value };
+}
+
+/** How much more the page holds after as many keystrokes as were measured. */
+async function grown(page, devtools) {
+  const before = await held(page, devtools);
+  for (let count = 0; count < STROKES; count += 1) await page.keyboard.press(count % 2 ? "Backspace" : "7");
+  const after = await held(page, devtools);
+  return { kilobytes: after.kilobytes - before.kilobytes, nodes: after.nodes - before.nodes };
+}
+
 /** Runs in each new document: notes when, from its navigation on, the frame was painted that has the first answer. */
 function noteFirstAnswer() {
   const look = () => {
@@ -100,7 +123,7 @@ for (const [rate, budget] of SLOWED) {
     const before = await work(devtools);
     const all = await strokes(page, name, text);
     const own = ((await work(devtools)) - before) / all.length;
-    typed.push({ view, rate, budget, own, p95: at(all, 0.95) });
+    typed.push({ view, rate, budget, own, p95: at(all, 0.95), more: rate === 1 && (await grown(page, devtools)) });
     rows.push([`keystroke on ${view}`, `${rate} times`, ms(at(all, 0.5)), ms(at(all, 0.95)), budget, all.length]);
     await page.context().close();
   }
@@ -132,9 +155,11 @@ const widths = [34, 10, 9, 9, 20, 9];
 console.log(`${stage.browser.version()}, ${availableParallelism()} cores, the page from this machine's own server.`);
 console.log(rows.map((row) => row.map((cell, index) => (index ? String(cell).padStart(widths[index]) : String(cell).padEnd(widths[0]))).join("")).join("\n"));
 
-for (const { view, rate, budget, own, p95 } of typed) {
+for (const { view, rate, budget, own, p95, more } of typed) {
   figure(`keystroke to painted answer on ${view}, CPU slowed ${rate} times, 95th percentile`, `${budget} ms`, `${ms(p95)} ms`);
   if (rate !== 1) continue;
   figure(`the page’s own work for a keystroke on ${view}, mean`, `${OWN} ms`, `${ms(own)} ms`);
+  figure(`memory and nodes more after ${STROKES} keystrokes on ${view}`, `${MEMORY} kB, 0`, `${more.kilobytes} kB, ${more.nodes}`);
+  test(`keystrokes on ${view} pile nothing up`, () => assert.ok(more.kilobytes <= MEMORY && more.nodes <= 0, JSON.stringify(more)));
   test(`the page works no longer than ${OWN} ms for a keystroke on ${view}`, () => assert.ok(own <= OWN, `${ms(own)} ms`));
 }
