@@ -404,6 +404,7 @@ test("a person whose results are in no log is taken off the device only when ask
   await page.locator("[data-progress='1']").waitFor();
   assert.ok(session);
   await answer(page, right, true);
+  assert.deepEqual(await clashing(page), [], "a scale from 0 to 1,200 is whole");
   await press(page, "practice-next");
   await write(page, "practice-initials", "AB");
   const code = await field(page, "practice-code").inputValue();
