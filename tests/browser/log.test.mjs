@@ -648,10 +648,14 @@ test("a phone shows what was planned and what was measured", async () => {
   const [{ fill }] = made("d-77777777", 3).slice(-1);
   const told = plain(await cell.innerText());
   assert.ok(told.includes(fill.concentrate.text), told);
-  assert.ok(told.includes(`measured ${fill.measured.text}`), told);
+  assert.match(told, new RegExp(`Measured:\\s+${fill.measured.text}`));
+  const head = await page.locator(".log-table thead th").nth(2).innerText();
+  assert.match(head, /Planned\s+Measured/);
+  const product = await page.locator("tr[data-fill] td:nth-child(2)").evaluateAll((all) => all.filter((one) => one.scrollWidth > one.clientWidth + 1).length);
+  assert.equal(product, 0, "the product has its room");
   const cut = await page.locator("tr[data-fill] td:nth-child(3)").evaluateAll((all) => all.filter((one) => one.scrollWidth > one.clientWidth + 1 || one.scrollHeight > one.clientHeight + 1).length);
   assert.equal(cut, 0, "both are whole");
   assert.deepEqual([...(await overflowing(page)), ...(await tooSmallToRead(page))], []);
   await page.setViewportSize({ width: 1280, height: 740 });
-  assert.ok(!plain(await cell.innerText()).includes("measured"), "where it has a column it stands there alone");
+  assert.ok(!plain(await cell.innerText()).includes("Measured"), "where it has a column it stands there alone");
 });

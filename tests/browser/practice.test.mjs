@@ -364,8 +364,10 @@ test("an order and several choices, by keyboard", async () => {
 });
 
 test("each topic shows its picture when the task is over, and not before", async () => {
-  for (const level of ["first", "third"]) {
+  for (const [level, language] of [["first", "en"], ["third", "en"], ["third", "es"]]) {
     const page = await trainer({ width: 360, height: 740 });
+    await choose(page, "language", language);
+    await page.waitForFunction((language) => document.documentElement.lang === language, language);
     await press(page, "practice-topics-all");
     await choose(page, "practice-level", level);
     await write(page, "practice-count", "11");
@@ -387,7 +389,7 @@ test("each topic shows its picture when the task is over, and not before", async
       assert.ok(told.every((text) => text.length > 3), `${topic}: ${told}`);
       assert.ok((await picture.locator("figcaption").innerText()).length > 10, `${topic} has words beside its picture`);
       const faults = [...(await accessible(page)), ...(await unspoken(page)), ...(await overflowing(page)), ...(await clashing(page)), ...(await tooSmallToRead(page))];
-      assert.deepEqual(faults, [], `${level}: ${topic}`);
+      assert.deepEqual(faults, [], `${level}, ${language}: ${topic}`);
       await press(page, "practice-next");
     }
     await page.context().close();
@@ -404,6 +406,7 @@ test("a person whose results are in no log is taken off the device only when ask
   await page.locator("[data-progress='1']").waitFor();
   assert.ok(session);
   await answer(page, right, true);
+  assert.deepEqual(await clashing(page), [], "a scale from 0 to 1,200 is whole");
   await press(page, "practice-next");
   await write(page, "practice-initials", "AB");
   const code = await field(page, "practice-code").inputValue();

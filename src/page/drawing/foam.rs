@@ -69,7 +69,7 @@ fn machine(shared: &Shared, foams: Option<bool>, vacuum: bool) -> Html {
                 <circle class="vessel" cx="204" cy="112" r="28" />
                 <text x="204" y="118" text-anchor="middle">{ shared.say("practice-foam-motor") }</text>
             }
-            if foams.is_none() { <text x="80" y="88" text-anchor="middle" font-weight="700">{ "?" }</text> }
+            if foams.is_none() { <text x="80" y="134" text-anchor="middle" font-weight="700">{ "?" }</text> }
             <text x="80" y="178" text-anchor="middle">{ shared.say("practice-foam-tank") }</text>
         </svg>
     }

@@ -1,5 +1,6 @@
 //! One amount on two scales, one above the other on the same line.
 
+use super::LETTER;
 use crate::number;
 use crate::page::shared::Shared;
 use crate::practice::Scales;
@@ -8,7 +9,8 @@ use crate::words::Argument;
 use yew::prelude::*;
 
 const LEFT: f64 = 10.0;
-const WIDTH: f64 = 250.0;
+/// Half a number of six letters fits behind its end.
+const WIDTH: f64 = 240.0;
 const LINE: f64 = 80.0;
 /// At least so many marks of a scale are drawn.
 const MARKS: f64 = 3.0;
@@ -32,20 +34,23 @@ pub fn scales(shared: &Shared, drawn: &Scales) -> Html {
 }
 
 /// The marks of one scale with their numbers, above the line (-1) or below it (1). A number that the amount's own line
-/// would cross is left out.
+/// would cross is left out, and every other one where they are wider than the steps between them.
 fn scale(shared: &Shared, unit: &Unit, (end, at): (f64, f64), side: f64) -> Html {
     let most = unit.from_si(end);
     let step = step_for(most);
     let marks =
         (0..).map(|index: u32| f64::from(index) * step).take_while(|mark| *mark <= most * (1.0 + 1e-9));
+    let widest = number::write(most, 4, shared.marks()).chars().count() as f64 * LETTER;
+    let every = if widest > WIDTH * step / most { 2 } else { 1 };
     let text_at = LINE + if side < 0.0 { -18.0 } else { 32.0 };
     html! {
-        { for marks.map(|mark| {
+        { for marks.enumerate().map(|(index, mark)| {
             let x = LEFT + WIDTH * mark / most;
+            let told = index % every == 0 && (x - at).abs() > 16.0;
             html! {
                 <>
                     <path class="mark" d={format!("M{x:.1} {LINE}v{}", 12.0 * side)} />
-                    if (x - at).abs() > 16.0 { <text x={format!("{x:.1}")} y={text_at.to_string()} text-anchor="middle">{ number::write(mark, 4, shared.marks()) }</text> }
+                    if told { <text x={format!("{x:.1}")} y={text_at.to_string()} text-anchor="middle">{ number::write(mark, 4, shared.marks()) }</text> }
                 </>
             }
         }) }

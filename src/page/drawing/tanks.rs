@@ -1,6 +1,7 @@
 //! One tank before and after each step, side by side and to one scale.
 
 use super::jug::liquid;
+use super::narrow;
 use crate::answer::Value;
 use crate::page::shared::Shared;
 use crate::practice::{State, Tanks};
@@ -32,7 +33,8 @@ pub fn tanks(shared: &Shared, drawn: &Tanks, system: System) -> Html {
         let left = middle - WALL / 2.0;
         let high = |si: f64| HEIGHT * (si / drawn.tank).clamp(0.0, 1.0);
         let line = |down: f64, text: String, weight: Option<&'static str>| {
-            html! { <text x={middle.to_string()} y={(BOTTOM + down).to_string()} text-anchor="middle" font-weight={weight}>{ text }</text> }
+            let narrow = narrow(&text, room - 6.0);
+            html! { <text x={middle.to_string()} y={(BOTTOM + down).to_string()} text-anchor="middle" font-weight={weight} textLength={narrow} lengthAdjust="spacingAndGlyphs">{ text }</text> }
         };
         html! {
             <>

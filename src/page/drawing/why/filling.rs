@@ -42,7 +42,7 @@ pub fn too_strong(shared: &Shared) -> Html {
             { tank(60, 110, [20, 40, 74, 124]) }
             { arrow("M115 2V56", "M107 46 115 58 123 46") }
             { arrow("M172 112H222", "M212 104 224 112 212 120") }
-            { word(shared, [212, 22, 132], "why-rescue-water") }
+            { word(shared, [226, 22, 104], "why-rescue-water") }
             { word(shared, [222, 144, 112], "why-rescue-drain") }
         </>
     }

@@ -126,23 +126,24 @@ fn five(shared: &Shared) -> Html {
     html! { <ol>{ for tasks.iter().map(|(code, _)| html! { <li>{ shared.say(&format!("first-fill-shift-{code}")) }</li> }) }</ol> }
 }
 
-/// How far the page says that the step is, and what it warns about there.
-pub fn told(at: &At) -> String {
-    let standing = at.standing();
-    let key = match standing {
+/// What Fill warns about in what the step chose; blank where it does not.
+pub fn warned(at: &At) -> String {
+    let key = match at.standing() {
         Standing::Warned => "first-fill-warned",
         Standing::Stopped => "first-fill-stopped",
-        _ => return stands(at),
+        _ => return String::new(),
     };
     let warned: Vec<String> =
         at.seen.warned(at.guide.at).map(|one| at.shared.words.remark(one, at.shared.system())).collect();
     if warned.is_empty() {
-        return stands(at);
+        String::new()
+    } else {
+        at.shared.tell(key, &[("warning", text(warned.join(" ")))])
     }
-    format!("{} {}", stands(at), at.shared.tell(key, &[("warning", text(warned.join(" ")))]))
 }
 
-fn stands(at: &At) -> String {
+/// How far the page says that the step is.
+pub fn told(at: &At) -> String {
     let (shared, step, typed) = (at.shared, at.guide.at, at.seen.typed);
     let key = step.standing_key(at.standing());
     let name = |of: Option<&str>| text(of.unwrap_or_default().trim());

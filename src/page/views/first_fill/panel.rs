@@ -1,6 +1,6 @@
 //! The guide: one step at a time, above the view that it is about.
 
-use super::asked::{asked, told};
+use super::asked::{asked, told, warned};
 use super::ended::Ended;
 use super::lead;
 use super::offer::{STEP, number};
@@ -99,13 +99,8 @@ fn Running(props: &GuideProps) -> Html {
     let at = At { shared, guide: &guide, seen };
     let (step, standing) = (guide.at, at.standing());
     let done = standing.is_done();
-    let class = match standing {
-        Standing::Done => "said",
-        _ if at.seen.warned(step).next().is_some() => "unknown",
-        _ => "hint",
-    };
     let title = shared.say(&format!("first-fill-{}", step.code()));
-    let told = told(&at);
+    let (told, warned) = (told(&at), warned(&at));
     let state = shared.say(match standing {
         Standing::Done => "first-fill-is-done",
         Standing::Warned => "first-fill-is-warned",
@@ -115,7 +110,8 @@ fn Running(props: &GuideProps) -> Html {
         "first-fill-at",
         &[("n", number(shared, step.place() + 1)), ("of", number(shared, Step::ALL.len()))],
     );
-    let heard = [("at", &place), ("title", &title), ("standing", &told)];
+    let standing_heard = if warned.is_empty() { told.clone() } else { format!("{told} {warned}") };
+    let heard = [("at", &place), ("title", &title), ("standing", &standing_heard)];
     let heard = shared.tell("first-fill-told", &heard.map(|(name, text)| (name, Argument::text(&**text))));
     let back = {
         let own = shared.clone();
@@ -134,7 +130,8 @@ fn Running(props: &GuideProps) -> Html {
                 <div id={STEP} tabindex="-1">
                     <p class="guide-title" id="first-fill-title">{ title }</p>
                     { asked(&at) }
-                    <p class={class}>{ told }</p>
+                    <p class={if standing == Standing::Done { "said" } else { "hint" }}>{ told }</p>
+                    if !warned.is_empty() { <p class="unknown">{ warned }</p> }
                 </div>
                 <div class="buttons">
                     { for lead::controls(step, shared.locked).iter().enumerate().map(|(n, control)| to(shared, step, n, *control)) }

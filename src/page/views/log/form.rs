@@ -234,7 +234,9 @@ impl Form<'_> {
     }
 
     /// All that a record by hand or a correction has.
-    fn whole(&self, base: &Base) -> Html {
+    ///
+    /// * `who`: what is offered for who did it.
+    fn whole(&self, base: &Base, who: Html) -> Html {
         let (entered, old) = (self.entered, &base.fill);
         html! {
             <>
@@ -243,7 +245,7 @@ impl Form<'_> {
                     { self.one_of("log-product", Shelf::Product, &old.product, &entered.product, |one| &mut one.product) }
                     { self.one_of("log-machine", Shelf::Machine, &old.machine, &entered.machine, |one| &mut one.machine) }
                     { self.one_of("log-floor", Shelf::Floor, &old.floor, &entered.floor, |one| &mut one.floor) }
-                    { self.line("log-done-by", &entered.who, false, |one| &mut one.who) }
+                    <div>{ self.line("log-done-by", &entered.who, false, |one| &mut one.who) }{ who }</div>
                     { self.planned() }
                     { self.measured() }
                     { self.reading() }

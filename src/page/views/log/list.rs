@@ -115,11 +115,17 @@ pub fn List(props: &ListProps) -> Html {
     }
     rows.push(gap("below", count - to, below));
     let number = |n: usize| super::told::count(shared, n);
+    let head = |key: &&'static str| {
+        let under = (*key == "log-column-planned").then_some("log-column-measured");
+        let under =
+            under.map(|key| html! { <span class="on-phone" aria-hidden="true">{ shared.say(key) }</span> });
+        html! { <th scope="col">{ shared.say(key) }{ for under }</th> }
+    };
     html! {
         <div class="scroll log-pane" ref={pane} tabindex="0" role="region" aria-label={shared.say("log-table")} onscroll={looks.reform(|_: Event| ())}>
             <table class="log-table" aria-rowcount={(count + 1).to_string()} aria-describedby="log-keys">
                 <caption><span>{ shared.tell("log-caption", &[("n", number(count))]) }</span></caption>
-                <thead><tr aria-rowindex="1">{ for COLUMNS.iter().map(|key| html! { <th scope="col">{ shared.say(key) }</th> }) }</tr></thead>
+                <thead><tr aria-rowindex="1">{ for COLUMNS.iter().map(head) }</tr></thead>
                 <tbody>{ rows.into_iter().collect::<Html>() }</tbody>
             </table>
             <p id="log-keys" class="unseen">{ shared.say("log-keys") }</p>
@@ -184,10 +190,12 @@ fn drawn(
         () if one.is_corrected() => Some("log-corrected"),
         () => None,
     };
-    // A phone has no column for it.
-    let measured = match told::measured(shared, fill) {
-        told if told.is_empty() => Html::default(),
-        told => html! { <span class="on-phone">{ told }</span> },
+    // On a phone, which has no column for it: below the plan, as in the head.
+    let measured = html! {
+        <span class="on-phone">
+            <span class="unseen">{ shared.say("log-column-measured") }{ ": " }</span>
+            { if fill.measured.text.is_empty() { "–" } else { &*fill.measured.text } }
+        </span>
     };
     html! {
         <tr key={id.clone()} class={classes!(fill.struck.then_some("struck"), is_open.then_some("chosen"))} aria-rowindex={(at + 2).to_string()} data-fill={one.id.to_string()}>

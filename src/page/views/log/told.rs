@@ -60,7 +60,7 @@ pub fn record(shared: &Shared, record: &Record) -> String {
 }
 
 /// What was measured out, where anybody did.
-pub fn measured(shared: &Shared, fill: &Fill) -> String {
+fn measured(shared: &Shared, fill: &Fill) -> String {
     let text = &fill.measured.text;
     if text.is_empty() {
         String::new()

@@ -66,6 +66,8 @@ fn by_hand(seen: &Seen) -> Html {
     let lacks = result.as_ref().err().cloned().unwrap_or_default();
     let form = Form { shared, entered: &draft.hand, lacks: &lacks, of: |draft| &mut draft.hand };
     let doubt = form.doubts(&result);
+    let offered = draft.offered().filter(|_| draft.hand.who.trim().is_empty());
+    let offered = offered.map(|who| still(shared, who)).unwrap_or_default();
     let record = {
         let words = words(&base.entered, &draft.hand, &draft.by);
         move || match &result {
@@ -87,8 +89,7 @@ fn by_hand(seen: &Seen) -> Html {
         html! {
             <>
                 <p class="hint">{ shared.say("log-hand-hint") }</p>
-                { form.whole(&base) }
-                { for draft.offered().filter(|_| draft.hand.who.trim().is_empty()).map(|who| still(shared, who)) }
+                { form.whole(&base, offered) }
                 { doubt }
                 { steady(html! {
                     <>
@@ -150,7 +151,7 @@ fn correction(seen: &Seen, one: &Current) -> Html {
             <>
                 <p>{ told::title(shared, one) }</p>
                 <p class="hint">{ shared.say("log-correct-hint") }</p>
-                { form.whole(&base) }
+                { form.whole(&base, Html::default()) }
                 { doubt }
                 { who(seen) }
                 { form.line("log-why", &draft.correction.why, false, |entered| &mut entered.why) }
