@@ -102,7 +102,7 @@ fn row(shared: &Shared, one: &Current) -> Html {
     let fill = &one.fill;
     html! {
         <tr class={fill.struck.then_some("struck")}>
-            <th scope="row">{ told::moment(&one.said) }if fill.struck { { " " }{ shared.say("log-struck") } }</th>
+            <th scope="row">{ told::moment(shared, &one.said) }if fill.struck { { " " }{ shared.say("log-struck") } }</th>
             { cells(one) }
             <td>{ otherwise(shared, one) }</td>
         </tr>
