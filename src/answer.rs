@@ -85,6 +85,8 @@ pub enum Fact {
     Key(String),
     /// What the user wrote: a name.
     Text(String),
+    /// A day, as ISO 8601 has it, shown as the reader's language has it.
+    Day(String),
 }
 
 /// A warning or an assumption, with a stable code that is the key of its words.

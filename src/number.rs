@@ -2,6 +2,9 @@
 //! written with the digits that can be measured.
 
 /// The decimal mark and the grouping mark of a language.
+///
+/// Where a space stands between thousands, a point or comma before three digits is neither of the two for sure:
+/// readers of such a language come from places that write 1.200 or 1,200 for twelve hundred. It is asked for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Marks {
     /// Between whole and tenths.
@@ -15,6 +18,11 @@ impl Marks {
     pub const POINT: Self = Self { decimal: '.', group: ',' };
     /// `1.234,5`
     pub const COMMA: Self = Self { decimal: ',', group: '.' };
+
+    /// Whether a mark before three digits is the one between thousands; `None` where only its writer knows.
+    fn groups(self, mark: char) -> Option<bool> {
+        matches!(self.group, '.' | ',').then_some(mark == self.group)
+    }
 }
 
 /// Why a text is not one number.
@@ -59,16 +67,19 @@ pub fn vulgar(character: char) -> Option<f64> {
 
 /// Reads what stands in a number field: `12`, `1,5`, `1.5`, `12,500`, `½`, `1 1/2`, `1½`, `3/4`.
 ///
-/// `marks` decides whether `12,500` is twelve and a half or twelve thousand five hundred.
+/// `marks` decides whether `12,500` is twelve and a half or twelve thousand five hundred, or that it has to be asked.
 ///
 /// # Errors
-/// [`NumberMistake::Empty`] for white space, otherwise [`NumberMistake::NotANumber`].
+/// [`NumberMistake::Empty`] for white space, [`NumberMistake::TwoReadings`] where the marks do not decide, otherwise
+/// [`NumberMistake::NotANumber`].
 ///
 /// ```
-/// use brimline::number::{Marks, read};
+/// use brimline::number::{Marks, NumberMistake, read};
 /// assert_eq!(read("1 1/2", Marks::POINT), Ok(1.5));
 /// assert_eq!(read("12,500", Marks::POINT), Ok(12_500.0));
 /// assert_eq!(read("1,5", Marks::POINT), Ok(1.5));
+/// let french = Marks { decimal: ',', group: '\u{202f}' };
+/// assert_eq!(read("1,200", french), Err(NumberMistake::TwoReadings { decimal: 1.2, grouped: 1_200.0 }));
 /// ```
 pub fn read(text: &str, marks: Marks) -> Result<f64, NumberMistake> {
     let text = text.trim();
@@ -102,7 +113,12 @@ pub fn read(text: &str, marks: Marks) -> Result<f64, NumberMistake> {
             Err(NumberMistake::NotANumber)
         };
     }
-    decimal(&without_spaces(text)?, Some(marks)).map(|value| sign * value)
+    decimal(&without_spaces(text)?, Some(marks)).map(|value| sign * value).map_err(|mistake| match mistake {
+        NumberMistake::TwoReadings { decimal, grouped } => {
+            NumberMistake::TwoReadings { decimal: sign * decimal, grouped: sign * grouped }
+        }
+        other => other,
+    })
 }
 
 /// "12 500" without its space: one that does not stand between thousands parts two numbers.
@@ -132,11 +148,11 @@ fn value(whole: &str, tail: &str) -> f64 {
     number / tail.bytes().fold(1.0, |power, _| power * 10.0)
 }
 
-/// Reads a run of digits and marks. Without `marks` nothing decides between thousands and decimals,
-/// and a text with both readings is refused.
+/// Reads a run of digits and marks. Without `marks`, or with a space between thousands, nothing decides between
+/// thousands and decimals, and a text with both readings is refused.
 ///
 /// # Errors
-/// [`NumberMistake::NotANumber`], or [`NumberMistake::TwoReadings`] when `marks` is `None`.
+/// [`NumberMistake::NotANumber`], or [`NumberMistake::TwoReadings`] where nothing decides.
 ///
 /// ```
 /// use brimline::number::{NumberMistake, decimal};
@@ -178,9 +194,9 @@ pub fn decimal(text: &str, marks: Option<Marks>) -> Result<f64, NumberMistake> {
                 Err(wrong)
             }
         }
-        None if grouped_shape(text, mark) => match marks {
-            Some(marks) if mark == marks.group => as_grouped(),
-            Some(_) => as_decimal(),
+        None if grouped_shape(text, mark) => match marks.and_then(|marks| marks.groups(mark)) {
+            Some(true) => as_grouped(),
+            Some(false) => as_decimal(),
             None => Err(NumberMistake::TwoReadings { decimal: as_decimal()?, grouped: as_grouped()? }),
         },
         None => as_decimal(),
@@ -188,13 +204,15 @@ pub fn decimal(text: &str, marks: Option<Marks>) -> Result<f64, NumberMistake> {
 }
 
 /// Writes a value with `significant` digits, never rounding whole units away, with twelve decimals
-/// at most and without trailing zeros.
+/// at most and without trailing zeros. Where three decimals would have two readings a fourth one, 0, stands behind
+/// them: what is written reads back the same.
 ///
 /// ```
 /// use brimline::number::{Marks, write};
 /// assert_eq!(write(39.384_615, 3, Marks::POINT), "39.4");
 /// assert_eq!(write(27_456.2, 3, Marks::POINT), "27,456");
 /// assert_eq!(write(0.5, 3, Marks::COMMA), "0,5");
+/// assert_eq!(write(1.125, 4, Marks { decimal: ',', group: '\u{202f}' }), "1,1250");
 /// ```
 pub fn write(value: f64, significant: i32, marks: Marks) -> String {
     if !value.is_finite() {
@@ -211,6 +229,14 @@ pub fn write(value: f64, significant: i32, marks: Marks) -> String {
     if !tail.is_empty() {
         out.push(marks.decimal);
         out.push_str(tail);
+        // More than three digits before the mark, or a leading zero, leave one reading.
+        if tail.len() == 3
+            && (1..=3).contains(&whole.len())
+            && whole != "0"
+            && marks.groups(marks.decimal).is_none()
+        {
+            out.push('0');
+        }
     }
     out
 }

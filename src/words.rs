@@ -22,7 +22,7 @@ pub use site::{CHOICES, singular};
 use crate::number::Marks;
 
 /// The words of one language.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug)]
 pub struct Words {
     /// In the order of their keys.
     messages: Vec<(String, Message)>,
@@ -30,7 +30,12 @@ pub struct Words {
     language: &'static Language,
     /// Where what they lack is said.
     base: Option<Box<Words>>,
+    /// Writes a day as the language does.
+    days: Option<Days>,
 }
+
+/// Writes a day, which comes as ISO 8601 has it. The core has no calendar of any language: the page gives this.
+pub type Days = fn(&str) -> String;
 
 /// What Fill, and the frame around all views, say in English.
 const FILL: &str = include_str!("words/en/fill.ftl");
@@ -83,7 +88,7 @@ impl Words {
     /// The first line that is not understood.
     pub fn of(language: &'static Language, resource: &str) -> Result<Self, Flaw> {
         let messages = message::read(resource, language.plural)?;
-        let mut words = Self { messages, marks: Marks::POINT, language, base: None };
+        let mut words = Self { messages, marks: Marks::POINT, language, base: None, days: None };
         let mark = |key: &str, usual: char| {
             words.message(key).and_then(|message| message.format(&[]).chars().next()).unwrap_or(usual)
         };
@@ -102,6 +107,23 @@ impl Words {
     #[must_use]
     pub fn or(self, base: Self) -> Self {
         Self { base: Some(Box::new(base)), ..self }
+    }
+
+    /// These words, with days written by `days`; without it they stay as ISO 8601 has them.
+    ///
+    /// ```
+    /// use brimline::words::Words;
+    /// let words = Words::of_fill().with_days(|day| day.replace('-', "/"));
+    /// assert_eq!(words.day("2026-11-27"), "2026/11/27");
+    /// ```
+    #[must_use]
+    pub fn with_days(self, days: Days) -> Self {
+        Self { days: Some(days), ..self }
+    }
+
+    /// A day, given as ISO 8601 has it, as the language writes it.
+    pub fn day(&self, iso: &str) -> String {
+        self.days.map_or_else(|| iso.to_owned(), |days| days(iso))
     }
 
     /// Their language.

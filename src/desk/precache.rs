@@ -18,10 +18,9 @@ use std::path::Path;
 pub const TEMPLATE: &str = "src/page/offline/worker.js";
 /// The worker's name in a build. It is not in its own list: the browser keeps it by itself.
 pub const WORKER: &str = "worker.js";
-/// What the template says where the version goes, the files, and those that are kept only where somebody reads them.
+/// What the template says where the version goes, and the files.
 const VERSION_MARK: &str = "__VERSION__";
 const FILES_MARK: &str = "/* __FILES__ */";
-const LATER_MARK: &str = "/* __LATER__ */";
 /// A version's length: 64 bits of the digest are plenty to tell one build from the next.
 const VERSION_LENGTH: usize = 16;
 
@@ -48,14 +47,15 @@ pub fn read(build: &Path) -> Result<BTreeMap<String, Vec<u8>>, Fault> {
     Ok(found)
 }
 
-/// The worker's text for these files.
+/// The worker's text for these files. Those of other languages are kept only where somebody reads them: they are not in
+/// its list, and it reads them in what starts the page.
 ///
 /// # Errors
 /// When the template has no place for them.
 pub fn seal(template: &str, files: &BTreeMap<String, Vec<u8>>) -> Result<String, Fault> {
     let mut version = Pieces::default();
     version.add(WORKER, template.as_bytes());
-    let (mut list, mut later) = (String::new(), String::new());
+    let mut list = String::new();
     // The frame is asked for by the folder's address; some servers redirect the other one, and a
     // browser refuses a redirected answer from a worker.
     let address = |name: &str| if name == "index.html" { "./".to_owned() } else { name.to_owned() };
@@ -67,17 +67,13 @@ pub fn seal(template: &str, files: &BTreeMap<String, Vec<u8>>) -> Result<String,
     for (address, bytes) in &addressed {
         version.add(address, bytes);
         let name = address.rsplit('/').next().unwrap_or(address);
-        let is_later = languages::others().any(|one| name.starts_with(&languages::start(one)));
-        let list = if is_later { &mut later } else { &mut list };
-        // Writing to a String cannot fail.
-        let _ = write!(list, "\n  {}: \"{}\",", quoted(address), integrity(bytes));
+        if languages::others().all(|one| !name.starts_with(&languages::start(one))) {
+            // Writing to a String cannot fail.
+            let _ = write!(list, "\n  {}: \"{}\",", quoted(address), integrity(bytes));
+        }
     }
     let version = &version.hex()[..VERSION_LENGTH];
-    let parts = [
-        (VERSION_MARK, version.to_owned()),
-        (FILES_MARK, format!("{list}\n")),
-        (LATER_MARK, format!("{later}\n")),
-    ];
+    let parts = [(VERSION_MARK, version.to_owned()), (FILES_MARK, format!("{list}\n"))];
     parts.into_iter().try_fold(template.to_owned(), |text, (mark, part)| {
         if text.contains(mark) {
             Ok(text.replace(mark, &part))
@@ -97,8 +93,7 @@ mod tests {
     use super::seal;
     use std::collections::BTreeMap;
 
-    const TEMPLATE: &str =
-        "const V = \"__VERSION__\";\nconst F = {/* __FILES__ */};\nconst L = {/* __LATER__ */};\n";
+    const TEMPLATE: &str = "const V = \"__VERSION__\";\nconst F = {/* __FILES__ */};\n";
 
     fn pages(script: &str) -> BTreeMap<String, Vec<u8>> {
         [("index.html", "page"), ("app.js", script)].map(|(name, text)| (name.to_owned(), text.into())).into()
@@ -114,13 +109,13 @@ mod tests {
     }
 
     #[test]
-    fn a_language_is_listed_apart() {
+    fn a_language_is_not_listed_and_yet_makes_another_version() {
         let mut all = pages("a");
+        let before = seal(TEMPLATE, &all).expect("the template has its marks");
         all.insert("words-es-0123456789abcdef.ftl".to_owned(), "yes = sí".into());
         let worker = seal(TEMPLATE, &all).expect("the template has its marks");
-        let (files, later) = worker.split_once("const L").expect("both lists");
-        assert!(files.contains("app.js") && !files.contains("words-es"), "{worker}");
-        assert!(later.contains("words-es-0123456789abcdef.ftl") && !later.contains("app.js"), "{worker}");
+        assert!(worker.contains("app.js") && !worker.contains("words-es"), "{worker}");
+        assert_ne!(before.lines().next(), worker.lines().next());
     }
 
     #[test]

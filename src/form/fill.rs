@@ -147,7 +147,7 @@ fn standard_remark(typed: &Typed) -> Option<Remark> {
         Remark::new(code, weight).with("floor", Fact::Text(floor.name.clone())).value("version", version)
     };
     if standard.product == product.id {
-        let day = Fact::Text(standard.effective.clone());
+        let day = Fact::Day(standard.effective.clone());
         return Some(named("remark-standard-in-force", Weight::Assumed).with("day", day));
     }
     let theirs = typed.site.products.iter().find(|one| one.id == standard.product)?;

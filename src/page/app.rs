@@ -164,7 +164,7 @@ fn site_name(shared: &Shared) -> Text {
 /// What stands on every sheet of paper: the site, the date and the version.
 fn sheet_line(shared: &Shared, today: &str) -> String {
     let version = Argument::text(env!("CARGO_PKG_VERSION"));
-    shared.tell("sheet-line", &[("date", Argument::text(today)), ("version", version)])
+    shared.tell("sheet-line", &[("date", shared.day(today)), ("version", version)])
 }
 
 /// The demo in the place of the site, which is put aside and survives a reload.

@@ -76,7 +76,7 @@ fn late(shared: &Shared, own: &Typed, carried: &Typed) -> Html {
     let Some(standard) = outdated(own, carried, &shared.typed.ask.today) else { return Html::default() };
     let version = ("version", Argument::text(standard.version.max(1).to_string()));
     let told = match standard.first_day() {
-        Some(day) => shared.tell("link-outdated", &[version, ("day", Argument::text(day.to_string()))]),
+        Some(day) => shared.tell("link-outdated", &[version, ("day", shared.day(&day.to_string()))]),
         None => shared.tell("link-outdated-undated", &[version]),
     };
     html! { <><strong class="unknown" role="alert" data-link="link-outdated">{ told }</strong>{ " " }</> }

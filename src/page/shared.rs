@@ -59,6 +59,17 @@ impl Shared {
         self.words.tell(key, arguments)
     }
 
+    /// A day, given as ISO 8601 has it, as what fills a placeholder.
+    pub fn day(&self, iso: &str) -> Argument {
+        Argument::text(self.words.day(iso))
+    }
+
+    /// A day and a time as the clock on the wall had it, given as ISO 8601 has them. What is none stays as it is.
+    pub fn moment(&self, iso: &str) -> String {
+        let (Some(day), Some(clock)) = (iso.get(..10), iso.get(11..16)) else { return iso.to_owned() };
+        self.tell("moment", &[("day", self.day(day)), ("clock", Argument::text(clock))])
+    }
+
     /// A value in the reader's units.
     pub fn show(&self, value: Value) -> String {
         let text = self.words.value(value, self.system());

@@ -19,7 +19,10 @@ pub struct Language {
 pub const LANGUAGES: &[Language] = &[
     Language { code: "en", name: "English", plural: Plural::One, checked: true },
     Language { code: "es", name: "Español", plural: Plural::One, checked: false },
+    Language { code: "fr", name: "Français", plural: Plural::ZeroOrOne, checked: false },
     Language { code: "ht", name: "Kreyòl", plural: Plural::Same, checked: false },
+    Language { code: "pl", name: "Polski", plural: Plural::Polish, checked: false },
+    Language { code: "pt", name: "Português", plural: Plural::ZeroOrOne, checked: false },
 ];
 
 impl Language {

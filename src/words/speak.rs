@@ -25,6 +25,21 @@ impl Words {
         number::write(value, DIGITS, self.marks())
     }
 
+    /// A number with all its digits, so that it reads back the same.
+    fn exact(&self, value: f64) -> String {
+        number::write(value, 12, self.marks())
+    }
+
+    /// Both ways to write a number that can be read in two.
+    pub fn readings(&self, what: &What) -> Vec<String> {
+        match what {
+            What::Number(Mistake::Number(NumberMistake::TwoReadings { decimal, grouped })) => {
+                [*decimal, *grouped].map(|value| self.exact(value)).into()
+            }
+            _ => Vec::new(),
+        }
+    }
+
     /// A value in a unit.
     pub fn in_unit(&self, si: f64, unit: &Unit) -> String {
         // Money has no unit here: its sign stands where the page knows it.
@@ -117,6 +132,7 @@ impl Words {
                 Fact::Value(value) => Some((*name, Argument::number(value.si, self.value(*value, system)))),
                 Fact::Window(low, high) => Some((*name, Argument::text(self.window(*low, *high, system)))),
                 Fact::Text(text) => Some((*name, Argument::text(text.clone()))),
+                Fact::Day(day) => Some((*name, Argument::text(self.day(day)))),
                 Fact::Key(_) => None,
             })
             .collect();
@@ -197,8 +213,9 @@ impl Words {
             Mistake::Number(NumberMistake::Empty | NumberMistake::NotANumber) => {
                 self.tell("mistake-not-a-number", &[label, typed])
             }
-            Mistake::Number(NumberMistake::TwoReadings { .. }) => {
-                self.tell("mistake-two-readings", &[label, typed])
+            Mistake::Number(NumberMistake::TwoReadings { decimal, grouped }) => {
+                let [decimal, grouped] = [decimal, grouped].map(|value| Argument::text(self.exact(value)));
+                self.tell("mistake-two-readings", &[label, typed, ("decimal", decimal), ("grouped", grouped)])
             }
             Mistake::Unit => self.tell("mistake-unit", &[label]),
             Mistake::Range(out) => {

@@ -39,9 +39,9 @@ test("a finish of one's own, from a blank label to the last coat", async () => {
   await write(page, "first-coat-at", "18:30");
   const coats = await rows(page, "When each coat").allInnerTexts();
   assert.equal(coats.length, 4);
-  assert.match(coats[3], /Saturday 2026-03-07 20:30/);
+  assert.match(coats[3], /Saturday Mar 7, 2026, 20:30/);
   // Python's datetime: 18:30 and 4 × 40 min and 72 h.
-  assert.match(await page.locator(".finish-steps").innerText(), /First wet scrub, not before: Tuesday 2026-03-10 21:10/);
+  assert.match(await page.locator(".finish-steps").innerText(), /First wet scrub, not before: Tuesday Mar 10, 2026, 21:10/);
   await write(page, "first-coat", "March");
   assert.match(await page.locator("#first-coat-mistake").innerText(), /year-month-day/);
   assert.equal(await field(page, "first-coat").inputValue(), "March", "what was typed stays");

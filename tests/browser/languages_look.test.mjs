@@ -1,5 +1,5 @@
-// Every state of the page in the longest language, and in a pseudo-language 40 % longer than English: nothing is cut,
-// nothing reaches over the edge. Spanish on paper, too.
+// Every state of the page in the longest complete language, and in a pseudo-language 40 % longer than English: nothing is
+// cut, nothing reaches over the edge. Spanish on paper, too. Of a language that is translated in part, the operator's part.
 
 import assert from "node:assert/strict";
 import { readdirSync, readFileSync } from "node:fs";
@@ -42,14 +42,23 @@ async function pseudo(page) {
 
 const SCREEN = [overflowing, cut, tooSmallToPress, tooSmallToRead, clashing];
 
+/** States that speak with the words of Fill and the cautions. */
+const OPERATOR = ["fill", "cautions", "fill, all unfolded", "cautions, all unfolded"];
+const ALL = STATES.map(({ name }) => name);
+
 for (const { name, view, lead } of STATES) {
-  for (const [language, before, checks, onPaper] of [
-    ["Spanish", undefined, [accessible, named], [faultsOnPaper]],
-    ["40 % longer", pseudo, [], []],
+  for (const [language, locale, states, before, checks, onPaper] of [
+    ["Spanish", "es-US", ALL, undefined, [accessible, named], [faultsOnPaper]],
+    ["40 % longer", "es-US", ALL, pseudo, [], []],
+    ["French", "fr-CA", OPERATOR, undefined, [named], [faultsOnPaper]],
+    ["Haitian Creole", "ht", OPERATOR, undefined, [named], [faultsOnPaper]],
+    ["Polish", "pl-PL", OPERATOR, undefined, [named], [faultsOnPaper]],
+    ["Portuguese", "pt-BR", OPERATOR, undefined, [named], [faultsOnPaper]],
   ]) {
+    if (!states.includes(name)) continue;
     test(`${name}, ${language}`, async () => {
-      const page = await open({ view, locale: "es-US", before });
-      assert.equal(await page.evaluate(() => document.documentElement.lang), "es");
+      const page = await open({ view, locale, before });
+      assert.equal(await page.evaluate(() => document.documentElement.lang), locale.split("-")[0]);
       await lead(page);
       const faults = [];
       const hold = async (where, checks) => {

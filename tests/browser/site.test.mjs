@@ -317,12 +317,12 @@ test("a standard waits for its first day, and the earlier one holds until then",
   await write(page, "standard-reason", "More soil in winter");
   await write(page, "standard-effective", "2026-3-1");
   await letPass(page);
-  assert.match(await field(page, "standard-publish").innerText(), /2026-03-01/);
+  assert.match(await field(page, "standard-publish").innerText(), /Mar 1, 2026/);
   await press(page, "standard-publish");
   const list = async () => (await page.locator('[name="standard-open"]').allInnerTexts()).map((one) => one.replace(/\s+/g, " "));
-  assert.deepEqual((await list()).map((one) => one.match(/version .*/)[0]), ["version 1 in force", "version 2 in force from 2026-03-01"]);
+  assert.deepEqual((await list()).map((one) => one.match(/version .*/)[0]), ["version 1 in force", "version 2 in force from Mar 1, 2026"]);
   await press(page, "site-paper");
-  assert.match(await page.locator('[data-part="chart"] .standing').textContent(), /Not in force before 2026-03-01/);
+  assert.match(await page.locator('[data-part="chart"] .standing').textContent(), /Not in force before Mar 1, 2026/);
   assert.equal(await page.locator('[data-part="chart"] .qr-code').count(), 0);
   await go(page, "fill");
   near((await figures(page))["fill.dose"], (10 * US_GALLON) / 101, "the earlier one governs");

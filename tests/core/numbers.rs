@@ -100,8 +100,50 @@ fn digits_that_can_be_measured() {
     assert_eq!(vulgar('2'), None);
 }
 
+/// A space between thousands, as CLDR 48 has it for fr (U+202F); readers of these marks write 1.200 or 1,200.
+const SPACED: [Marks; 2] =
+    [Marks { decimal: ',', group: '\u{202f}' }, Marks { decimal: '.', group: '\u{202f}' }];
+
+#[test]
+fn where_a_space_stands_between_thousands_a_mark_before_three_digits_is_asked_for() {
+    for marks in SPACED {
+        for (text, decimal, grouped) in [
+            ("1.200", 1.2, 1_200.0),
+            ("1,200", 1.2, 1_200.0),
+            ("-12,345", -12.345, -12_345.0),
+            ("999.000", 999.0, 999_000.0),
+        ] {
+            assert_eq!(read(text, marks), Err(TwoReadings { decimal, grouped }), "{text:?}");
+        }
+        // These have one reading, whoever wrote them.
+        for (text, value) in [
+            ("1,2", 1.2),
+            ("1.2", 1.2),
+            ("1,2000", 1.2),
+            ("1200", 1_200.0),
+            ("1 200", 1_200.0),
+            ("0,125", 0.125),
+            (".125", 0.125),
+            ("1 200,500", 1_200.5),
+            ("1200,500", 1_200.5),
+            ("1,234,567", 1_234_567.0),
+            ("1.234.567", 1_234_567.0),
+            ("1,234.5", 1_234.5),
+            ("1.234,5", 1_234.5),
+            ("1,234.500", 1_234.5),
+        ] {
+            assert_eq!(read(text, marks), Ok(value), "{text:?} with {marks:?}");
+        }
+    }
+    // Written with both, as a French and an American reader know them.
+    assert_eq!(
+        [1.2, 1_200.0, 1.125, 27_456.25].map(|value| write(value, 8, SPACED[0])),
+        ["1,2", "1\u{202f}200", "1,1250", "27\u{202f}456,25"]
+    );
+}
+
 fn any_marks() -> impl Strategy<Value = Marks> {
-    prop_oneof![Just(Marks::POINT), Just(Marks::COMMA)]
+    prop_oneof![Just(Marks::POINT), Just(Marks::COMMA), Just(SPACED[0]), Just(SPACED[1])]
 }
 
 proptest! {

@@ -1,12 +1,14 @@
 //! The other languages against English: nothing missing, nothing left in English, the same placeholders and numbers.
 
 use brimline::desk::languages;
-use brimline::number::Marks;
+use brimline::number::{Marks, NumberMistake, plain, read, write, write_money};
 use brimline::words::{Argument, LANGUAGES, Language, Plural, Words};
 use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 use intl_pluralrules::{PluralCategory, PluralRuleType, PluralRules};
+use proptest::prelude::*;
 use std::collections::BTreeSet;
 use std::path::Path;
+use std::sync::LazyLock;
 
 /// Languages whose every message is translated. Of the others some parts are, and English is said for the rest.
 const COMPLETE: &[&str] = &["es"];
@@ -26,6 +28,28 @@ const ALIKE: &[&str] = &[
     "sheet-ph",
     "sheet-un",
 ];
+
+/// The same for one language.
+const ALIKE_IN: &[(&str, &[&str])] = &[
+    (
+        "fr",
+        &[
+            "drawing-windows-dose",
+            "ghs-pictogram-ghs05",
+            "ghs-signal-danger",
+            "machine",
+            "view-site",
+            "window-machine",
+        ],
+    ),
+    ("pl", &["surface-linoleum"]),
+    ("pt", &["drawing-windows-dose"]),
+];
+
+fn reads_alike(language: &Language, key: &str) -> bool {
+    let own = ALIKE_IN.iter().find(|(code, _)| *code == language.code);
+    ALIKE.contains(&key) || own.is_some_and(|(_, keys)| keys.contains(&key))
+}
 
 /// What the page fetches for a language.
 fn file(language: &Language) -> String {
@@ -116,7 +140,7 @@ fn nothing_is_left_in_english() {
     for (language, words) in others() {
         let left: Vec<&str> = words
             .keys()
-            .filter(|key| !ALIKE.contains(key))
+            .filter(|key| !reads_alike(language, key))
             .filter(|key| texts(&words, key) == texts(&english, key))
             .filter(|key| texts(&english, key).iter().any(has_word))
             .collect();
@@ -226,23 +250,83 @@ fn plural_rules_are_those_of_cldr() {
     }
 }
 
-/// What is shown in a language reads back as the same number there, and what is read there is read in English alike
-/// or asked about: a site passes from hand to hand.
+/// The words of every language, English among them.
+fn all() -> impl Iterator<Item = (&'static Language, Words)> {
+    others().chain([(Language::english(), Words::of_fill())])
+}
+
+/// The decimal marks of Unicode CLDR 48 (`main/<tag>.xml`, `symbols/decimal`) for fr, pl and pt; es as es-419 and es-US
+/// have it. CLDR has none for ht. Where CLDR 48 has a point (pt) or a comma (es-419, es-US) between thousands we have
+/// the space that it has for fr, and the SI brochure (9th edition, 5.4.4) for all.
 #[test]
-fn numbers_pass_from_one_language_to_the_next() {
-    use brimline::number::{NumberMistake, read, write};
+fn marks_are_those_of_cldr() {
+    for (code, decimal) in [("en", '.'), ("es", '.'), ("fr", ','), ("ht", '.'), ("pl", ','), ("pt", ',')] {
+        let group = if code == "en" { ',' } else { '\u{202f}' };
+        let (_, words) = all().find(|(language, _)| language.code == code).expect(code);
+        assert_eq!(words.marks(), Marks { decimal, group }, "{code}");
+    }
+    assert_eq!(all().count(), 6, "a new language needs its row");
+}
+
+#[test]
+fn a_number_with_two_readings_is_asked_for_with_both() {
+    use brimline::form::What;
     for (language, words) in others() {
-        let marks = words.marks();
-        for value in [0.5, 1.0, 1.5, 12.25, 999.0, 1_234.0, 27_456.0, 1_234_567.0] {
-            let shown = write(value, 4, marks);
-            assert_eq!(read(&shown, marks), Ok(value), "{}: {shown}", language.name);
+        for typed in ["1.200", "1,200", "12.345", "100,001"] {
+            let mistake = read(typed, words.marks()).expect_err(language.name);
+            let what = What::Number(mistake.into());
+            let readings = words.readings(&what);
+            let plain = |mark: &str| typed.replace(['.', ','], mark).parse::<f64>().expect("digits");
+            let back: Vec<_> = readings.iter().map(|one| read(one, words.marks())).collect();
+            assert_eq!(back, [Ok(plain(".")), Ok(plain(""))], "{}: {readings:?}", language.name);
+            let told = words.trouble(&what, "?", None, (typed, "l"));
+            assert!(readings.iter().all(|one| told.contains(one)) && told.contains(typed), "{told}");
         }
-        for typed in ["1.5", "1,5", "12", "1 1/2", "0,125", "1.200", "1,200", "12,500.5", "12.500,5"] {
-            match (read(typed, marks), read(typed, Marks::POINT)) {
-                (one, other) if one == other => {}
-                (Err(NumberMistake::TwoReadings { .. }), _) => {}
-                (one, other) => panic!("{}: {typed} is {one:?} here and {other:?} in English", language.name),
+    }
+}
+
+/// The marks of every language, by its name.
+static MARKS: LazyLock<Vec<(&str, Marks)>> =
+    LazyLock::new(|| all().map(|(language, words)| (language.name, words.marks())).collect());
+
+proptest! {
+    /// What is shown in a language reads back as the same number there, money too.
+    #[test]
+    fn what_is_shown_reads_back(mantissa in 1.0..10.0_f64, power in -6..9_i32, digits in 1..13_i32) {
+        let value = mantissa * 10_f64.powi(power);
+        for &(language, marks) in MARKS.iter() {
+            let shown = write(value, digits, marks);
+            let back = read(&shown, marks);
+            prop_assert_eq!(back, read(&write(value, digits, Marks::POINT), Marks::POINT), "{}: {}", language, shown);
+            let money = write_money(value, marks);
+            prop_assert_eq!(read(&money, marks), read(&write_money(value, Marks::POINT), Marks::POINT), "{}", money);
+            let field = plain(value, digits, marks.decimal);
+            prop_assert_eq!(read(&field, marks), read(&plain(value, digits, '.'), Marks::POINT), "{}", field);
+        }
+    }
+
+    /// What is typed is the same number in every language, or one of them asks: a site passes from hand to hand.
+    #[test]
+    fn a_number_is_the_same_in_every_language_or_asked_for(typed in "[0-9]{1,4}([., \u{202f}][0-9]{1,4}){0,3}") {
+        for &(one, own) in MARKS.iter() {
+            for &(other, theirs) in MARKS.iter() {
+                match (read(&typed, own), read(&typed, theirs)) {
+                    (this, that) if this == that => {}
+                    (Err(NumberMistake::TwoReadings { .. }), _) | (_, Err(NumberMistake::TwoReadings { .. })) => {}
+                    (this, that) => {
+                        prop_assert!(false, "{typed} is {this:?} in {one} and {that:?} in {other}");
+                    }
+                }
             }
+        }
+    }
+
+    /// One mark before three digits: but for English nothing is taken for granted.
+    #[test]
+    fn no_language_but_english_decides_between_tenths_and_thousands(typed in "[1-9][0-9]{0,2}[.,][0-9]{3}") {
+        for &(language, marks) in MARKS.iter().filter(|(language, _)| *language != Language::english().name) {
+            let asked = matches!(read(&typed, marks), Err(NumberMistake::TwoReadings { .. }));
+            prop_assert!(asked, "{typed} in {language}");
         }
     }
 }

@@ -9,8 +9,7 @@ use std::path::PathBuf;
 use std::process::Command;
 use std::sync::atomic::{AtomicU32, Ordering};
 
-const WORKER: &str =
-    "const V = \"__VERSION__\";\nconst F = {/* __FILES__ */};\nconst L = {/* __LATER__ */};\n";
+const WORKER: &str = "const V = \"__VERSION__\";\nconst F = {/* __FILES__ */};\n";
 const FRAME: &str =
     "<link href=./main.css rel=stylesheet><link href=\"./icons/jug.svg\"><script src=./boot.js></script>";
 

@@ -252,7 +252,7 @@ fn never(proof: &mut Proof, typed: &Typed, standard: &Standard, first: Date, tod
     for one in typed.site.standards.iter().filter(waits) {
         let remark = Remark::new("finding-never", Weight::Warn)
             .value("version", Value::plain(f64::from(one.version), Kind::Count))
-            .with("day", Fact::Text(one.effective.clone()));
+            .with("day", Fact::Day(one.effective.clone()));
         proof.find(standard, remark, false, None);
     }
 }

@@ -3,6 +3,7 @@
 use super::choice::shown;
 use crate::form::action::Line;
 use crate::form::{Action, Field, Outcome};
+use crate::page::focus;
 use crate::page::shared::Shared;
 use crate::units::unit;
 use crate::words::Argument;
@@ -34,6 +35,7 @@ pub fn number_field(shared: &Shared, outcome: &Outcome, field: Field, label: Opt
             oninput={shared.on(move |text| Action::Write(field, text))}
             number=true
             beside={units(shared, field, &name, &label, &entry.unit)}
+            readings={outcome.at(&name).map(|what| shared.words.readings(what)).unwrap_or_default()}
             {label}
         />
     }
@@ -132,6 +134,19 @@ pub struct TypingProps {
     /// Its unit.
     #[prop_or_default]
     pub beside: Html,
+    /// Both ways to write a number that can be read in two.
+    #[prop_or_default]
+    pub readings: Vec<String>,
+}
+
+/// Writes a number as it is meant; the focus goes to where it stands then.
+fn reading(props: &TypingProps, text: &String) -> Html {
+    let (oninput, id, written) = (props.oninput.clone(), props.id.clone(), text.clone());
+    let onclick = move |_: MouseEvent| {
+        oninput.emit(written.clone());
+        focus::on(&id);
+    };
+    html! { <button type="button" name={format!("{}-reading", props.id)} {onclick}>{ text }</button> }
 }
 
 /// So long nothing was typed when a number counts as typed, milliseconds.
@@ -182,7 +197,12 @@ pub fn Typing(props: &TypingProps) -> Html {
             <label for={id}>{ &props.label }</label>
             <div class="entry">{ control }{ props.beside.clone() }</div>
             if let Some(hint) = &props.hint { <p class="hint" id={hint_id}>{ hint }</p> }
-            if let Some(mistake) = mistake { <p class="mistake" id={mistake_id}>{ mistake }</p> }
+            if let Some(mistake) = mistake {
+                <p class="mistake" id={mistake_id}>{ mistake }</p>
+                if !props.readings.is_empty() && !props.readonly {
+                    <p class="readings">{ for props.readings.iter().map(|text| reading(props, text)) }</p>
+                }
+            }
         </div>
     }
 }

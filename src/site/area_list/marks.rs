@@ -45,7 +45,7 @@ pub(super) fn read(text: &str, marks: Option<Marks>) -> Result<f64, NumberMistak
 }
 
 /// A number of the value `value` as it is written with the marks of the page. One that has them already stays
-/// as it was typed; no digit changes.
+/// as it was typed; no digit changes, and a last one, 0, comes where the page would have to ask else.
 pub(super) fn rewritten(text: &str, value: f64, page: Marks) -> String {
     let Some(at) = text.rfind(['.', ',']) else { return text.to_owned() };
     let is =
@@ -58,5 +58,6 @@ pub(super) fn rewritten(text: &str, value: f64, page: Marks) -> String {
         return text.to_owned();
     }
     let written = if decimal { format!("{whole}{}{tail}", page.decimal) } else { format!("{whole}{tail}") };
-    if is(&written, page) { written } else { text.to_owned() }
+    let longer = written.clone() + "0";
+    [written, longer].into_iter().find(|text| is(text, page)).unwrap_or_else(|| text.to_owned())
 }

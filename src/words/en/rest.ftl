@@ -1178,3 +1178,5 @@ why-practice = A wrong number on paper hurts no one. The same number in a tank c
 why-practice-drawing = A wrong number on paper is crossed out. Next to it a stone floor with a pit, which stays.
 why-practice-paper = on paper
 why-practice-floor = on the floor
+
+moment = { $day }, { $clock }

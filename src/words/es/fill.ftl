@@ -1,9 +1,11 @@
 # Spanish (neutral American, for crews in the United States), in Fluent syntax: what Fill and the frame around all
-# views say. Numbers are written as CLDR has them for es-US: a point before the decimals, commas between thousands.
+# views say. Numbers have a point before the decimals, as CLDR has them for es-US and es-419, and a narrow space between
+# thousands, as the Ortografía of the Spanish academies (2010) and the SI brochure (9th edition, 5.4.4) ask: among Spanish
+# readers a comma means either.
 # No native reader has checked this file yet.
 
 number-decimal = .
-number-group = ,
+number-group = { " " }
 
 name = Brimline
 views = Vistas
@@ -141,7 +143,7 @@ figure-fill-sure-ratio-error = Partes de agua, más o menos
 figure-fill-sure-strongest = Lo más fuerte que puede quedar, partes de agua por 1
 figure-fill-sure-weakest = Lo más débil que puede quedar, partes de agua por 1
 figure-fill-sure-inside = Probabilidad de cumplir la etiqueta
-figure-fill-sure-drawn = Lo mismo, probado 4,000 veces
+figure-fill-sure-drawn = Lo mismo, probado 4 000 veces
 fill-setting-title = Ponga la máquina en
 fill-setting = 1 a { $n }
 fill-solid-banned = No para esta máquina y este piso. Para otro uso: { $amount } de { $product } en { $total } de agua.
@@ -349,7 +351,7 @@ label-shape = Estas palabras no forman una dilución. Escríbala así: 1:64, 1 i
 
 mistake-missing = { $field }: escriba un número.
 mistake-not-a-number = { $field }: “{ $typed }” no es un número. Escriba cifras, por ejemplo 12, 1.5 o 1/2.
-mistake-two-readings = { $field }: “{ $typed }” se puede leer de dos formas. Quite la marca de los miles.
+mistake-two-readings = { $field }: “{ $typed }” puede ser { $decimal } o { $grouped }. Escríbalo de una de estas formas.
 mistake-unit = { $field }: elija una unidad.
 mistake-below = { $field }: lo mínimo posible es { $bound }. Usted escribió { $typed }.
 mistake-above = { $field }: lo máximo posible es { $bound }. Usted escribió { $typed }.

@@ -251,7 +251,7 @@ code-none = Solo una norma vigente tiene un código para escanear.
 code-left-out = La norma no es para la máquina elegida arriba: ningún código abre un llenado para ella.
 code-not-made = De este llenado no se puede hacer un código: un nombre o una nota contiene algo que no cabe en un enlace. Véalos en Llenado.
 qr-label = Código para escanear con un teléfono: abre este llenado
-qr-too-long = Este llenado contiene demasiado para un código: { $n } caracteres. En un código de 68 mm caben 1,465. Acorte las notas del producto.
+qr-too-long = Este llenado contiene demasiado para un código: { $n } caracteres. En un código de 68 mm caben 1 465. Acorte las notas del producto.
 
 link-asks = Este enlace trae un llenado de:
 link-outdated = Su sitio tiene la versión { $version } de esta norma desde el { $day }: el código está atrasado.
@@ -430,7 +430,7 @@ finish-remove = Quitar este acabado
 finish-ph-low-hint = De su etiqueta o ficha técnica. Estrecha lo que soporta su piso, en todas las vistas.
 finish-source-hint = Por ejemplo: etiqueta, lado 2, o ficha técnica de marzo.
 finish-coats-hint = De su etiqueta. De tres a cuatro para brillo, de cinco a seis para mucho tránsito: prensa del ramo, vista de segunda mano.
-finish-coverage-hint = De su etiqueta. 2,000 ft² por galón es práctica común, sin fuente.
+finish-coverage-hint = De su etiqueta. 2 000 ft² por galón es práctica común, sin fuente.
 finish-solids-hint = Para la estimación. De su ficha técnica, por masa.
 finish-cure-hint = De su etiqueta, contado desde que la última capa está seca.
 finish-burnish-yes = Abrillántelo solo cuando haya curado, como dice su etiqueta. Abrillante primero un lugar pequeño: un acabado blando se rompe y se corre.

@@ -1,10 +1,11 @@
 # Haitian Creole, in Fluent syntax: what Fill and the frame around all views say, and the cautions. The other parts are
 # said in English. The hazard statements are left out: no official wording in this language is known, and English
-# stands for them. Numbers are written as in the United States, since CLDR has no marks of its own for ht-US.
+# stands for them. CLDR has no marks for ht: a point stands before the decimals as in the United States, and a narrow
+# space between thousands, since readers from Haiti know the comma as the decimal mark.
 # No native reader has checked this file yet.
 
 number-decimal = .
-number-group = ,
+number-group = { " " }
 
 name = Brimline
 views = Paj yo
@@ -125,7 +126,7 @@ figure-fill-sure-ratio-error = Pati dlo, plis oswa mwens
 figure-fill-sure-strongest = Pi fò li ka ye, pati dlo pou 1
 figure-fill-sure-weakest = Pi fèb li ka ye, pati dlo pou 1
 figure-fill-sure-inside = Chans pou li respekte etikèt la
-figure-fill-sure-drawn = Menm bagay la, eseye 4,000 fwa
+figure-fill-sure-drawn = Menm bagay la, eseye 4 000 fwa
 fill-setting-title = Regle machin nan sou
 fill-setting = 1 pou { $n }
 fill-solid-banned = Pa pou machin sa a ak planche sa a. Pou yon lòt sèvis: { $amount } { $product } nan { $total } dlo.
@@ -333,7 +334,7 @@ label-shape = Mo sa yo pa fè yon dilisyon. Tape li tankou 1:64, 1 in 65, 2 oz/g
 
 mistake-missing = { $field }: tape yon nimewo.
 mistake-not-a-number = { $field }: “{ $typed }” pa yon nimewo. Tape chif, tankou 12, 1.5 oswa 1/2.
-mistake-two-readings = { $field }: yo ka li “{ $typed }” de jan. Retire mak ki ant milye yo.
+mistake-two-readings = { $field }: “{ $typed }” ka vle di { $decimal } oswa { $grouped }. Ekri youn nan yo.
 mistake-unit = { $field }: chwazi yon inite.
 mistake-below = { $field }: pi piti ki posib se { $bound }. Ou te tape { $typed }.
 mistake-above = { $field }: pi gwo ki posib se { $bound }. Ou te tape { $typed }.

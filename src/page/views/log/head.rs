@@ -72,8 +72,10 @@ fn backup(shared: &Shared, held: &Held) -> Html {
     let last = held.backup.as_ref().and_then(|backup| Date::read(backup.when.get(..10)?));
     let said = match &held.backup {
         Some(backup) => {
-            let told =
-                [("when", Argument::text(told::moment(&backup.when))), ("n", number(shared, backup.since))];
+            let told = [
+                ("when", Argument::text(told::moment(shared, &backup.when))),
+                ("n", number(shared, backup.since)),
+            ];
             Some(shared.tell("log-backup-last", &told))
         }
         None => None,

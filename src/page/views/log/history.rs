@@ -121,7 +121,7 @@ fn said(shared: &Shared, fill: &Fill) -> Vec<(String, String)> {
         text => format!("{text} ({})", shared.say(&format!("log-scale-{}", fill.reading.scale.code()))),
     };
     let rows = [
-        ("log-at", told::moment(&fill.at)),
+        ("log-at", told::moment(shared, &fill.at)),
         ("log-product", fill.product.name.to_string()),
         ("log-machine", fill.machine.name.to_string()),
         ("log-floor", fill.floor.name.to_string()),
@@ -153,7 +153,7 @@ fn past(shared: &Shared, record: &Record) -> Html {
     let by = written_by(shared, record);
     let head = [
         ("number", Argument::text(record.id().to_string())),
-        ("when", Argument::text(told::moment(&record.when))),
+        ("when", Argument::text(told::moment(shared, &record.when))),
         ("kind", Argument::text(shared.say(&format!("log-kind-{}", record.kind.code())))),
     ];
     let changes = match record.kind {

@@ -200,7 +200,7 @@ fn drawn(
     html! {
         <tr key={id.clone()} class={classes!(fill.struck.then_some("struck"), is_open.then_some("chosen"))} aria-rowindex={(at + 2).to_string()} data-fill={one.id.to_string()}>
             <th scope="row">
-                <button type="button" class="link" {id} aria-expanded={is_open.to_string()} {onclick} {onkeydown}>{ told::moment(&one.said) }</button>
+                <button type="button" class="link" {id} aria-expanded={is_open.to_string()} {onclick} {onkeydown}>{ told::moment(shared, &one.said) }</button>
                 { for state.map(|key| html! { <span class="state">{ shared.say(key) }</span> }) }
             </th>
             { cells(one, measured) }

@@ -9,7 +9,6 @@ use crate::page::shared::Shared;
 use crate::page::views::site::sheet;
 use crate::site::log::questions::{By, Use, usage};
 use crate::site::log::{Current, Deviation, Id, Kind, Part, Record, State, Task};
-use crate::trade::calendar::Date;
 use crate::units::{Kind as Shown, Volume};
 use crate::words::Argument;
 use yew::prelude::*;
@@ -135,23 +134,18 @@ fn row(shared: &Shared, one: &Current, corrections: &[Record]) -> Html {
     html! {
         <tr class={fill.struck.then_some("struck")} data-fill={one.id.to_string()}>
             <th scope="row">
-                { days_whole(&told::moment(&one.said)) }
-                if fill.struck { { shared.say("log-struck") } }
+                { unbroken(shared, &one.said) }
+                if fill.struck { { " " }{ shared.say("log-struck") } }
             </th>
             { cells(one, Html::default()) }
-            <td>{ otherwise(shared, one) }{ for own.map(|record| html! { <p class="corrected">{ days_whole(&corrected(shared, record)) }</p> }) }</td>
+            <td>{ otherwise(shared, one) }{ for own.map(|record| html! { <p class="corrected">{ corrected(shared, record) }</p> }) }</td>
         </tr>
     }
 }
 
-/// A text whose days break nowhere; between words it may.
-fn days_whole(text: &str) -> Html {
-    let is_day = |word: &str| word.get(..10).is_some_and(|day| Date::read(day).is_some());
-    let word = |word: &str| {
-        let class = is_day(word).then_some("whole");
-        html! { <><span {class}>{ word.to_owned() }</span>{ " " }</> }
-    };
-    text.split(' ').map(word).collect()
+/// A day and a time that break nowhere.
+fn unbroken(shared: &Shared, when: &str) -> String {
+    told::moment(shared, when).replace(' ', "\u{a0}").replace('-', "\u{2011}")
 }
 
 /// Who corrected it, when and why.
@@ -169,7 +163,7 @@ fn corrected(shared: &Shared, record: &Record) -> String {
         State::Altered => shared.say("log-altered-text"),
     };
     let told = [
-        ("when", told::moment(&record.when)),
+        ("when", unbroken(shared, &record.when)),
         ("who", said(Part::By, "log-paper-nobody")),
         ("why", said(Part::Why, "log-paper-no-why")),
     ];

@@ -225,7 +225,7 @@ pub fn confirmed(shared: &Shared, held: &Held) -> String {
             if !is_today(date) || !is_today(&one.when.date.to_string()) || *one.fill.machine.id != *now =>
         {
             let machine = ("machine", Argument::text(&*one.fill.machine.name));
-            let day = ("day", Argument::text(one.when.date.to_string()));
+            let day = ("day", shared.day(&one.when.date.to_string()));
             shared.tell("log-recorded-other", &[&told[..], &[machine, day]].concat())
         }
         _ => shared.tell("log-recorded", &told),

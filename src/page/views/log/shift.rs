@@ -19,7 +19,7 @@ pub fn shift(seen: &Seen) -> Html {
         // Where the day is today's the time says enough.
         let is_today = shift.last.when.date == now.date;
         let said = &shift.last.said;
-        machine(seen, shift, if is_today { told::clock(said) } else { told::moment(said) })
+        machine(seen, shift, if is_today { told::clock(said) } else { told::moment(shared, said) })
     };
     html! {
         <>
@@ -64,7 +64,7 @@ pub fn left_line(shared: &Shared, keys: [&str; 2], shift: &Shift) -> String {
     let one = shift.last;
     let told = [
         ("machine", Argument::text(&*one.fill.machine.name)),
-        ("day", Argument::text(one.when.date.to_string())),
+        ("day", shared.day(&one.when.date.to_string())),
         ("tasks", Argument::text(told::tasks(shared, &shift.undone()))),
     ];
     shared.tell(keys[usize::from(shift.is_unticked())], &told)

@@ -14,11 +14,8 @@ pub fn clock(when: &str) -> String {
 }
 
 /// A day and a time.
-pub fn moment(when: &str) -> String {
-    if When::read(when).is_none() {
-        return when.to_owned();
-    }
-    format!("{} {}", when.get(..10).unwrap_or_default(), clock(when))
+pub fn moment(shared: &Shared, when: &str) -> String {
+    if When::read(when).is_none() { when.to_owned() } else { shared.moment(when) }
 }
 
 /// A fill in one line.
@@ -26,7 +23,7 @@ pub fn title(shared: &Shared, one: &Current) -> String {
     let number = one.id.number.to_string();
     let told = [
         ("number", Argument::text(number)),
-        ("when", Argument::text(moment(&one.said))),
+        ("when", Argument::text(moment(shared, &one.said))),
         ("product", Argument::text(&*one.fill.product.name)),
         ("machine", Argument::text(&*one.fill.machine.name)),
     ];
@@ -43,7 +40,7 @@ pub fn record(shared: &Shared, record: &Record) -> String {
     let fill = &record.fill;
     let parts = match record.kind {
         Kind::Fill => vec![
-            moment(&record.when),
+            moment(shared, &record.when),
             fill.product.name.to_string(),
             fill.machine.name.to_string(),
             fill.concentrate.text.to_string(),
@@ -51,7 +48,7 @@ pub fn record(shared: &Shared, record: &Record) -> String {
             record.words.who.text.clone(),
         ],
         _ => vec![
-            moment(&record.when),
+            moment(shared, &record.when),
             shared.say(&format!("log-kind-{}", record.kind.code())),
             record.of.clone(),
         ],

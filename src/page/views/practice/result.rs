@@ -9,7 +9,6 @@ use crate::page::keep::download;
 use crate::page::keep::practice::at_desk;
 use crate::page::shared::Shared;
 use crate::practice::{Exercise, Mark, Run, Session, Tries};
-use crate::words::Argument;
 use yew::prelude::*;
 
 /// What came of the session.
@@ -78,7 +77,7 @@ fn code(shared: &Shared, run: &Run) -> Html {
             { for qr(shared, "practice-code-qr", &code) }
             <Copy shared={shared.clone()} name="practice-code" text={code.clone()} />
             <div class="buttons">{ press(shared, "practice-code-save", save) }</div>
-            <p class="hint">{ shared.tell("practice-code-holds", &[("date", Argument::text(&*run.day))]) }</p>
+            <p class="hint">{ shared.tell("practice-code-holds", &[("date", shared.day(&run.day))]) }</p>
         </div>
     }
 }

@@ -76,7 +76,7 @@ fn line(shared: &Shared, standard: &Standard) -> Html {
     let id = standard.id.clone();
     let onclick = shared.on(move |_: MouseEvent| Action::Pick(Shelf::Standard, id.clone()));
     let standing = format!("standing-{}", phase(&shared.typed, standard).code().replace('_', "-"));
-    let day = Argument::text(standard.effective.clone());
+    let day = shared.day(&standard.effective);
     html! {
         <li key={standard.id.clone()}>
             <button type="button" name="standard-open" data-id={standard.id.clone()} aria-pressed={chosen.to_string()} {onclick}>

@@ -63,7 +63,7 @@ fn row(shared: &Shared, number: usize, point: &Point) -> Html {
     html! {
         <tr class={(!point.rules.is_empty()).then_some("chosen")}>
             <th scope="row">{ number }</th>
-            <td>{ told::moment(&point.when) }</td>
+            <td>{ told::moment(shared, &point.when) }</td>
             <td>{ &point.machine }</td>
             <td>{ computed(shared, format!("log.dose.{number}.ratio"), percent(point.ratio)) }</td>
             <td>{ for point.range.map(|range| computed(shared, format!("log.dose.{number}.range"), percent(range))) }</td>

@@ -38,7 +38,7 @@ pub fn undone(seen: &Seen, fills: &[&Current]) -> Html {
     let shifts = found.shifts.iter().map(|one| {
         html! {
             <tr>
-                <th scope="row">{ told::moment(&one.when) }</th>
+                <th scope="row">{ told::moment(shared, &one.when) }</th>
                 <td>{ &*one.machine }</td>
                 <td>{ &*one.who }</td>
                 <td>{ told::tasks(shared, &one.tasks) }</td>
@@ -48,7 +48,7 @@ pub fn undone(seen: &Seen, fills: &[&Current]) -> Html {
     let unticked = found.unticked.iter().map(|one| {
         html! {
             <tr>
-                <th scope="row">{ told::moment(&one.when) }</th>
+                <th scope="row">{ told::moment(shared, &one.when) }</th>
                 <td>{ &*one.machine }</td>
                 <td>{ &*one.who }</td>
                 <td>{ shared.say("log-state-not-asked") }</td>

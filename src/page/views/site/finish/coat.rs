@@ -177,7 +177,8 @@ fn spoken(shared: &Shared, when: &When) -> String {
     };
     let Some(at) = when.at else { return after };
     let weekday = shared.say(&format!("weekday-{}", at.date.weekday()));
-    let told = [("weekday", Argument::text(weekday)), ("moment", Argument::text(at.to_string()))];
+    let told =
+        [("weekday", Argument::text(weekday)), ("moment", Argument::text(shared.moment(&at.to_string())))];
     let moment = shared.tell("coats-moment", &told);
     if when.after > Duration::ZERO {
         shared.tell("coats-both", &[("moment", Argument::text(moment)), ("after", Argument::text(after))])

@@ -12,7 +12,7 @@ use yew::prelude::*;
 pub fn sheet(shared: &Shared, of: String, content: Html) -> Html {
     let printed = shared.tell(
         "sheet-line",
-        &[("date", Argument::text(today::now())), ("version", Argument::text(env!("CARGO_PKG_VERSION")))],
+        &[("date", shared.day(&today::now())), ("version", Argument::text(env!("CARGO_PKG_VERSION")))],
     );
     let site = Some(shared.typed.site.name.trim().to_owned()).filter(|name| !name.is_empty());
     // On a wall nobody sees the head of the page.
@@ -32,12 +32,12 @@ pub fn edition(shared: &Shared, standard: &Standard) -> String {
     let version = Argument::text(standard.version.max(1).to_string());
     let edition = match since(standard) {
         "" => shared.tell("paper-edition", &[("version", version)]),
-        date => shared.tell("paper-edition-from", &[("version", version), ("date", Argument::text(date))]),
+        date => shared.tell("paper-edition-from", &[("version", version), ("date", shared.day(date))]),
     };
     match next(&shared.typed, standard) {
         None => edition,
         Some(next) => {
-            let until = [("edition", Argument::text(edition)), ("date", Argument::text(since(next)))];
+            let until = [("edition", Argument::text(edition)), ("date", shared.day(since(next)))];
             shared.tell("paper-edition-until", &until)
         }
     }
@@ -57,10 +57,10 @@ pub fn standing(shared: &Shared, standard: &Standard) -> Html {
         Phase::Waits => Some("paper-waits"),
         Phase::Replaced => Some("paper-replaced"),
     };
-    let told = key.map(|key| shared.tell(key, &[("day", Argument::text(since(standard)))]));
+    let told = key.map(|key| shared.tell(key, &[("day", shared.day(since(standard)))]));
     let until = next(&shared.typed, standard).map(|next| {
         let version = Argument::text(next.version.max(1).to_string());
-        shared.tell("paper-until", &[("day", Argument::text(since(next))), ("version", version)])
+        shared.tell("paper-until", &[("day", shared.day(since(next))), ("version", version)])
     });
     let lines = told.into_iter().chain(until);
     html! { { for lines.map(|line| html! { <p class="standing"><strong>{ line }</strong></p> }) } }

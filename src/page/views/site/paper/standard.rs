@@ -67,8 +67,8 @@ fn asks(shared: &Shared, standard: &Standard) -> Html {
         text("paper-pad", facts::written(shared, &standard.pad)),
         text("standard-frequency", often),
         text("paper-version", edition(shared, standard)),
-        text("paper-effective", facts::written(shared, since(standard))),
-        text("paper-published", facts::written(shared, &standard.published)),
+        text("paper-effective", facts::written(shared, &shared.words.day(since(standard)))),
+        text("paper-published", facts::written(shared, &shared.words.day(standard.published.trim()))),
         text("paper-author", facts::written(shared, &standard.author)),
     ]);
     pairs(all)
@@ -105,7 +105,7 @@ fn history(shared: &Shared, standard: &Standard) -> Html {
         html! {
             <tr>
                 <th scope="row">{ one.version.max(1) }</th>
-                <td>{ facts::written(shared, since(one)) }</td>
+                <td>{ facts::written(shared, &shared.words.day(since(one))) }</td>
                 <td>{ what }</td>
                 <td>{ facts::written(shared, &one.reason) }</td>
             </tr>

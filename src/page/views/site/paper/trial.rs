@@ -51,7 +51,7 @@ pub fn sheet(shared: &Shared, trial: &Trial) -> Html {
             <p>{ shared.say("paper-film-hint") }</p>
             <div class="signed">
                 <p><strong>{ shared.say("paper-initials") }</strong><span class="box">{ trial.by.trim() }</span></p>
-                <p><strong>{ shared.say("paper-date") }</strong><span class="box">{ trial.date.trim() }</span></p>
+                <p><strong>{ shared.say("paper-date") }</strong><span class="box">{ shared.words.day(trial.date.trim()) }</span></p>
             </div>
             if let Some(product) = product {
                 <p>{ facts::wear(shared, &crate::site::Standard::default(), product) }</p>

@@ -144,7 +144,7 @@ fn publish(shared: &Shared, standard: &Standard, proof: &Proof, date: String) ->
     // The day as it will be published.
     let first = standard.first_day().map(|first| first.to_string());
     let later = first.filter(|_| !standard.has_begun(&date));
-    let day = |day: &String| [("day", Argument::text(day.clone()))];
+    let day = |day: &String| [("day", shared.day(day))];
     let (act, proved) = (shared.act.clone(), proof.proved.clone());
     let onclick = move |_: MouseEvent| {
         act.emit(Act::Publish { date: date.clone(), proved: proved.clone() }.action());
