@@ -148,7 +148,7 @@ fn row(shared: &Shared, one: &Current, corrections: &[Record]) -> Html {
 fn days_whole(text: &str) -> Html {
     let is_day = |word: &str| word.get(..10).is_some_and(|day| Date::read(day).is_some());
     let word = |word: &str| {
-        let class = is_day(word).then_some("whole");
+        let class = is_day(word).then_some("unbroken");
         html! { <><span {class}>{ word.to_owned() }</span>{ " " }</> }
     };
     text.split(' ').map(word).collect()
