@@ -633,6 +633,8 @@ test("the printed month says who struck a fill and why, breaks no day, and has n
   const whole = squeezed(sheets);
   assert.ok(!whole.includes(squeeze("What was filled?")), "the question is of the screen");
   assert.ok(!whole.includes(squeeze("Save a backup")), "so is the reminder of a backup");
+  assert.ok(!whole.includes(squeeze("The log of this month on paper")), "so is the fold");
+  assert.equal(sheets.length, 1, "no sheet is left blank");
   assert.ok(whole.includes(squeeze("by CD: Tapped by mistake")));
   const [day] = (await kept(page))[0].when.split("T");
   assert.ok(texts.some((text) => text.includes(day)), "a day stands whole in one line");
