@@ -633,6 +633,8 @@ test("the printed month says who struck a fill and why, breaks no day, and has n
   const whole = squeezed(sheets);
   assert.ok(!whole.includes(squeeze("What was filled?")), "the question is of the screen");
   assert.ok(!whole.includes(squeeze("Save a backup")), "so is the reminder of a backup");
+  assert.ok(!whole.includes(squeeze("The log of this month on paper")), "so is the fold");
+  assert.equal(sheets.length, 1, "no sheet is left blank");
   assert.ok(whole.includes(squeeze("by CD: Tapped by mistake")));
   const day = new Intl.DateTimeFormat("en-US", { dateStyle: "medium", timeZone: "UTC" });
   const days = (await kept(page)).map(({ when }) => day.format(new Date(when.slice(0, 10))));

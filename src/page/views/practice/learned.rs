@@ -136,7 +136,7 @@ fn Person(props: &PersonProps) -> Html {
             <tr data-shown={one.topic.code()}>
                 <th scope="row">{ shared.say(&format!("practice-topic-{}", one.topic.code())) }</th>
                 <td>{ shared.say(&format!("practice-level-{}", one.level.code())) }</td>
-                <td class="whole">{ shared.words.day(&one.date.to_string()) }</td>
+                <td class="unbroken">{ shared.words.day(&one.date.to_string()) }</td>
                 <td>{ one.expires.map_or_else(|| shared.say("class-until-unknown"), |date| shared.words.day(&date.to_string())) }</td>
             </tr>
         }
