@@ -119,7 +119,9 @@ pub fn printed_neat(product: &Product, marks: Marks) -> Option<PhRange> {
 }
 
 fn a_ph(text: &str, marks: Marks) -> Option<PhRange> {
-    let ph = number::read(text, marks).ok().filter(|ph| (0.0..=14.0).contains(ph))?;
+    // No pH is a thousand: 7.125 is what English reads.
+    let ph = number::read(text, marks).or_else(|_| number::read(text, Marks::POINT));
+    let ph = ph.ok().filter(|ph| (0.0..=14.0).contains(ph))?;
     Some(PhRange { low: ph, high: ph })
 }
 

@@ -7,7 +7,7 @@ use super::topic::{Lack, Level, Topic};
 use crate::document::shaped as document;
 use crate::form::cautions::panel;
 use crate::limits;
-use crate::number::{self, Marks};
+use crate::number::{self, Marks, NumberMistake};
 use crate::site::{Entry, Floor, Machine, Measure, Product, Record, Site, Standard, Standing};
 use crate::trade::actives::dilution_for;
 use crate::trade::label::{self, Rule};
@@ -136,12 +136,20 @@ pub(super) fn lack(ready: &Ready, topic: Topic, level: Level) -> Option<Lack> {
     found.or_else(|| need((0..3).all(fits), Lack::NothingFits))
 }
 
-/// The same number in a way that reads alike with any decimal mark. A fraction such as 1/2 stays as it is.
+/// The same number in a way that reads alike with any decimal mark; none where the page has to ask which of two it is.
+/// A fraction such as 1/2 stays as it is.
 fn plain(entry: &Entry, marks: Marks) -> Entry {
     match (number::read(&entry.text, marks), number::read(&entry.text, Marks::POINT)) {
         (Ok(value), other) if other != Ok(value) || number::read(&entry.text, Marks::COMMA) != Ok(value) => {
             Entry::new(number::plain(value, 15, '.'), &entry.unit)
         }
+        // No density is a thousand.
+        (Err(NumberMistake::TwoReadings { decimal, .. }), _)
+            if entry.check(&limits::DENSITY, &[], marks).is_ok() =>
+        {
+            Entry::new(number::plain(decimal, 15, '.'), &entry.unit)
+        }
+        (Err(NumberMistake::TwoReadings { .. }), _) => Entry::new("", &entry.unit),
         _ => entry.clone(),
     }
 }

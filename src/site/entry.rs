@@ -3,7 +3,7 @@
 use crate::document::shaped as document;
 use crate::error::Mistake;
 use crate::limits::Limit;
-use crate::number::{self, Marks};
+use crate::number::{self, Marks, NumberMistake};
 use crate::units::{Quantity, Unit, unit};
 
 document! {
@@ -22,7 +22,8 @@ impl Entry {
         Self { text: text.into(), unit: unit.to_owned() }
     }
 
-    /// Reads it as a quantity within a limit.
+    /// Reads it as a quantity within a limit. Of two readings that of English counts where the other makes no
+    /// sense.
     ///
     /// # Errors
     /// [`Mistake`]: nothing typed, not a number, a unit of something else, or outside the limit.
@@ -31,9 +32,12 @@ impl Entry {
     /// use brimline::{limits, number::Marks, site::Entry, units::{Quantity, Volume}};
     /// let tank: Volume = Entry::new("10", "gal_us").read(&limits::TANK, Marks::POINT).unwrap();
     /// assert_eq!(tank.si(), 0.037_854_117_84);
+    /// let french = Marks { decimal: ',', group: '\u{202f}' };
+    /// assert!(Entry::new("1.006", "g_per_ml").check(&limits::DENSITY, &[], french).is_ok());
+    /// assert!(Entry::new("1.200", "gal_us").check(&limits::TANK, &[], french).is_err());
     /// ```
     pub fn read<Q: Quantity>(&self, limit: &'static Limit, marks: Marks) -> Result<Q, Mistake> {
-        let (value, unit) = self.value(marks)?;
+        let (value, unit) = self.sensible(limit, marks)?;
         let quantity = Q::of(value, unit).ok_or(Mistake::Unit)?;
         Ok(limit.check(quantity)?)
     }
@@ -47,11 +51,32 @@ impl Entry {
         if self.text.trim().is_empty() {
             return Ok(());
         }
-        let (value, unit) = self.value(marks)?;
+        let (value, unit) = self.sensible(limit, marks)?;
         if unit.dimension == limit.dimension {
             return Ok(limit.check_si(unit.to_si(value))?);
         }
         if units.contains(&unit.code) { Ok(()) } else { Err(Mistake::Unit) }
+    }
+
+    /// Its number and its unit. Of two readings that of English counts where the other one makes no sense, ten times
+    /// beyond the limit: nobody means a density of 1.006 g/mL for a thousand, and somebody may mean 1.200 gal for one.
+    /// Only that of English, so that a site says the same wherever it is passed.
+    fn sensible(&self, limit: &Limit, marks: Marks) -> Result<(f64, &'static Unit), Mistake> {
+        let found = self.value(marks);
+        let Err(Mistake::Number(NumberMistake::TwoReadings { decimal, grouped })) = found else {
+            return found;
+        };
+        let (point, unit) = self.value(Marks::POINT)?;
+        let is_far = |value: f64| {
+            let si = unit.to_si(value);
+            si > 10.0 * limit.high || 10.0 * si < limit.low
+        };
+        let other = if point.total_cmp(&decimal).is_eq() { grouped } else { decimal };
+        if unit.dimension == limit.dimension && is_far(other) && !is_far(point) {
+            Ok((point, unit))
+        } else {
+            found
+        }
     }
 
     /// Its number and its unit, whatever the number is.

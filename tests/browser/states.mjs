@@ -170,7 +170,7 @@ export const STATES = [
   }],
   ["shift, a large one", "shift", async (page) => {
     await choose(page, "units", "metric");
-    await write(page, "area-1-size", "123,456");
+    await write(page, "area-1-size", "123456");
   }],
   ["cautions, a sheet read", "cautions", async (page) => {
     await write(page, "sheet-text", "2. Hazards\nSignal word: Danger\nSignal word: Warning\nH314 H319\n3. Composition\nSodium hydroxide 1310-73-2 2 - 5");

@@ -1,5 +1,6 @@
 //! Numbers as people write them, and back.
 
+use brimline::error::Mistake;
 use brimline::number::NumberMistake::{Empty, NotANumber, TwoReadings};
 use brimline::number::{Marks, decimal, read, vulgar, write};
 use proptest::prelude::*;
@@ -193,5 +194,31 @@ proptest! {
         // Three digits behind a point could be thousands, which is another test's business.
         prop_assume!(tail.len() != 3 && whole > 0);
         prop_assert_eq!(decimal(&text, None), Ok(expected));
+    }
+}
+
+/// Where the page has to ask, a reading that makes no sense is none: ten times beyond the limit of its field.
+#[test]
+fn of_two_readings_the_one_that_makes_sense_counts() {
+    use brimline::limits::{AREA, DENSITY, TANK};
+    use brimline::site::Entry;
+    use brimline::units::{Area, Density, Quantity, Volume};
+    for marks in SPACED {
+        let density = Entry::new("1.006", "g_per_ml").read::<Density>(&DENSITY, marks).expect("one reading");
+        assert!((density.si() - 1_006.0).abs() < 1e-9);
+        // English refuses it as a thousand, and a site must say the same wherever it is passed.
+        assert!(matches!(
+            Entry::new("1,006", "g_per_ml").read::<Density>(&DENSITY, marks),
+            Err(Mistake::Number(TwoReadings { .. }))
+        ));
+        // A tank of 1,200 gal is more than any, but a person may mean it; 1.2 gal must not be made of it.
+        assert!(matches!(
+            Entry::new("1.200", "gal_us").read::<Volume>(&TANK, marks),
+            Err(Mistake::Number(TwoReadings { .. }))
+        ));
+        assert!(matches!(
+            Entry::new("1,200", "ft2").read::<Area>(&AREA, marks),
+            Err(Mistake::Number(TwoReadings { .. }))
+        ));
     }
 }
