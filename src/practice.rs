@@ -46,7 +46,7 @@ mod whole;
 pub use class::{Class, ClassMistake, Standing, Taken};
 pub use desk::{Desk, DeskMistake, Part};
 pub use draw::Draw;
-pub use exercise::{Amount, Exercise, Fact, Key, Reason, Said, make};
+pub use exercise::{Amount, Exercise, Fact, Key, Poured, Reason, Said, make};
 pub use judge::{Reply, Verdict, judge};
 pub use numbers::{Film, Input, Laid, Mix, MixWay, Numbers, SHEET, SLIDER, Seen, USUAL_PARTS, tile};
 pub use picture::{Bottles, Fill, Foam, Picture, Range, Rates, Scales, State, Strip, Tanks, Ticket, Wear};

@@ -1,11 +1,12 @@
 //! A session: what a trainer chose, and the exercises that follow from it.
 
-use super::exercise::{Exercise, Key, Said, make};
+use super::exercise::{Exercise, Fact, Key, Said, make};
 use super::stock::lack;
 use super::{Draw, Lack, Level, Ready, Stock, Topic};
 use crate::document::{checksum, shaped as document};
 use crate::limits;
 use crate::site::passing::link::{LinkMistake, pack};
+use crate::units::Kind;
 
 /// The characters of a link that a code holds behind an address of up to 155: version 27 at level L holds 1,465
 /// (ISO/IEC 18004, table 7).
@@ -63,7 +64,8 @@ impl SessionMistake {
 }
 
 impl Session {
-    /// Its exercises: the topics in turn, each round in an order of its own, none twice.
+    /// Its exercises: the topics in turn, each round in an order of its own, none twice, and no sum twice under other
+    /// names where there is another one.
     ///
     /// A topic that the stock has too little for, or has no more different exercises of, is passed over; where
     /// none is left there are fewer than were asked for. [`Session::flaw`] tells beforehand.
@@ -91,11 +93,18 @@ impl Session {
                 if !wanted(out.len()) {
                     break;
                 }
+                // One that is told otherwise and is the same sum will do where there is no other.
+                let mut retold = None;
                 let another = |_| {
-                    make(topic, self.level, &ready, &mut draw)
-                        .filter(|new| !out.iter().any(|one| same(one, new)))
+                    let new = make(topic, self.level, &ready, &mut draw)
+                        .filter(|new| !out.iter().any(|one| same(one, new)))?;
+                    if out.iter().any(|one| same_sum(one, &new)) {
+                        retold.get_or_insert(new);
+                        return None;
+                    }
+                    Some(new)
                 };
-                match (0..TRIES).find_map(another) {
+                match (0..TRIES).find_map(another).or(retold) {
                     Some(exercise) => out.push(exercise),
                     None => topics.retain(|one| *one != topic),
                 }
@@ -189,6 +198,28 @@ impl Session {
         }
         Err(SessionMistake::Link(why.unwrap_or(LinkMistake::TooLarge)))
     }
+}
+
+/// Whether two exercises are the same sum with other names around it: the same question with the same answer, and where
+/// there is something to choose by the same numbers.
+fn same_sum(one: &Exercise, other: &Exercise) -> bool {
+    if one.topic != other.topic || one.asked.last() != other.asked.last() {
+        return false;
+    }
+    match (&one.key, &other.key) {
+        (Key::Amount(a), Key::Amount(b)) if a.kind != Kind::Count => (a.si / b.si - 1.0).abs() < 1e-9,
+        _ => !numbers(one).is_empty() && numbers(one) == numbers(other),
+    }
+}
+
+/// The numbers that a task tells and offers, in their order.
+fn numbers(exercise: &Exercise) -> Vec<&Fact> {
+    let offered = match &exercise.key {
+        Key::Amount(_) => &[][..],
+        Key::Choice { options, .. } | Key::Several { options, .. } | Key::Order { options, .. } => options,
+    };
+    let facts = exercise.asked.iter().chain(offered).flat_map(|said| &said.facts).map(|(_, fact)| fact);
+    facts.filter(|fact| matches!(fact, Fact::Entry(_) | Fact::Count(_))).collect()
 }
 
 /// Whether two exercises ask the same and have the same answer, in whatever order the choices stand.

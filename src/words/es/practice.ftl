@@ -98,16 +98,16 @@ practice-ticket-is-wrong = La hoja tiene un error.
 practice-ask-convention = ¿Qué significa la etiqueta?
 practice-ask-parts = ¿Cuántas partes tiene la mezcla completa?
 practice-ask-percent = ¿Qué por ciento de la mezcla es producto? Dé tres cifras.
-practice-ask-units = ¿Cuántos { $unit } son { $amount }?
-practice-ask-dose = ¿Cuánto producto vierte usted?
-practice-ask-top-up = ¿Cuánto producto agrega usted?
+practice-ask-units = ¿Cuántos { $unit } son { $amount }? Dé tres cifras.
+practice-ask-dose = ¿Cuánto producto vierte usted? Medio paso más o menos está bien.
+practice-ask-top-up = ¿Cuánto producto agrega usted? Medio paso más o menos está bien.
 practice-ask-setting = ¿Cuál es el ajuste más bajo que da al piso lo suficiente, y no demasiado?
-practice-ask-solution = ¿Cuánta mezcla necesita?
+practice-ask-solution = ¿Cuánta mezcla necesita? Dé tres cifras.
 practice-ask-fills = ¿Cuántas veces llena el tanque?
-practice-ask-product = ¿Cuánto producto necesita para las dos áreas?
+practice-ask-product = ¿Cuánto producto necesita para las dos áreas? Dé tres cifras.
 practice-ask-mistake = ¿Qué salió mal?
-practice-ask-rescue-water = ¿Cuánta agua agrega para corregirlo?
-practice-ask-rescue-drain = No cabe toda el agua que necesita. ¿Cuánto vacía primero, para que un tanque lleno quede bien?
+practice-ask-rescue-water = ¿Cuánta agua agrega para corregirlo? Dé tres cifras.
+practice-ask-rescue-drain = No cabe toda el agua que necesita. ¿Cuánto vacía primero, para que un tanque lleno quede bien? Dé tres cifras.
 practice-ask-ppe = ¿Qué necesita? Elija todo lo que corresponda.
 practice-ask-pair = ¿Cuáles dos nunca deben juntarse?
 practice-ask-pairs = ¿Cuáles de estos mantiene separados? Elija todos los que nunca deben juntarse, y todos donde uno no se conoce.
@@ -119,6 +119,13 @@ practice-ask-foam-order = ¿Qué hace usted, y en qué orden?
 
 practice-answer = Su respuesta
 practice-choose = Elija primero una respuesta.
+practice-above-nothing = Su respuesta debe ser más que nada. Escriba un número mayor que cero.
+practice-no-try = Esto no fue un intento.
+practice-as-given = Esa es la cantidad tal como se dio. Dígala en { $unit }.
+practice-answer-poured = { $n ->
+    [one] { $exact }; con su medidor { $poured }, { $n } paso
+   *[other] { $exact }; con su medidor { $poured }, { $n } pasos
+ }
 practice-right = Correcto.
 practice-rounded = Correcto para su medidor. Con tres cifras es { $exact }.
 practice-wrong = Todavía no. Lea otra vez la tarea.
@@ -129,6 +136,9 @@ practice-because-standard = La regla de su sitio queda dentro de la etiqueta. El
 practice-because-setting = Calcule cuánto deja cada ajuste. Tome el más bajo que alcanza lo mínimo que debe recibir el piso.
 practice-because-rescue = El producto sigue igual. Solo crece el agua. Espere a que se mezcle y lea otra vez la fuerza.
 practice-because-nothing = Alguien leyó la etiqueta y no halló peligro. De todos modos póngase lo que pide su sitio.
+practice-because-other-step = El paso más cercano es más o menos de lo que permiten las reglas. Tome el siguiente.
+practice-because-no-vacuum = No hay aspiradora que pueda tragar espuma.
+practice-because-little-foam = Tan poca espuma no sube hasta la aspiradora.
 practice-because-unknown = No se conoce toda la etiqueta. Lo que no se sabe cuenta como el peor caso.
 
 ## Wrong roads, and what to do instead
@@ -180,6 +190,8 @@ practice-way-not-tested = Nadie lo ha probado. Hasta entonces cuenta como uno qu
 practice-way-kept-out = Eso no es lo que dicen los datos. Vea qué tan alta es la espuma, qué tan rápido baja, y si hay aspiradora.
 practice-way-not-stopped = Primero pare la máquina. Todo lo demás puede esperar.
 practice-way-order-mixed = El primer paso está bien. Vea el orden de los demás.
+practice-way-as-given = Esa es la cantidad tal como se dio. Dígala en la unidad que pide la tarea.
+practice-way-round-factor = Usted tomó un número redondo para la unidad, como 30 mL por onza. Eso sirve para estimar. Aquí cuentan tres cifras.
 
 ## What a wrong answer could do
 
