@@ -51,7 +51,7 @@ pub use judge::{Reply, Verdict, judge};
 pub use numbers::{Film, Input, Laid, Mix, MixWay, Numbers, SHEET, SLIDER, Seen, USUAL_PARTS, tile};
 pub use picture::{Bottles, Fill, Foam, Picture, Range, Rates, Scales, State, Strip, Tanks, Ticket, Wear};
 pub use ready::Ready;
-pub use register::{Made, Refused, Register, Shown, same, shown};
+pub use register::{Ended, Known, Made, Refused, Register, Shown, is_of, same, shown};
 pub use result::{Attempt, CodeMistake, Mark, Tries};
 pub use road::{Harm, Led, Road, Way};
 pub use run::{Given, Run};

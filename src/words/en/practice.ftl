@@ -234,6 +234,8 @@ practice-code-session = This result belongs to no session.
 practice-code-marks = There is nothing to hand in yet.
 practice-class-other = This result is not from this session.
 practice-class-twice = This result is in the list.
+practice-class-ahead = Its day is later than the day on this device. Check the clocks of both.
+practice-class-erased = The log has a result like it, and the initials were erased on request. Take it only if this person wants that. It is a new record then.
 
 ## The page
 
@@ -251,6 +253,7 @@ practice-topics-all = Choose all topics
 practice-topics-none = Choose no topic
 practice-level = Level
 practice-count = How many tasks
+practice-count-hint = At most { $most }.
 practice-seed = Class number
 practice-seed-hint = The same number gives the same tasks on each device with the same records. Leave it empty for new ones.
 practice-session-seed = A class number has digits only and is at most 4,294,967,295.
@@ -446,6 +449,7 @@ class-heading = Take the codes of your class
 class-codes = Codes, one a line
 class-codes-hint = Paste what your people sent you or scanned for you.
 class-take = Take these codes
+class-take-sure = Take what was asked about all the same
 class-open = Or open a file of codes
 class-open-hint = A text file with one code a line.
 class-no-session = There is no session yet. Hand one out first: its results belong to it.
@@ -485,6 +489,8 @@ class-shown-hint = A topic counts when all its tasks were right, at the first or
 class-months = How many months it holds
 class-months-wrong = Until then no end is shown.
 class-until-unknown = Not known
+class-lost = Lost on { $day } by a wrong answer
+class-ran-out = Ran out. Its last day was { $day }
 class-shown-by = Shown by { $who }
 class-shown-nothing = { $who } has shown no whole topic yet.
 class-remove-warning = In the log are { $n } results of { $who }. The initials are erased from them for good; what was shown stays and is nobody’s.

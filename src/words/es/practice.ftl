@@ -234,6 +234,8 @@ practice-code-session = Este resultado no es de ninguna sesión.
 practice-code-marks = Todavía no hay nada que entregar.
 practice-class-other = Este resultado no es de esta sesión.
 practice-class-twice = Este resultado ya está en la lista.
+practice-class-ahead = Su día es posterior al día de este aparato. Revise los relojes de ambos.
+practice-class-erased = La bitácora tiene un resultado igual, y sus iniciales se borraron a petición. Tómelo solo si esa persona lo quiere. Entonces es un registro nuevo.
 
 ## The page
 
@@ -251,6 +253,7 @@ practice-topics-all = Elegir todos los temas
 practice-topics-none = No elegir ningún tema
 practice-level = Nivel
 practice-count = Cuántas tareas
+practice-count-hint = Como máximo { $most }.
 practice-seed = Número de la clase
 practice-seed-hint = El mismo número da las mismas tareas en cada aparato con los mismos registros. Déjelo vacío para tareas nuevas.
 practice-session-seed = Un número de clase tiene solo dígitos y es 4,294,967,295 como máximo.
@@ -446,6 +449,7 @@ class-heading = Tomar los códigos de su clase
 class-codes = Códigos, uno por línea
 class-codes-hint = Pegue lo que su gente le envió o escaneó para usted.
 class-take = Tomar estos códigos
+class-take-sure = Tomar de todos modos lo que se preguntó
 class-open = O abrir un archivo de códigos
 class-open-hint = Un archivo de texto con un código por línea.
 class-no-session = Todavía no hay una sesión. Reparta primero una: sus resultados son de ella.
@@ -485,6 +489,8 @@ class-shown-hint = Un tema cuenta cuando todas sus tareas salieron bien, al prim
 class-months = Cuántos meses vale
 class-months-wrong = Hasta entonces no se muestra un final.
 class-until-unknown = No se sabe
+class-lost = Perdido el { $day } por una respuesta equivocada
+class-ran-out = Venció. Su último día fue el { $day }
 class-shown-by = Demostrado por { $who }
 class-shown-nothing = { $who } todavía no ha demostrado ningún tema completo.
 class-remove-warning = Resultados de { $who } en la bitácora: { $n }. Las iniciales se borran de ellos para siempre; lo que se demostró se queda y no es de nadie.
