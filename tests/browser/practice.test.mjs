@@ -209,6 +209,18 @@ test("a session goes by link to a phone without a network, and its code comes ba
   assert.equal((await records(teaching))[0].words?.who?.text ?? "", "", "erased on request");
   assert.equal(await teaching.locator('tr[data-who="QZ"]').count(), 0);
   assert.ok(!(await everything()).includes(code), "nothing of it is left");
+
+  // The old code brings nobody back by itself.
+  await write(teaching, "class-codes", code);
+  await press(teaching, "class-take");
+  assert.equal(await teaching.locator("[data-refused]").getAttribute("data-refused"), "practice-class-erased");
+  assert.equal(await teaching.locator('tr[data-who="QZ"], [data-person="QZ"]').count(), 0);
+  await press(teaching, "class-take-sure");
+  assert.equal(await teaching.locator('[data-person="QZ"]').count(), 1, "taken as a new result");
+  await press(teaching, "class-log");
+  await teaching.locator('[data-logged="1"]').waitFor();
+  const all = (await records(teaching)).filter((one) => one.kind === "lesson");
+  assert.deepEqual(all.map((one) => one.words?.who?.text ?? ""), ["", "QZ"], "a new record; the erased one stays as it is");
 });
 
 test("a code from tomorrow is asked about, and who stands in the class list alone is taken off it", async () => {

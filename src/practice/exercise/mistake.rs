@@ -101,7 +101,7 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     Some(exercise)
 }
 
-/// A ticket, and what would have been right.
+/// A ticket as it reads.
 struct Told<'a> {
     scene: &'a Scene<'a>,
     poured: Volume,
