@@ -12,6 +12,10 @@ use crate::units::Kind;
 /// (ISO/IEC 18004, table 7).
 const ROOM: usize = 1_310;
 
+/// Which exercises a session makes. It rises with every change of them: the marks of a result stand in their order, and
+/// those of an earlier version would be counted to other topics.
+const DRAWN: u32 = 2;
+
 /// How often an exercise that came before is drawn anew before its topic is given up.
 const TRIES: usize = 60;
 
@@ -136,8 +140,8 @@ impl Session {
         (found < self.count as usize).then_some(SessionMistake::Fewer(found))
     }
 
-    /// Eight digits that hold results to this session: a session with another seed, level or stock has others.
-    /// They find a slip, not a forger.
+    /// Eight digits that hold results to this session: a session with another seed, level or stock has others, and so
+    /// has the same one where a version of the page draws other exercises from it. They find a slip, not a forger.
     ///
     /// ```
     /// use brimline::practice::Session;
@@ -147,7 +151,7 @@ impl Session {
     /// ```
     pub fn check(&self) -> String {
         let text = serde_json::to_string(self).unwrap_or_default();
-        checksum(&text)[..8].to_owned()
+        checksum(&format!("{DRAWN} {text}"))[..8].to_owned()
     }
 
     /// The session as a whole class has it, by its link or by the number that it is drawn by: with as much of its
