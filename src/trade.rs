@@ -23,6 +23,7 @@ pub mod reading;
 pub mod recovery;
 pub mod rescue;
 pub mod residue;
+pub mod rounding;
 pub mod setting;
 pub mod shift;
 pub mod soil;

@@ -2,6 +2,8 @@
 
 #![cfg(not(target_arch = "wasm32"))]
 
+#[path = "practice/answers.rs"]
+mod answers;
 #[path = "practice/codes.rs"]
 mod codes;
 #[path = "practice/draws.rs"]

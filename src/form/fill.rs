@@ -262,9 +262,6 @@ fn figures(out: &mut Outcome, total: Volume, governed: Governed) {
     }
 }
 
-/// A dose more than a tenth off its aim is no longer what the label says.
-pub(super) const COARSE: f64 = 0.1;
-
 /// A pail of use solution for the shake test, where the test is still to be done: so little as one
 /// bottle takes could not be measured.
 fn shake_recipe(out: &mut Outcome, typed: &Typed, strength: VolumeFraction) {

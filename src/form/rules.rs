@@ -12,6 +12,7 @@ use crate::trade::dilution::{made_up_to, on_top_of, scaled_to_level};
 use crate::trade::formula;
 use crate::trade::governing::{Aim, Bound, Governed, Governs, govern};
 use crate::trade::label::{self, Label, LabelMistake, Rule, Window};
+use crate::trade::rounding::Ruled;
 use crate::units::{Density, Kind, MassConcentration, MassFraction, Volume, VolumeFraction, unit};
 
 /// The name of the label field.
@@ -137,25 +138,13 @@ impl Rules {
         minimum.into_iter().chain(standard).chain(machine).collect()
     }
 
-    /// What rounding may make of a full tank: open ends where a label gives one number, but never less than a
-    /// minimum by law, nor less than a disinfectant's label asks.
+    /// What rounding may make of a full tank.
     pub(super) fn allowed(&self, tank: Volume, disinfects: bool) -> Window<VolumeFraction> {
         let fill = Extent::full(tank);
-        let governed = self.govern(fill);
+        let (asked, bounds, governed) = (self.asked(fill), self.bounds(fill), self.govern(fill));
+        let Window { low, high } = Ruled { asked, bounds: &bounds, governed, disinfects }.allowed();
         let share = |volume: Volume| volume.min(tank).fraction_of(tank);
-        let mut allowed = if governed.window.is_point() {
-            Window { low: VolumeFraction::ZERO, high: VolumeFraction::new(1.0) }
-        } else {
-            Window { low: share(governed.window.low), high: share(governed.window.high) }
-        };
-        let minimum = self.bounds(fill).into_iter().find(|bound| bound.by == Governs::Minimum);
-        if let Some(minimum) = minimum.filter(|minimum| minimum.allows(governed.dose)) {
-            allowed.low = allowed.low.max(share(minimum.window.low));
-        }
-        if disinfects && !governed.clash {
-            allowed.low = allowed.low.max(share(self.asked(fill).low.min(governed.dose)));
-        }
-        allowed
+        Window { low: share(low), high: share(high) }
     }
 
     /// The dose, and which rule decides it.

@@ -16,7 +16,8 @@ use crate::limits;
 use crate::number::Marks;
 use crate::site::{Machine, Product};
 use crate::trade::label::Window;
-use crate::trade::measure::{Rounded, round_to};
+use crate::trade::measure::Rounded;
+use crate::trade::rounding::near;
 use crate::trade::top_up::{Content, Work};
 use crate::units::{Kind, Volume, VolumeFraction};
 
@@ -179,20 +180,4 @@ fn rounded(
         out.answer.remark(remark.value("dose", Value::new(dose, Kind::Dose)));
     }
     rounded.ok()
-}
-
-/// Rounds to whole steps, never to less than is allowed. What a range of rules allows is not coarse, however
-/// far from the aim; what is, comes back as an error.
-pub(super) fn near(
-    dose: Volume,
-    step: Volume,
-    allowed: Window<Volume>,
-    ranged: bool,
-) -> Result<Rounded, Rounded> {
-    let mut rounded = round_to(dose, step, allowed);
-    if rounded.dose < allowed.low * (1.0 - 1e-9) {
-        rounded = round_to(step * (allowed.low / step).ceil(), step, allowed);
-    }
-    let close = (rounded.dose / dose - 1.0).abs() <= super::fill::COARSE;
-    if close || rounded.inside && ranged { Ok(rounded) } else { Err(rounded) }
 }

@@ -22,6 +22,10 @@ pub enum ClassMistake {
     OtherSession,
     /// It stands there already.
     Twice,
+    /// Its day is after this device's.
+    Ahead,
+    /// The log has a result like it whose initials were erased.
+    Erased,
 }
 
 impl ClassMistake {
@@ -31,7 +35,14 @@ impl ClassMistake {
             Self::Code(mistake) => mistake.code(),
             Self::OtherSession => "practice-class-other",
             Self::Twice => "practice-class-twice",
+            Self::Ahead => "practice-class-ahead",
+            Self::Erased => "practice-class-erased",
         }
+    }
+
+    /// Whether it is a question and no mistake: whoever knows better may take the result all the same.
+    pub const fn is_doubt(&self) -> bool {
+        matches!(self, Self::Ahead | Self::Erased)
     }
 }
 

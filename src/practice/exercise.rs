@@ -16,12 +16,14 @@ mod top_up;
 mod units;
 
 use super::picture::Picture;
+use super::ready::Jug;
 use super::road::{Led, Road, Way};
 use super::{Draw, Level, Ready, Topic};
 use crate::answer::Step;
 use crate::site::Entry;
 use crate::source::Source;
-use crate::units::{Kind, System, unit};
+use crate::trade::measure::Rounded;
+use crate::units::{Kind, Quantity, System, Volume, unit};
 
 /// A fact inside a sentence.
 #[derive(Clone, Debug, PartialEq)]
@@ -91,6 +93,47 @@ pub struct Amount {
     pub si: f64,
     /// How far off still counts, in SI units.
     pub within: f64,
+    /// What is poured on the measure that is named, in whole steps; none where none is named.
+    pub poured: Option<Poured>,
+}
+
+/// An amount in whole steps of a measure, as Fill would have it poured.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Poured {
+    /// How many steps.
+    pub count: f64,
+    /// What they make, in SI units.
+    pub si: f64,
+}
+
+impl Poured {
+    fn of(rounded: Rounded) -> Self {
+        Self { count: rounded.count, si: rounded.dose.si() }
+    }
+
+    /// Whether an amount is this one, to three digits.
+    pub(super) fn is(self, si: f64) -> bool {
+        (si - self.si).abs() <= self.si * (DIGITS + 1e-9)
+    }
+}
+
+impl Amount {
+    /// One that is asked to three digits.
+    fn digits(kind: Kind, unit: &'static str, si: f64) -> Self {
+        Self { kind, unit, si, within: si * DIGITS, poured: None }
+    }
+
+    /// A number of whole things.
+    fn whole(si: f64) -> Self {
+        Self { kind: Kind::Count, unit: "one", si, within: 0.25, poured: None }
+    }
+
+    /// One that is measured out.
+    fn measured(jug: &Jug, dose: Volume, rounded: Rounded) -> Self {
+        let (si, step) = (dose.si(), jug.step.value.si());
+        let (kind, unit) = (Kind::Dose, telling::asked_in(jug));
+        Self { kind, unit, si, within: half_width(si, step), poured: Some(Poured::of(rounded)) }
+    }
 }
 
 /// What is right.
@@ -169,6 +212,7 @@ impl Exercise {
         for (way, si) in roads {
             let near = |other: f64| (si - other).abs() <= key.within * 1.01;
             let taken = near(key.si)
+                || key.poured.is_some_and(|poured| poured.is(si))
                 || self.roads.iter().any(|road| matches!(road.led, Led::To(other) if near(other)));
             if !taken && si.is_finite() && si > 0.0 {
                 self.roads.push(Road::new(way, Led::To(si)));
@@ -184,10 +228,10 @@ impl Exercise {
 /// What rounds away where a person keeps three digits of a calculation, of the value.
 pub(super) const DIGITS: f64 = 0.005;
 
-/// How far off still counts: half a graduation, but no more than a twentieth of the amount, and in any case as
-/// much as three digits round away. Common practice, no source.
-fn half_width(si: f64, graduation: f64) -> f64 {
-    (graduation / 2.0).min(si * crate::trade::rescue::TOLERANCE).max(si * DIGITS)
+/// How far off still counts where a measure is named: half a step of it, and in any case as much as three digits
+/// round away. Common practice, no source.
+fn half_width(si: f64, step: f64) -> f64 {
+    (step / 2.0).max(si * DIGITS)
 }
 
 /// How often numbers are drawn anew before a topic is given up.

@@ -37,6 +37,8 @@ pub enum Verdict {
     },
     /// Nothing that could be judged; it counts as no try.
     NotRead(Mistake),
+    /// Nothing, or less: no amount that is asked for. It counts as no try.
+    NotAbove,
 }
 
 impl Verdict {
@@ -48,8 +50,9 @@ impl Verdict {
 
 /// Judges an answer.
 ///
-/// An amount is right where it is no further from the key than [`Amount::within`]; where it is not, it is told as
-/// the nearest road no further from it than that. More product than the label allows is told whatever the road.
+/// An amount is right where it is no further from the key than [`Amount::within`], and where it is what the measure
+/// gives; where it is not, it is told as the nearest road no further from it than that. More product than the label
+/// allows is told whatever the road.
 ///
 /// * `marks`: the reader's decimal mark.
 ///
@@ -64,7 +67,8 @@ impl Verdict {
 pub fn judge(exercise: &Exercise, reply: Reply, marks: Marks) -> Verdict {
     match (&exercise.key, reply) {
         (Key::Amount(key), Reply::Number { text, unit }) => match read(key, text, unit, marks) {
-            Ok(si) => amount(exercise, key, si),
+            Ok(si) if si <= 0.0 => Verdict::NotAbove,
+            Ok(si) => amount(exercise, key, si, unit),
             Err(mistake) => Verdict::NotRead(mistake),
         },
         (Key::Choice { right, options }, Reply::Chosen(&[chosen])) if chosen < options.len() => {
@@ -103,13 +107,17 @@ fn read(key: &Amount, text: &str, code: &str, marks: Marks) -> Result<f64, Mista
 /// What the conversion to SI units may round away.
 const CRUMB: f64 = 1e-9;
 
-fn amount(exercise: &Exercise, key: &Amount, si: f64) -> Verdict {
+fn amount(exercise: &Exercise, key: &Amount, si: f64, code: &str) -> Verdict {
     let off = (si - key.si).abs();
     let crumb = key.si.abs() * CRUMB;
+    let given = exercise.roads.iter().find(|road| matches!(road.led, Led::In(unit) if unit == code));
+    if let Some(road) = given.filter(|_| off <= key.within + crumb) {
+        return Verdict::Wrong { way: Some(road.way), harm: road.harm };
+    }
     if off <= (key.si * DIGITS).min(key.within) + crumb {
         return Verdict::Right;
     }
-    if off <= key.within + crumb {
+    if off <= key.within + crumb || key.poured.is_some_and(|poured| poured.is(si)) {
         return Verdict::Rounded;
     }
     let mut nearest: Option<(f64, Way)> = None;

@@ -135,6 +135,18 @@ pub struct Bottles {
     pub happens: &'static str,
 }
 
+impl Foam {
+    /// The key of the words beside it: what foam could do is told only where it could.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Shaken { .. } => "practice-picture-shaken",
+            Self::Machine { vacuum: false, .. } => "practice-because-no-vacuum",
+            Self::Machine { foams: Some(false), .. } => "practice-because-little-foam",
+            Self::Machine { .. } => "practice-picture-foam",
+        }
+    }
+}
+
 /// Foam.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Foam {

@@ -6,8 +6,11 @@ use crate::form::cautions::{Panel, panel};
 use crate::limits::{self, Limit};
 use crate::number::Marks;
 use crate::site::{self, Entry, Product};
+use crate::trade::actives::dilution_for;
 use crate::trade::label::{self, Basis, Label, Rule, Window};
-use crate::units::{ApplicationRate, Flow, Length, Quantity, Speed, System, Volume, VolumeFraction};
+use crate::units::{
+    ApplicationRate, Flow, Length, MassConcentration, Quantity, Speed, System, Volume, VolumeFraction,
+};
 
 /// A number as it was typed, and what it says.
 #[derive(Clone, Debug, PartialEq)]
@@ -55,8 +58,26 @@ pub(super) struct Liquid {
     pub label: Label,
     pub asks: Asks,
     pub foam: Foam,
-    /// The site's own rule for it: the text, and what it asks.
-    pub standard: Option<(String, Asks)>,
+    /// Whether less than its label asks would fail to disinfect.
+    pub disinfects: bool,
+    /// The least that a law, a code or an order asks for.
+    pub least: Option<VolumeFraction>,
+    /// The site's own rule for it.
+    pub standard: Option<SiteRule>,
+}
+
+/// What a site asks for itself.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct SiteRule {
+    pub text: String,
+    pub basis: Basis,
+    pub asks: Asks,
+}
+
+/// Whether a label or a rule leaves it open if its amount is for each volume of water or of the whole mix: "2 oz/gal"
+/// does, "2 oz/gal of water" does not.
+pub(super) fn is_open(basis: Basis, text: &str) -> bool {
+    basis == Basis::PerWater && !text.to_lowercase().contains("water")
 }
 
 #[derive(Clone, Debug, PartialEq)]
@@ -201,8 +222,18 @@ fn liquid(one: &Product, stock: &Stock) -> Option<Liquid> {
     let in_force = stock.standards.iter().find(|standard| standard.product == one.id);
     let (text, system) =
         in_force.map_or((&one.standard, stock.system), |standard| (&standard.dilution, standard.system));
-    let standard = asks_of(text, system).map(|asks| (text.clone(), asks));
-    Some(Liquid { name: one.name.clone(), text: one.label.clone(), label, asks, foam: one.foam, standard })
+    let standard = label::read(text, system).ok().zip(asks_of(text, system));
+    let standard = standard.map(|(read, asks)| SiteRule { text: text.clone(), basis: read.basis, asks });
+    let (disinfects, least) = (one.disinfects(), least(one));
+    let (name, text) = (one.name.clone(), one.label.clone());
+    Some(Liquid { name, text, label, asks, foam: one.foam, disinfects, least, standard })
+}
+
+/// The weakest mix that holds the least active substance which must be in it.
+pub(super) fn least(one: &Product) -> Option<VolumeFraction> {
+    let minimum: MassConcentration = one.minimum.read(&limits::ACTIVE, Marks::POINT).ok()?;
+    let active = one.active.read(&limits::ACTIVE_NEAT, Marks::POINT).ok()?;
+    dilution_for(minimum, active).ok()
 }
 
 fn guarded(one: &Product) -> Guarded {

@@ -99,6 +99,10 @@ coded! {
         NotStopped = "not-stopped",
         /// Other steps out of order.
         OrderMixed = "order-mixed",
+        /// The amount in the unit that it was given in.
+        AsGiven = "as-given",
+        /// A round number for what a unit is, where more digits are asked for.
+        RoundFactor = "round-factor",
     }
 }
 
@@ -154,6 +158,8 @@ pub enum Led {
     Has(usize),
     /// To any order in which the first of two comes after the second.
     After(usize, usize),
+    /// To the right amount in this unit, which it was given in.
+    In(&'static str),
 }
 
 /// A wrong road.

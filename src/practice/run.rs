@@ -117,7 +117,7 @@ impl Run {
         Some(self.judged.first()?.as_reply(exercise, |reply| judge(exercise, reply, marks)))
     }
 
-    /// Judges the answer. What does not read counts as no try; the second wrong one closes the exercise.
+    /// Judges the answer. What does not read and what is no amount counts as no try; the second wrong one closes the exercise.
     ///
     /// * `exercise`: the one that is asked; `marks`: the reader's decimal mark.
     ///
@@ -137,7 +137,7 @@ impl Run {
         }
         self.judged = vec![self.reply.clone()];
         match self.verdict(exercise, marks) {
-            None | Some(Verdict::NotRead(_)) => {}
+            None | Some(Verdict::NotRead(_) | Verdict::NotAbove) => {}
             Some(Verdict::Wrong { way, .. }) => {
                 self.wrong += 1;
                 if self.mark.way.is_empty() {

@@ -1,15 +1,20 @@
 //! A session: what a trainer chose, and the exercises that follow from it.
 
-use super::exercise::{Exercise, Key, Said, make};
+use super::exercise::{Exercise, Fact, Key, Said, make};
 use super::stock::lack;
 use super::{Draw, Lack, Level, Ready, Stock, Topic};
 use crate::document::{checksum, shaped as document};
 use crate::limits;
 use crate::site::passing::link::{LinkMistake, pack};
+use crate::units::Kind;
 
 /// The characters of a link that a code holds behind an address of up to 155: version 27 at level L holds 1,465
 /// (ISO/IEC 18004, table 7).
 const ROOM: usize = 1_310;
+
+/// Which exercises a session makes. It rises with every change of them: the marks of a result stand in their order, and
+/// those of an earlier version would be counted to other topics.
+const DRAWN: u32 = 2;
 
 /// How often an exercise that came before is drawn anew before its topic is given up.
 const TRIES: usize = 60;
@@ -63,7 +68,8 @@ impl SessionMistake {
 }
 
 impl Session {
-    /// Its exercises: the topics in turn, each round in an order of its own, none twice.
+    /// Its exercises: the topics in turn, each round in an order of its own, none twice, and no sum twice under other
+    /// names where there is another one.
     ///
     /// A topic that the stock has too little for, or has no more different exercises of, is passed over; where
     /// none is left there are fewer than were asked for. [`Session::flaw`] tells beforehand.
@@ -91,11 +97,18 @@ impl Session {
                 if !wanted(out.len()) {
                     break;
                 }
+                // One that is told otherwise and is the same sum will do where there is no other.
+                let mut retold = None;
                 let another = |_| {
-                    make(topic, self.level, &ready, &mut draw)
-                        .filter(|new| !out.iter().any(|one| same(one, new)))
+                    let new = make(topic, self.level, &ready, &mut draw)
+                        .filter(|new| !out.iter().any(|one| same(one, new)))?;
+                    if out.iter().any(|one| same_sum(one, &new)) {
+                        retold.get_or_insert(new);
+                        return None;
+                    }
+                    Some(new)
                 };
-                match (0..TRIES).find_map(another) {
+                match (0..TRIES).find_map(another).or(retold) {
                     Some(exercise) => out.push(exercise),
                     None => topics.retain(|one| *one != topic),
                 }
@@ -127,8 +140,8 @@ impl Session {
         (found < self.count as usize).then_some(SessionMistake::Fewer(found))
     }
 
-    /// Eight digits that hold results to this session: a session with another seed, level or stock has others.
-    /// They find a slip, not a forger.
+    /// Eight digits that hold results to this session: a session with another seed, level or stock has others, and so
+    /// has the same one where a version of the page draws other exercises from it. They find a slip, not a forger.
     ///
     /// ```
     /// use brimline::practice::Session;
@@ -138,7 +151,7 @@ impl Session {
     /// ```
     pub fn check(&self) -> String {
         let text = serde_json::to_string(self).unwrap_or_default();
-        checksum(&text)[..8].to_owned()
+        checksum(&format!("{DRAWN} {text}"))[..8].to_owned()
     }
 
     /// The session as a whole class has it, by its link or by the number that it is drawn by: with as much of its
@@ -189,6 +202,28 @@ impl Session {
         }
         Err(SessionMistake::Link(why.unwrap_or(LinkMistake::TooLarge)))
     }
+}
+
+/// Whether two exercises are the same sum with other names around it: the same question with the same answer, and where
+/// there is something to choose by the same numbers.
+fn same_sum(one: &Exercise, other: &Exercise) -> bool {
+    if one.topic != other.topic || one.asked.last() != other.asked.last() {
+        return false;
+    }
+    match (&one.key, &other.key) {
+        (Key::Amount(a), Key::Amount(b)) if a.kind != Kind::Count => (a.si / b.si - 1.0).abs() < 1e-9,
+        _ => !numbers(one).is_empty() && numbers(one) == numbers(other),
+    }
+}
+
+/// The numbers that a task tells and offers, in their order.
+fn numbers(exercise: &Exercise) -> Vec<&Fact> {
+    let offered = match &exercise.key {
+        Key::Amount(_) => &[][..],
+        Key::Choice { options, .. } | Key::Several { options, .. } | Key::Order { options, .. } => options,
+    };
+    let facts = exercise.asked.iter().chain(offered).flat_map(|said| &said.facts).map(|(_, fact)| fact);
+    facts.filter(|fact| matches!(fact, Fact::Entry(_) | Fact::Count(_))).collect()
 }
 
 /// Whether two exercises ask the same and have the same answer, in whatever order the choices stand.

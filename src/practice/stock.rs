@@ -199,7 +199,8 @@ fn measure(one: &Measure, marks: Marks) -> Option<Measure> {
 fn product(one: &Product, system: System, marks: Marks) -> Product {
     // Of which nothing was ticked, what its parts tell brings two apart and never together.
     let families = if one.families.is_empty() { Vec::new() } else { one.kinds() };
-    let usable = keeps_minimum(one, system, marks);
+    // Of a disinfectant less than the label asks is never poured: one that is known by its parts alone is not dosed.
+    let usable = keeps_minimum(one, system, marks) && !(one.disinfects() && families.is_empty());
     let mut kept = Product {
         id: one.id.clone(),
         name: one.name.clone(),
@@ -211,6 +212,9 @@ fn product(one: &Product, system: System, marks: Marks) -> Product {
         standard: if usable { one.standard.clone() } else { String::new() },
         ..Product::default()
     };
+    if usable && !one.minimum.text.trim().is_empty() {
+        (kept.minimum, kept.active) = (plain(&one.minimum, marks), plain(&one.active, marks));
+    }
     if panel(one).knowledge != panel(&kept).knowledge {
         kept.signal = crate::chemistry::ghs::SignalWord::Unknown;
     }

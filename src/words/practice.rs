@@ -3,7 +3,7 @@
 use super::{Argument, Words};
 use crate::form::What;
 use crate::number::{self, Marks};
-use crate::practice::{Amount, Exercise, Fact, Key, Reply, Said, Verdict};
+use crate::practice::{Amount, Exercise, Fact, Key, Reply, Said, Verdict, Way};
 use crate::site::Entry;
 use crate::source::Source;
 use crate::units::unit;
@@ -83,8 +83,23 @@ impl Words {
         }
     }
 
+    /// The exact amount to three digits and, where a measure was named, what is poured with it.
     fn amount(&self, amount: &Amount) -> String {
-        unit(amount.unit).map_or_else(|| self.number(amount.si), |unit| self.in_unit(amount.si, unit))
+        let Some(unit) = unit(amount.unit) else { return self.number(amount.si) };
+        let exact = self.in_unit(amount.si, unit);
+        let Some(poured) = amount.poured else { return exact };
+        // Whole steps are round numbers: all of their digits count.
+        let own = unit.from_si(poured.si);
+        let whole = self.entry(&Entry::new(number::write(own, 12, self.marks()), unit.code));
+        if whole == exact && (own - poured.count).abs() < 1e-6 {
+            return exact;
+        }
+        let facts = [
+            ("exact", Argument::text(exact)),
+            ("poured", Argument::text(whole)),
+            ("n", Argument::number(poured.count, self.number(poured.count))),
+        ];
+        self.tell("practice-answer-poured", &facts)
     }
 
     /// What came of an answer: right, or what to do instead and what could have happened.
@@ -94,6 +109,13 @@ impl Words {
             Verdict::Rounded => {
                 let exact = Argument::text(self.right_answer(exercise));
                 self.tell("practice-rounded", &[("exact", exact)])
+            }
+            Verdict::Wrong { way: Some(Way::AsGiven), .. } => {
+                let unit = match &exercise.key {
+                    Key::Amount(amount) => unit(amount.unit).map_or("", |unit| unit.symbol),
+                    _ => "",
+                };
+                self.tell("practice-as-given", &[("unit", Argument::text(unit))])
             }
             Verdict::Wrong { way, harm } => {
                 let way = way.map(|way| self.say(&format!("practice-way-{}", way.code())));
@@ -106,10 +128,14 @@ impl Words {
             Verdict::NotRead(mistake) => match reply {
                 Reply::Number { text, unit } => {
                     let label = self.say("practice-answer");
-                    self.trouble(&What::Number(*mistake), &label, None, (text, unit))
+                    let told = self.trouble(&What::Number(*mistake), &label, None, (text, unit));
+                    format!("{told} {}", self.say("practice-no-try"))
                 }
                 Reply::Chosen(_) => self.say("practice-choose"),
             },
+            Verdict::NotAbove => {
+                format!("{} {}", self.say("practice-above-nothing"), self.say("practice-no-try"))
+            }
         }
     }
 

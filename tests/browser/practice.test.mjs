@@ -225,6 +225,81 @@ test("a session goes by link to a phone without a network, and its code comes ba
   assert.equal((await records(teaching))[0].words?.who?.text ?? "", "", "erased on request");
   assert.equal(await teaching.locator('tr[data-who="QZ"]').count(), 0);
   assert.ok(!(await everything()).includes(code), "nothing of it is left");
+
+  // The old code brings nobody back by itself.
+  await write(teaching, "class-codes", code);
+  await press(teaching, "class-take");
+  assert.equal(await teaching.locator("[data-refused]").getAttribute("data-refused"), "practice-class-erased");
+  assert.equal(await teaching.locator('tr[data-who="QZ"], [data-person="QZ"]').count(), 0);
+  await press(teaching, "class-take-sure");
+  assert.equal(await teaching.locator('[data-person="QZ"]').count(), 1, "taken as a new result");
+  await press(teaching, "class-log");
+  await teaching.locator('[data-logged="1"]').waitFor();
+  const all = (await records(teaching)).filter((one) => one.kind === "lesson");
+  assert.deepEqual(all.map((one) => one.words?.who?.text ?? ""), ["", "QZ"], "a new record; the erased one stays as it is");
+});
+
+test("a code from tomorrow is asked about, and who stands in the class list alone is taken off it", async () => {
+  const teaching = await trainer();
+  await press(teaching, "practice-hand-out");
+  assert.match(plain(await teaching.locator("#practice-count-hint").innerText()), /At most 30/, "the most is said before");
+  await pick(teaching, { topics: ["units"], count: 1, seed: 8 });
+  await press(teaching, "practice-make");
+  const link = await teaching.locator("[data-link]").getAttribute("data-link");
+  /** The code of somebody whose device is some days ahead. */
+  const codeOf = async (initials, days) => {
+    const page = await stage.openPage({ path: `/${link.slice(link.indexOf("#"))}`, serviceWorkers: "block", before: (page) => page.addInitScript((ahead) => {
+      const Own = Date;
+      globalThis.Date = class extends Own {
+        constructor(...of) { if (of.length) super(...of); else super(Own.now() + ahead); }
+        static now() { return Own.now() + ahead; }
+      };
+    }, days * 86_400_000) });
+    page.setDefaultTimeout(10_000);
+    await press(page, "practice-offer-begin");
+    await page.locator("[data-progress='1']").waitFor();
+    await write(page, "practice-answer", "0");
+    await press(page, "practice-check");
+    assert.equal(await verdict(page), "not-read", "nothing is no answer");
+    assert.match(await page.locator("#practice-verdict").innerText(), /no try/);
+    await press(page, "practice-skip");
+    await write(page, "practice-initials", initials);
+    const code = await field(page, "practice-code").inputValue();
+    await page.context().close();
+    return code;
+  };
+  const [now, ahead] = [await codeOf("AB", 0), await codeOf("CD", 2)];
+  await press(teaching, "practice-class");
+  await write(teaching, "class-codes", `${now}\n${ahead}`);
+  await press(teaching, "class-take");
+  const refused = () => teaching.locator("[data-refused]").evaluateAll((all) => all.map(({ dataset }) => dataset.refused));
+  assert.deepEqual(await refused(), ["practice-class-ahead"]);
+  assert.equal(await field(teaching, "class-codes").inputValue(), ahead);
+  assert.equal(await teaching.locator('tr[data-who="CD"]').count(), 0, "it was not taken silently");
+  assert.deepEqual([...(await accessible(teaching)), ...(await unspoken(teaching)), ...(await tooSmallToPress(teaching))], []);
+  await press(teaching, "class-take-sure");
+  assert.deepEqual(await refused(), []);
+  assert.equal(await field(teaching, "class-codes").inputValue(), "");
+  assert.equal(await field(teaching, "class-take-sure").count(), 0);
+  assert.equal(await teaching.locator('tr[data-who="CD"]').count(), 1);
+
+  // Neither is in the log. The one is taken off here, the other where initials are erased.
+  await tick(teaching, "class-keep", true);
+  await write(teaching, "class-codes", now);
+  await press(teaching, "class-1-remove");
+  await teaching.locator('[data-person="AB"]').waitFor({ state: "detached" });
+  assert.equal(await teaching.locator('tr[data-who="AB"]').count(), 0);
+  assert.equal(await field(teaching, "class-codes").inputValue(), "", "nor is the code that was typed left");
+  const kept = () => teaching.evaluate(() => localStorage.getItem("brimline.practice-class") ?? "");
+  assert.ok(!(await kept()).includes(now) && (await kept()).includes(ahead));
+  await teaching.evaluate(() => { location.hash = "log"; });
+  await press(teaching, "log-keep");
+  await write(teaching, "log-erase", "cd");
+  await press(teaching, "log-erase-look");
+  await teaching.locator('[data-class="1"]').waitFor();
+  await press(teaching, "log-erase-do");
+  await teaching.waitForFunction(() => document.querySelector('[name="log-erase-do"]') === null);
+  assert.ok(!(await kept()).includes(ahead), "taken off there too");
 });
 
 test("a typed answer in another unit, a slip in typing and the road that was taken", async () => {

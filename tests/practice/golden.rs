@@ -2,7 +2,8 @@
 //! file in a browser.
 //!
 //! `sessions.txt` is written anew only where exercises change on purpose: `BRIMLINE_WRITE=1`. Links that were passed
-//! on before then make other exercises than they did.
+//! on before then make other exercises than they did, and `DRAWN` of `session.rs` rises, so that no result of the one
+//! is counted for the other.
 
 use super::stocks;
 use brimline::practice::{Exercise, Fact, Key, Level, Said, Session, Topic};

@@ -33,17 +33,30 @@ fn of(exercise: &Exercise, si: f64, code: &str) -> Verdict {
 fn amounts(exercise: &Exercise, key: &Amount) {
     assert!(key.si > 0.0 && key.si.is_finite() && key.within > 0.0 && key.within < key.si / 2.0, "{key:?}");
     let own = UNITS.iter().find(|unit| unit.code == key.unit).expect("its unit");
-    for unit in UNITS.iter().filter(|unit| unit.dimension == own.dimension) {
+    // The unit that an amount was given in is the one that it is to be changed out of.
+    let given =
+        |code: &str| exercise.roads.iter().any(|road| matches!(road.led, Led::In(unit) if unit == code));
+    for unit in UNITS.iter().filter(|unit| unit.dimension == own.dimension && !given(unit.code)) {
         assert_eq!(of(exercise, key.si, unit.code), Verdict::Right, "{} in {}", key.si, unit.code);
     }
     let other = UNITS.iter().find(|unit| unit.dimension != own.dimension).expect("another dimension");
     assert!(matches!(of(exercise, key.si, other.code), Verdict::NotRead(_)));
     for side in [-1.0, 1.0] {
         assert!(of(exercise, key.si + side * key.within * 0.999, key.unit).is_right(), "what still counts");
-        assert!(!of(exercise, key.si + side * key.within * 1.001, key.unit).is_right(), "what does not");
+        let beyond = key.si + side * key.within * 1.001;
+        let poured = key.poured.is_some_and(|poured| (beyond - poured.si).abs() <= poured.si * 0.006);
+        assert!(poured || !of(exercise, beyond, key.unit).is_right(), "what does not");
     }
     for road in &exercise.roads {
-        let Led::To(si) = road.led else { panic!("an amount has roads to amounts: {road:?}") };
+        let si = match road.led {
+            Led::To(si) => si,
+            Led::In(code) => {
+                let told = Verdict::Wrong { way: Some(road.way), harm: None };
+                assert_eq!(of(exercise, key.si, code), told, "{:?}", exercise.asked);
+                continue;
+            }
+            ref led => panic!("an amount has roads to amounts: {led:?}"),
+        };
         match of(exercise, si, key.unit) {
             Verdict::Wrong { way, harm } => {
                 assert_eq!(way, Some(road.way), "{:?} {:?}", exercise.asked, exercise.roads);

@@ -171,7 +171,8 @@ fn shift(exercise: &Exercise, system: System) {
     }
 }
 
-/// The mistake is the one whose dose is nearest to what was poured.
+/// Of all that is offered one alone is true: by the dose that a slip leads to, or because the rule that it names was
+/// passed over.
 fn mistake(exercise: &Exercise, system: System) {
     let ticket = Ticket::of(exercise, system);
     let poured = fact(said(exercise, "practice-ticket-poured").expect("an amount"), "poured");
@@ -184,8 +185,8 @@ fn mistake(exercise: &Exercise, system: System) {
     let sound = away(ticket.dose()) <= ticket.half_step();
     let is_right = |option: &Said| match way(option) {
         None => sound && !product_first,
-        Some(Way::ProductFirst) => sound && product_first,
-        Some(way) => !sound && away(ticket.by(way)) <= ticket.half_step(),
+        Some(Way::ProductFirst) => product_first,
+        Some(way) => away(ticket.by(way)) <= ticket.half_step() || ticket.passes_over(way, &poured),
     };
     let found: Vec<usize> = (0..options.len()).filter(|index| is_right(&options[*index])).collect();
     assert_eq!(found, [right], "{:?} {:?}", exercise.asked, options);

@@ -3,8 +3,8 @@
 use super::stocks;
 use brimline::number::{self, Marks};
 use brimline::practice::{
-    Attempt, Desk, DeskMistake, Exercise, Given, Key, Led, Level, Register, Run, Session, Topic, Tries,
-    Verdict,
+    Attempt, Desk, DeskMistake, Exercise, Given, Key, Known, Led, Level, Register, Run, Session, Topic,
+    Tries, Verdict,
 };
 use brimline::units::unit;
 
@@ -194,7 +194,8 @@ fn handed_out_sessions_stay_while_results_belong_to_them() {
     run.go_on("2026-03-07");
     run.initials = "AB".into();
     let code = run.attempt().to_code().expect("a code");
-    assert_eq!(register.take(&code, std::slice::from_ref(&first)), (1, Vec::new()));
+    let made = [(first.clone(), first.exercises())];
+    assert_eq!(register.take(&code, Known { made: &made, ..Known::default() }), (1, Vec::new()));
     desk.give(first.clone(), &register);
     for seed in 2..60 {
         desk.give(session(&[Topic::Units], 2, seed), &register);

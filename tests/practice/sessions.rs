@@ -7,7 +7,9 @@ use brimline::form::{
     fill, names,
 };
 use brimline::number::Marks;
-use brimline::practice::{Exercise, Key, Level, Session, SessionMistake, Stock, Topic};
+use brimline::practice::{
+    Draw, Exercise, Fact, Key, Level, Ready, Session, SessionMistake, Stock, Topic, make,
+};
 use brimline::site::passing::link::unpack;
 use brimline::units::System;
 
@@ -34,6 +36,71 @@ fn topics_take_turns_and_nothing_comes_twice() {
             }
         }
     }
+}
+
+/// What a person would work out: the question, its numbers and the answer, whatever machine, product and measure are
+/// named. A dose is the same sum on another measure.
+fn sum(exercise: &Exercise) -> Option<String> {
+    let ask = exercise.asked.last().expect("a question");
+    if let Key::Amount(key) = exercise.key {
+        let numbers = if key.unit == "one" { numbers(exercise) } else { String::new() };
+        return Some(format!("{ask:?} {:.9e} {numbers}", key.si));
+    }
+    let numbers = numbers(exercise);
+    (exercise.topic == Topic::Setting || exercise.topic == Topic::Mistake)
+        .then(|| format!("{ask:?} {numbers}"))
+}
+
+fn numbers(exercise: &Exercise) -> String {
+    let offered = if let Key::Choice { options, .. } = &exercise.key { options.as_slice() } else { &[] };
+    let facts = exercise.asked.iter().chain(offered).flat_map(|said| &said.facts);
+    facts
+        .filter(|(_, fact)| matches!(fact, Fact::Entry(_) | Fact::Count(_)))
+        .map(|one| format!("{one:?}"))
+        .collect::<Vec<_>>()
+        .join(" ")
+}
+
+/// The demo has enough different sums for three of each topic on every level.
+#[test]
+fn no_sum_comes_twice_under_other_names() {
+    let demo = &stocks::all(0)[0];
+    for seed in 0..60 {
+        for level in Level::ALL {
+            let exercises = session(seed, *level, demo).exercises();
+            assert_eq!(exercises.len(), 30);
+            let sums: Vec<String> = exercises.iter().filter_map(sum).collect();
+            for (index, one) in sums.iter().enumerate() {
+                assert!(!sums[..index].contains(one), "seed {seed}, {level:?}: {one}");
+            }
+        }
+    }
+}
+
+/// One fill is not always enough, and none is asked of more than a few.
+#[test]
+fn a_small_shift_takes_one_fill_or_several() {
+    for stock in stocks::all(20).into_iter().filter(|one| one.lacks(Topic::Shift, Level::Second).is_none()) {
+        let ready = Ready::of(&stock);
+        let mut fills = [0; 8];
+        for seed in 0..200 {
+            let made =
+                make(Topic::Shift, Level::Second, &ready, &mut Draw::new(seed)).expect("it is offered");
+            let Key::Amount(key) = made.key else { panic!("a number of fills") };
+            let (_, count) =
+                (0..).zip(&mut fills).find(|(n, _)| f64::from(*n) + 0.5 > key.si).expect("a few");
+            *count += 1;
+        }
+        println!("{}: {fills:?}", stock.name);
+        assert!(fills.iter().all(|count| *count < 150), "{}: {fills:?}", stock.name);
+        assert!(fills.iter().filter(|count| **count > 5).count() >= 2, "{}: {fills:?}", stock.name);
+    }
+    let demo = Ready::of(&stocks::all(0)[0]);
+    let several = (0..200)
+        .filter_map(|seed| make(Topic::Shift, Level::Second, &demo, &mut Draw::new(seed)))
+        .filter(|made| matches!(made.key, Key::Amount(key) if key.si > 1.5))
+        .count();
+    assert!((60..190).contains(&several), "{several} of 200 take several fills");
 }
 
 #[test]
@@ -106,10 +173,12 @@ fn same_in_fill(start: &Typed, exercise: &Exercise) -> bool {
         site.machines.iter().find(|one| one.name == name("practice-tank", "machine")).expect("a machine");
     let product =
         site.products.iter().find(|one| one.name == name("practice-label", "product")).expect("a product");
+    let measure =
+        site.measures.iter().find(|one| one.name == name("practice-jug", "measure")).expect("a measure");
     let picks = [
         Action::Pick(Shelf::Machine, machine.id.clone()),
         Action::Pick(Shelf::Product, product.id.clone()),
-        Action::Pick(Shelf::Measure, "jug".to_owned()),
+        Action::Pick(Shelf::Measure, measure.id.clone()),
         Action::Aim(if said(exercise, "practice-aim-high").is_some() {
             brimline::trade::governing::Aim::High
         } else {
@@ -126,8 +195,14 @@ fn same_in_fill(start: &Typed, exercise: &Exercise) -> bool {
         asked.ask.level = typed(on_top, "fill").clone();
         asked.ask.filling = brimline::form::Filling::OnTop;
     }
-    let dose = fill::work(&asked, Marks::POINT).outcome.answer.get(names::FILL_DOSE).expect("a dose").si;
+    let answer = fill::work(&asked, Marks::POINT).outcome.answer;
+    let dose = answer.get(names::FILL_DOSE).expect("a dose").si;
     let Key::Amount(key) = exercise.key else { panic!("an amount") };
     assert!((key.si / dose - 1.0).abs() < 1e-9, "{} and {dose} of {:?}", key.si, exercise.asked);
+    let poured = key.poured.expect("a measure is named");
+    let figure = |name: &str| answer.get(name).expect(name).si;
+    let (whole, count) = (figure(names::FILL_ROUNDED), figure(names::FILL_COUNT));
+    assert!((poured.si / whole - 1.0).abs() < 1e-9, "{poured:?} and {whole} of {:?}", exercise.asked);
+    assert!((poured.count - count).abs() < 1e-9, "{poured:?} and {count} of {:?}", exercise.asked);
     true
 }

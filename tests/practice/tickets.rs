@@ -88,6 +88,28 @@ impl Ticket {
         wanted.max(low).min(high)
     }
 
+    fn scaled(&self, by: &Q) -> Self {
+        Self { tank: &self.tank * by, level: &self.level * by, ..self.clone() }
+    }
+
+    /// Whether the rule that a way names does not allow what was poured, by whatever slip it came to that: the limits
+    /// of the machine to the drop, a rule with one number to half a step.
+    pub fn passes_over(&self, way: Way, poured: &Q) -> bool {
+        let full = |amount: &Q| amount * &self.level / &self.tank;
+        match way {
+            Way::MachineIgnored => {
+                self.least.as_ref().is_some_and(|least| *poured < full(least))
+                    || self.most.as_ref().is_some_and(|most| *poured > full(most))
+            }
+            Way::StandardIgnored => self.standard.as_ref().is_some_and(|standard| {
+                let (low, high) = self.window(standard);
+                let slack = if low == high { self.half_step() } else { q(0, 1) };
+                *poured < low - &slack || *poured > high + &slack
+            }),
+            _ => false,
+        }
+    }
+
     /// The same by a wrong way.
     pub fn by(&self, way: Way) -> Q {
         let own = self.clone();
@@ -110,8 +132,9 @@ impl Ticket {
             }
             Way::OuncesForMillilitres => self.dose() / size("floz_us") * ml,
             Way::MillilitresForOunces => self.dose() / ml * size(&self.step_unit),
-            Way::UsForImperial => self.dose() * us / imperial,
-            Way::ImperialForUs => self.dose() * imperial / us,
+            // Tank and mark in the other gallon; a limit in ounces stays what it is.
+            Way::UsForImperial => self.scaled(&(us / imperial)).dose(),
+            Way::ImperialForUs => self.scaled(&(imperial / us)).dose(),
             other => panic!("no dose by {other:?}"),
         }
     }

@@ -1,8 +1,9 @@
 //! What a person reads of an exercise: whole sentences, no key and no placeholder left.
 
+use super::exact::{said, text};
 use super::stocks;
 use brimline::number::Marks;
-use brimline::practice::{Exercise, Key, Led, Level, Reply, Session, Topic, judge};
+use brimline::practice::{Exercise, Key, Led, Level, Picture, Reply, Session, Topic, judge};
 use brimline::words::Words;
 
 fn exercises(seed: u32) -> Vec<Exercise> {
@@ -66,6 +67,54 @@ fn all_that_is_told_has_its_words() {
     }
 }
 
+/// "2 oz/gal" may mean a gallon of water or of the whole mix: the task says which, and where it asks for just that
+/// neither reading is called wrong.
+#[test]
+fn a_label_that_leaves_its_reading_open_is_told_or_not_held_against_anyone() {
+    let (mut told, mut asked) = (0, 0);
+    let open = |text: &str| text.contains('/') && !text.contains("made up") && !text.contains("oz wt");
+    for exercise in (0..8).flat_map(exercises) {
+        let Some(label) = said(&exercise, "practice-label") else { continue };
+        let rule = said(&exercise, "practice-standard").map(|said| text(said, "rule"));
+        if !open(text(label, "label")) && !rule.is_some_and(open) {
+            continue;
+        }
+        if said(&exercise, "practice-ask-convention").is_some() {
+            let Key::Choice { options, .. } = &exercise.key else { panic!("a choice") };
+            assert!(options.iter().all(|one| one.key != "practice-means-made-up"), "{:?}", exercise.asked);
+            asked += 1;
+        } else {
+            assert!(said(&exercise, "practice-means-per-water").is_some(), "{:?}", exercise.asked);
+            told += 1;
+        }
+    }
+    assert!(told > 100 && asked > 5, "{told} told, {asked} asked");
+}
+
+/// Where foam can do nothing, nothing warns of it: neither the workings nor the words beside the picture.
+#[test]
+fn where_foam_is_no_problem_nothing_warns_of_it() {
+    let words = Words::english();
+    let warning = words.say("foam-why");
+    let (mut fits, mut warned) = (0, 0);
+    for exercise in (0..12).flat_map(exercises).filter(|one| one.topic == Topic::Foam) {
+        let no_vacuum = said(&exercise, "practice-foam-no-vacuum").is_some();
+        let right = words.right_answer(&exercise);
+        let is_fine = no_vacuum || right == words.say("foam-verdict-fits");
+        let told: String = words.workings(&exercise).into_iter().map(|line| line.text).collect();
+        let Some(Picture::Foam(drawn)) = &exercise.picture else { panic!("a picture of foam") };
+        if is_fine {
+            fits += 1;
+            assert!(!told.contains(&warning), "{right}: {told}");
+            assert_ne!(drawn.key(), "practice-picture-foam", "{right}");
+        } else if right == words.say("foam-verdict-refuse") {
+            warned += 1;
+            assert!(told.contains(&warning), "{told}");
+        }
+    }
+    assert!(fits > 30 && warned > 5, "{fits} fit, {warned} do not");
+}
+
 /// The demo, seed 3, first level: a dose as it stands on the page and on paper.
 #[test]
 fn an_exercise_reads_as_a_person_would_say_it() {
@@ -85,6 +134,6 @@ fn an_exercise_reads_as_a_person_would_say_it() {
 const TOLD: &str = "The label of Finish stripper says “1:10 to 1:16”. It means 1 part product and that many parts of water. \
      Use the most that the label allows. The tank of Small walk-behind holds 10 gal. You fill it to the top. Water \
      and product make a full tank. You measure with this: Jug with 1 fl oz marks. One step is 1 fl oz. How much \
-     product do you pour in?";
+     product do you pour in? Half a step more or less will do.";
 /// 10 × 128 / 11 = 116.4.
 const ANSWER: &str = "116 fl oz";

@@ -1,6 +1,6 @@
 //! Powder, and liquids that are weighed.
 
-use super::{COARSE, Job, packets};
+use super::{Job, packets};
 use crate::answer::{Remark, Value, Weight};
 use crate::form::rules::Extent;
 use crate::form::{Field, Outcome, Typed, What, names};
@@ -12,6 +12,7 @@ use crate::trade::label::Window;
 use crate::trade::measure::round_to;
 use crate::trade::portion::Makes;
 use crate::trade::powder::{mass_of, powder_for};
+use crate::trade::rounding::COARSE;
 use crate::units::{Density, Kind, Mass, MassConcentration, Volume};
 
 /// A label that weighs a powder.

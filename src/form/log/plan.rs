@@ -3,12 +3,13 @@
 use super::entered::scale_unit;
 use super::filled::standard;
 use crate::answer::{Remark, Value, Weight};
-use crate::form::fill::{COARSE, Fill as Asked};
+use crate::form::fill::Fill as Asked;
 use crate::form::station::reading::work;
 use crate::form::{Field, Typed, names};
 use crate::number::{Marks, plain};
 use crate::site::Entry;
 use crate::site::log::{Amount, Fill, Named, Scale, Si};
+use crate::trade::rounding::COARSE;
 use crate::units::{Kind, Quantity, Volume, unit};
 
 /// The amounts as Fill shows them.

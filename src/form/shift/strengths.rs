@@ -2,12 +2,12 @@
 
 use crate::answer::{Fact, Remark, Value, Weight};
 use crate::form::rules::{Extent, Rules, read_label};
-use crate::form::station::near;
 use crate::form::{Field, Outcome, Typed, What};
 use crate::number::Marks;
 use crate::site::Product;
 use crate::trade::label::Window;
 use crate::trade::measure::Rounded;
+use crate::trade::rounding::near;
 use crate::trade::shift::Fill;
 use crate::units::{Kind, Volume, VolumeFraction};
 

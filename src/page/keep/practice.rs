@@ -28,6 +28,14 @@ pub struct Held {
     pub refused: bool,
 }
 
+impl Held {
+    /// Takes all results of a person off this device, those that are typed and not taken among them.
+    pub fn forget(&mut self, initials: &str) {
+        Rc::make_mut(&mut self.register).remove(initials);
+        self.typed = Register::without(&self.typed, initials).into();
+    }
+}
+
 /// What is held, and who is told when it changes.
 #[derive(Default)]
 struct Store {
@@ -104,10 +112,15 @@ fn from_elsewhere(event: &Event) {
     }
 }
 
+/// What is held now.
+pub fn now() -> Held {
+    STORE.with_borrow(|store| store.held.clone())
+}
+
 /// What is held now; a view that uses it is drawn again when it changes.
 #[hook]
 pub fn use_held() -> Held {
-    let held = use_state_eq(|| STORE.with_borrow(|store| store.held.clone()));
+    let held = use_state_eq(now);
     {
         let held = held.clone();
         use_effect_with((), move |()| {

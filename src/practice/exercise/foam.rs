@@ -40,13 +40,14 @@ fn may_it_go_in(ready: &Ready, draw: &mut Draw) -> Option<Exercise> {
     };
     let (machine, vacuum) = machine(ready, draw);
     let asked = vec![product.words("class", class.key()), machine, Said::new("practice-ask-foam")];
-    let mut exercise = by_verdict(Level::First, ready, asked, verdict(class, vacuum));
+    let mut exercise = by_verdict(Level::First, ready, asked, class, vacuum);
     let foams = (class != Foam::Unknown).then_some(class == Foam::Foaming);
     exercise.picture = Some(Picture::Foam(Drawn::Machine { foams, vacuum }));
     Some(exercise)
 }
 
-fn by_verdict(level: Level, ready: &Ready, asked: Vec<Said>, found: FoamVerdict) -> Exercise {
+fn by_verdict(level: Level, ready: &Ready, asked: Vec<Said>, class: Foam, vacuum: bool) -> Exercise {
+    let found = verdict(class, vacuum);
     let options = FoamVerdict::ALL.iter().map(|one| Said::new(one.key())).collect();
     let right = FoamVerdict::ALL.iter().position(|one| *one == found).unwrap_or_default();
     let mut exercise = Exercise::new(Topic::Foam, level, ready, asked, Key::Choice { options, right });
@@ -61,8 +62,17 @@ fn by_verdict(level: Level, ready: &Ready, asked: Vec<Said>, found: FoamVerdict)
     let wrong = FoamVerdict::ALL.iter().enumerate().filter(|(_, one)| **one != found);
     exercise.roads = wrong.map(road).collect();
     exercise.because(Said::new(found.key()), foam::SOURCE);
-    exercise.because(Said::new(foam::WHY), foam::SOURCE);
+    exercise.because(Said::new(why(class, vacuum)), foam::SOURCE);
     exercise
+}
+
+/// Why it may go in, or must not.
+fn why(class: Foam, vacuum: bool) -> &'static str {
+    match (class, vacuum) {
+        (_, false) => "practice-because-no-vacuum",
+        (Foam::NonFoaming | Foam::Low, true) => "practice-because-little-foam",
+        (Foam::Foaming | Foam::Unknown, true) => foam::WHY,
+    }
 }
 
 /// What a shake test says: the class, or on the third level whether it may go in.
@@ -83,7 +93,7 @@ fn shake_test(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exercise> 
     if level == Level::Third {
         let (machine, vacuum) = machine(ready, draw);
         asked.extend([machine, Said::new("practice-ask-foam")]);
-        let mut exercise = by_verdict(level, ready, asked, verdict(class, vacuum));
+        let mut exercise = by_verdict(level, ready, asked, class, vacuum);
         exercise.picture = Some(Picture::Foam(drawn));
         return Some(exercise);
     }
@@ -112,20 +122,17 @@ fn order(ready: &Ready, draw: &mut Draw) -> Exercise {
     let machine = draw.pick(&ready.machines);
     asked.extend(machine.map(|one| Said::new("practice-machine").text("machine", &one.name)));
     asked.push(Said::new("practice-ask-foam-order"));
+    let vacuum = machine.is_none_or(|one| one.vacuum);
     let roads = pairs_of(right.len()).map(|(first, second)| {
         let led = Led::After(right[first], right[second]);
-        if first == 0 {
-            Road::harms(Way::NotStopped, led, Harm::Foam)
-        } else {
-            Road::new(Way::OrderMixed, led)
-        }
+        let way = if first == 0 { Way::NotStopped } else { Way::OrderMixed };
+        Road { harm: (first == 0 && vacuum).then_some(Harm::Foam), ..Road::new(way, led) }
     });
     let roads = roads.collect();
     let mut exercise = Exercise::new(Topic::Foam, Level::Third, ready, asked, Key::Order { options, right });
     exercise.roads = roads;
-    let vacuum = machine.is_none_or(|one| one.vacuum);
     exercise.picture = Some(Picture::Foam(Drawn::Machine { foams: Some(true), vacuum }));
-    exercise.because(Said::new(foam::WHY), foam::SOURCE);
+    exercise.because(Said::new(why(Foam::Foaming, vacuum)), foam::SOURCE);
     exercise.reasons.extend(STEPS.map(|key| super::Reason { said: Said::new(key), source: foam::SOURCE }));
     exercise
 }

@@ -1,13 +1,13 @@
 //! Read a label: which convention it is written in, and what that makes of the mix.
 
 use super::super::picture::{Picture, Range};
-use super::super::ready::{Asks, Liquid};
+use super::super::ready::{Asks, Liquid, is_open};
 use super::super::road::{Led, Road, Way};
 use super::super::{Draw, Level, Ready, Topic};
 use super::scene::aim;
 use super::sum::turned;
 use super::telling::{label_told, means, strength_step};
-use super::{Amount, DIGITS, Exercise, Key, Said, mixed};
+use super::{Amount, Exercise, Key, Said, mixed};
 use crate::answer::Value;
 use crate::source::Source;
 use crate::trade::governing::Aim;
@@ -63,7 +63,12 @@ fn convention(ready: &Ready, draw: &mut Draw) -> Option<Exercise> {
     let (product, text, label) = draw.pick(&ready.labels)?;
     let basis = label.basis;
     let (near, way) = neighbour(basis);
-    let mut rest: Vec<Basis> = ALL.into_iter().filter(|one| *one != basis && *one != near).collect();
+    // Both readings of a label that leaves it open are right: the other one is not offered as wrong.
+    let open = is_open(basis, text);
+    let (near, way) = if open { (Basis::Percent, Way::OtherReading) } else { (near, way) };
+    let also = |one: Basis| open && one == Basis::MadeUp;
+    let mut rest: Vec<Basis> =
+        ALL.into_iter().filter(|one| *one != basis && *one != near && !also(*one)).collect();
     draw.shuffle(&mut rest);
     let offered = [basis, near].into_iter().chain(rest.into_iter().take(2));
     let (options, place) = mixed(draw, &offered.map(|one| Said::new(means(one))).collect::<Vec<_>>());
@@ -98,7 +103,7 @@ fn neighbour(basis: Basis) -> (Basis, Way) {
 
 /// How many parts the mix has in all. Half a part less or more is another number of parts.
 fn parts_in_all(level: Level, ready: &Ready, liquid: &Liquid, aim: Aim, parts: f64) -> Exercise {
-    let key = Key::Amount(Amount { kind: Kind::Count, unit: "one", si: parts, within: 0.25 });
+    let key = Key::Amount(Amount::whole(parts));
     let mut asked = label_told(level, liquid, aim);
     asked.push(Said::new("practice-ask-parts"));
     let mut exercise = Exercise::new(Topic::Label, level, ready, asked, key);
@@ -113,7 +118,7 @@ fn percent(level: Level, ready: &Ready, liquid: &Liquid, aim: Aim) -> Option<Exe
     let Asks::Strength(window) = liquid.asks else { return None };
     let strength: VolumeFraction = aim.within(window);
     let si = strength.si();
-    let key = Key::Amount(Amount { kind: Kind::Percent, unit: "percent", si, within: si * DIGITS });
+    let key = Key::Amount(Amount::digits(Kind::Percent, "percent", si));
     let mut asked = label_told(level, liquid, aim);
     asked.push(Said::new("practice-ask-percent"));
     let mut exercise = Exercise::new(Topic::Label, level, ready, asked, key);

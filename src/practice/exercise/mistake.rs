@@ -5,31 +5,34 @@ use super::super::road::{Harm, Led, Road, Way};
 use super::super::round::Round;
 use super::super::{Draw, Level, Ready, Topic};
 use super::scene::Scene;
-use super::telling::{asked_in, water_first};
-use super::{Exercise, Key, Said, half_width, mixed};
-use crate::answer::Value;
+use super::telling::{asked_in, is_nearest, round_step, water_first};
+use super::{DIGITS, Exercise, Key, Said, mixed};
 use crate::site::Entry;
 use crate::source::Source;
-use crate::trade::formula;
+use crate::trade::governing::{Bound, Governs};
 use crate::trade::label::Window;
-use crate::trade::measure::round_to;
-use crate::units::{Kind, Quantity, Volume, unit};
+use crate::trade::measure::{Rounded, round_to};
+use crate::units::{Quantity, Volume, unit};
 
 /// The most wrong roads that a ticket offers beside "nothing" and "product first".
 const MOST: usize = 3;
 
 /// What was poured, in whole steps of the measure.
+#[derive(Clone)]
 struct Poured {
     volume: Volume,
     entry: Entry,
+    count: f64,
 }
 
 pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exercise> {
     let scene = Scene::draw(level, ready, draw)?;
-    let right = poured(&scene, scene.dose())?;
+    // Where a rule asks for another step than the nearest, a ticket would have two right amounts.
+    let right = scene.whole().filter(|whole| is_nearest(scene.dose(), scene.jug, *whole))?;
+    let right = Poured { volume: right.dose, entry: written(&scene, right.count)?, count: right.count };
     let step = scene.jug.step.value.si();
     // What the measure cannot tell from right is no mistake, and two that look alike on a ticket are one.
-    let apart = |a: f64, b: f64| (a - b).abs() > (step + half_width(a.max(b), step)) * 1.01;
+    let apart = |a: f64, b: f64| (a - b).abs() > (step + a.max(b) * DIGITS) * 1.01;
     let mut ways: Vec<(Way, f64)> = Vec::new();
     for (way, si) in scene.roads() {
         let open =
@@ -51,8 +54,15 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     };
     let poured = match chosen {
         Some((_, si)) => poured(&scene, Volume::new(*si))?,
-        None => poured(&scene, scene.dose())?,
+        None => right.clone(),
     };
+    // Of all that is offered one alone may be true of this ticket.
+    let told = Told { scene: &scene, poured: poured.volume, product_first: first };
+    let offered = [None, Some((Way::ProductFirst, 0.0))].into_iter().chain(ways.iter().copied().map(Some));
+    let mut true_of_it = (0..).zip(offered).filter(|(_, one)| told.may_be(*one)).map(|(at, _)| at);
+    if (true_of_it.next(), true_of_it.next()) != (Some(fate), None) {
+        return None;
+    }
     let nothing = Said::new("practice-ticket-nothing");
     let options = [nothing, Said::new(way_key(Way::ProductFirst))]
         .into_iter()
@@ -72,10 +82,8 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     let mut exercise = Exercise::new(Topic::Mistake, level, ready, asked, key);
     exercise.roads = roads(&place, fate, poured.volume.si() > scene.most() + step, first);
     exercise.steps = scene.steps();
-    let given =
-        [("c", Value::new(scene.dose(), Kind::Dose)), ("s", Value::new(scene.jug.step.value, Kind::Dose))];
-    let count = (scene.dose() / scene.jug.step.value).round().max(1.0);
-    exercise.steps.push(super::telling::step(&formula::ROUND, &given, Value::plain(count, Kind::Count)));
+    let rounded = Rounded { count: right.count, dose: right.volume, inside: true };
+    exercise.steps.push(round_step(scene.dose(), scene.jug, rounded));
     exercise.because(
         Said::new(["practice-ticket-is-right", "practice-ticket-is-wrong"][usize::from(fate > 0)]),
         Source::DEFINITION,
@@ -91,6 +99,45 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     };
     exercise.picture = Some(Picture::Ticket(Ticket { lines, wrong }));
     Some(exercise)
+}
+
+/// A ticket as it reads.
+struct Told<'a> {
+    scene: &'a Scene<'a>,
+    poured: Volume,
+    product_first: bool,
+}
+
+impl Told<'_> {
+    /// Whether an answer may be true of it: by the amount to which its slip leads, or because the rule that it names
+    /// was passed over, by whatever slip. None is that nothing went wrong.
+    fn may_be(&self, offered: Option<(Way, f64)>) -> bool {
+        let step = self.scene.jug.step.value.si();
+        let near = |si: f64| (self.poured.si() - si).abs() <= step / 2.0 + si * DIGITS;
+        let sound = near(self.scene.dose().si());
+        match offered {
+            None => sound && !self.product_first,
+            Some((Way::ProductFirst, _)) => self.product_first,
+            Some((way, si)) => near(si) || self.passes_over(way),
+        }
+    }
+
+    /// Whether the rule that a slip names does not allow what was poured. One number cannot be met to the drop: there
+    /// half a step counts as kept.
+    fn passes_over(&self, way: Way) -> bool {
+        let by = match way {
+            Way::MachineIgnored => Governs::Machine,
+            Way::StandardIgnored => Governs::Standard,
+            _ => return false,
+        };
+        let half = self.scene.jug.step.value / 2.0;
+        self.scene.bounds().into_iter().filter(|bound| bound.by == by).any(|bound| {
+            let slack = if bound.window.is_point() { half } else { Volume::ZERO };
+            let Window { low, high } = bound.window;
+            let wider = Bound { by, window: Window { low: low - slack, high: high + slack } };
+            !wider.allows(self.poured)
+        })
+    }
 }
 
 /// The words of a way, as they stand among the choices.
@@ -118,18 +165,23 @@ fn roads(place: &[usize], fate: u32, over: bool, first: bool) -> Vec<Road> {
     place.iter().enumerate().filter(|(index, _)| *index != fate as usize).map(wrong).collect()
 }
 
-/// The nearest whole steps of the measure.
-#[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "some hundred steps")]
+/// What somebody pours for a dose: the nearest whole steps of the measure.
 fn poured(scene: &Scene, dose: Volume) -> Option<Poured> {
+    let rounded = round_to(dose, scene.jug.step.value, Window { low: dose, high: dose });
+    Some(Poured { volume: rounded.dose, entry: written(scene, rounded.count)?, count: rounded.count })
+}
+
+/// So many steps of the measure, as a person writes them.
+#[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "some hundred steps")]
+fn written(scene: &Scene, count: f64) -> Option<Entry> {
     let step = &scene.jug.step;
-    let rounded = round_to(dose, step.value, Window { low: dose, high: dose });
-    if !(1.0..=5_000.0).contains(&rounded.count) {
+    if !(1.0..=5_000.0).contains(&count) {
         return None;
     }
     let own = unit(asked_in(scene.jug))?;
     // Whole steps of a round measure are round numbers themselves.
     let thousandths = (own.from_si(step.value.si()) * 1_000.0).round();
     let exact = (own.from_si(step.value.si()) * 1_000.0 - thousandths).abs() < 1e-6;
-    let entry = Round::new(thousandths as u32, -3).times(rounded.count as u32).entry(own.code);
-    (exact && thousandths * rounded.count < 4e9).then_some(Poured { volume: rounded.dose, entry })
+    let fits = exact && thousandths * count < 4e9;
+    fits.then(|| Round::new(thousandths as u32, -3).times(count as u32).entry(own.code))
 }

@@ -5,7 +5,7 @@ use super::super::road::Way;
 use super::super::{Draw, Level, Ready, Topic};
 use super::scene::{Scene, tank_mark};
 use super::telling::{label_told, step, strength_step, tank_told};
-use super::{Amount, Exercise, Key, Said, half_width};
+use super::{Amount, Exercise, Key, Said};
 use crate::answer::Value;
 use crate::form::Filling;
 use crate::source::Source;
@@ -31,13 +31,11 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     }
     let needed = found.volume * (found.strength / target - 1.0);
     let answer = if drains { work.drain } else { work.water };
-    let mark = tank_mark(scene.machine);
-    if answer.si() < mark {
+    if answer.si() < tank_mark(scene.machine) {
         return None;
     }
     let own = unit(&scene.machine.tank.entry.unit)?.code;
-    let within = half_width(answer.si(), mark);
-    let key = Key::Amount(Amount { kind: Kind::Fill, unit: own, si: answer.si(), within });
+    let key = Key::Amount(Amount::digits(Kind::Fill, own, answer.si()));
     let mut asked = label_told(level, scene.liquid, scene.aim);
     asked.extend(tank_told(scene.machine, Some(scene.liquid)));
     let jug = unit(&scene.jug.step.entry.unit)?;

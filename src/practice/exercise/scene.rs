@@ -1,12 +1,14 @@
 //! A tank that is to be filled: which machine, product and measure, how far, and what the rules ask.
 
 use super::super::picture::Fill;
-use super::super::ready::{Asks, Jug, Liquid, Machine, Written};
+use super::super::ready::{Asks, Jug, Liquid, Machine, Written, is_open};
 use super::super::road::Way;
 use super::super::round::{count_in, step_for};
 use super::super::{Draw, Level, Ready};
-use super::sum::{Sum, gallon_road, measure_roads, ruled, turned};
-use super::telling::{asked_in, is_range, jug_told, label_told, may_go_in, step, strength_step, tank_told};
+use super::sum::{Sum, bounds, by_all, gallon_road, measure_roads, ruled, turned};
+use super::telling::{
+    asked_in, is_range, jug_told, label_told, may_go_in, means, step, strength_step, tank_told,
+};
 use super::{Reason, Said};
 use crate::answer::{Step, Value};
 use crate::form::Filling;
@@ -14,8 +16,9 @@ use crate::limits;
 use crate::number::Marks;
 use crate::source::Source;
 use crate::trade::formula;
-use crate::trade::governing::Aim;
+use crate::trade::governing::{Aim, Bound};
 use crate::trade::label::Basis;
+use crate::trade::measure::Rounded;
 use crate::units::{Kind, Quantity, Volume, unit};
 
 /// A tank that is to be filled.
@@ -114,6 +117,20 @@ impl<'a> Scene<'a> {
         self.by(self.sum(), true, true)
     }
 
+    /// What the rules beside the label allow.
+    pub(super) fn bounds(&self) -> Vec<Bound> {
+        bounds(self.machine, self.liquid, self.sum(), (true, true))
+    }
+
+    /// Product by all rules on the measure, as Fill would have it poured; none where it is too coarse.
+    pub(super) fn whole(&self) -> Option<Rounded> {
+        let (sum, dose, bounds) = (self.sum(), self.dose(), self.bounds());
+        let whole = by_all(self.liquid, sum, &bounds, self.aim).whole(self.jug.step.value);
+        let rounded = whole.rounded;
+        let room = self.total(rounded.dose) / self.machine.tank.value <= 1.0 + 1e-9;
+        (room && !whole.is_coarse(dose)).then_some(rounded)
+    }
+
     /// Product by some of the rules.
     fn by(&self, sum: Sum, standard: bool, machine: bool) -> Volume {
         ruled(self.machine, self.liquid, sum, self.aim, (standard, machine))
@@ -136,7 +153,9 @@ impl<'a> Scene<'a> {
     /// Where the usual wrong roads lead.
     pub(super) fn roads(&self) -> Vec<(Way, f64)> {
         let (sum, right) = (self.sum(), self.dose());
-        let by = |sum: Sum| self.by(sum, true, true).si();
+        // Below the third level no other rule is told.
+        let told = self.level == Level::Third;
+        let by = |sum: Sum| self.by(sum, told, told).si();
         let mut out = Vec::new();
         if self.level == Level::Third {
             out.push((Way::MachineIgnored, self.by(sum, true, false).si()));
@@ -157,8 +176,11 @@ impl<'a> Scene<'a> {
         out.push((Way::OtherEnd, other.within(sum.window()).si()));
         out.extend(measure_roads(right, self.jug));
         let share = matches!(self.liquid.label.basis, Basis::PlusWater | Basis::OfTotal | Basis::Percent);
+        // The other gallon makes another tank; what a machine or a full tank takes stays what it is.
         out.extend(
-            gallon_road(&self.fill.entry.unit).filter(|_| share).map(|(way, by)| (way, right.si() * by)),
+            gallon_road(&self.fill.entry.unit).filter(|_| share).map(|(way, times)| {
+                (way, by(Sum { tank: sum.tank * times, level: sum.level * times, ..sum }))
+            }),
         );
         out
     }
@@ -177,8 +199,12 @@ impl<'a> Scene<'a> {
         out.push(fill);
         if self.level == Level::Third {
             out.extend(self.machine.limits.iter().map(|(key, entry)| Said::new(*key).entry("amount", entry)));
-            let standard = self.liquid.standard.as_ref();
-            out.extend(standard.map(|(text, _)| Said::new("practice-standard").text("rule", text)));
+            if let Some(rule) = &self.liquid.standard {
+                out.push(Said::new("practice-standard").text("rule", &rule.text));
+                // Beside a label that is read the same way it would be said twice.
+                let own = self.liquid.label.basis != rule.basis;
+                out.extend((own && is_open(rule.basis, &rule.text)).then(|| Said::new(means(rule.basis))));
+            }
         }
         out.push(jug_told(self.jug));
         out

@@ -3,7 +3,7 @@
 use super::super::picture::{Picture, Strip};
 use super::super::ready::{Asks, Ground, Machine, Written};
 use super::super::road::Way;
-use super::super::round::Round;
+use super::super::round::{Round, count_in, step_for};
 use super::super::{Draw, Level, Ready, Topic};
 use super::scene::aim;
 use super::sum::{turned, undisturbed};
@@ -15,12 +15,13 @@ use crate::number::Marks;
 use crate::site::Entry;
 use crate::trade::coverage::spent_share;
 use crate::trade::formula;
-use crate::units::{ApplicationRate, Area, Kind, Quantity, Volume, VolumeFraction};
+use crate::units::{ApplicationRate, Area, Kind, Quantity, Volume, VolumeFraction, unit};
 
-/// How far off still counts: a plan is no measurement. Common practice, no source.
-const PLAN: f64 = 0.02;
-/// The same for product, where the conventions lie near each other.
-const PRODUCT: f64 = 0.01;
+/// The most tanks that one area takes, and the largest one. Common practice, no source.
+const TANKS: f64 = 5.0;
+const LARGEST: f64 = 10_000.0;
+/// So many marks lie between nothing and the largest area.
+const MARKS: f64 = 24.0;
 
 /// An area and what is laid on it.
 struct Job {
@@ -31,11 +32,24 @@ struct Job {
 
 impl Job {
     fn draw(ground: &Ground, draw: &mut Draw) -> Option<Self> {
-        let rate = if draw.one_in(2) { &ground.low } else { &ground.high }.clone();
+        let rate = rate(ground, draw);
         let (step, unit) = if rate.entry.unit == "ml_per_m2" { (50, "m2") } else { (500, "ft2") };
-        let entry = Round::new(step, 0).times(2 + draw.below(30)).entry(unit);
-        let value: Area = entry.read(&limits::AREA, Marks::POINT).ok()?;
-        Some(Self { floor: ground.name.clone(), rate, area: Written { entry, value } })
+        Self::of(ground, rate, &Round::new(step, 0).times(2 + draw.below(30)).entry(unit))
+    }
+
+    /// One that takes up to a few tanks of a machine, any number of them as likely.
+    fn for_tanks(ground: &Ground, machine: &Machine, draw: &mut Draw) -> Option<Self> {
+        let rate = rate(ground, draw);
+        let unit = unit(if rate.entry.unit == "ml_per_m2" { "m2" } else { "ft2" })?;
+        let most = (machine.tank.value.si() * TANKS / rate.value.si()).min(LARGEST);
+        let (step, value) = step_for(unit.from_si(most), MARKS);
+        let marks = 1 + draw.below(count_in(unit.from_si(most), value));
+        Self::of(ground, rate, &step.times(marks).entry(unit.code))
+    }
+
+    fn of(ground: &Ground, rate: Written<ApplicationRate>, area: &Entry) -> Option<Self> {
+        let value: Area = area.read(&limits::AREA, Marks::POINT).ok()?;
+        Some(Self { floor: ground.name.clone(), rate, area: Written { entry: area.clone(), value } })
     }
 
     fn solution(&self) -> Volume {
@@ -52,6 +66,11 @@ impl Job {
     }
 }
 
+/// What a floor gets: the least or the most that it should.
+fn rate(ground: &Ground, draw: &mut Draw) -> Written<ApplicationRate> {
+    if draw.one_in(2) { &ground.low } else { &ground.high }.clone()
+}
+
 /// The units of mix and of product that go with a rate.
 fn units_with(rate: &Entry) -> (&'static str, &'static str) {
     match rate.unit.as_str() {
@@ -62,12 +81,13 @@ fn units_with(rate: &Entry) -> (&'static str, &'static str) {
 }
 
 pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exercise> {
-    let job = Job::draw(draw.pick(&ready.grounds)?, draw)?;
-    match level {
-        Level::First => Some(solution(ready, &job)),
-        Level::Second => fills(ready, &job, draw.pick(&ready.machines)?),
-        Level::Third => product(ready, &job, draw),
+    let ground = draw.pick(&ready.grounds)?;
+    if level == Level::Second {
+        let machine = draw.pick(&ready.machines)?;
+        return fills(ready, &Job::for_tanks(ground, machine, draw)?, machine);
     }
+    let job = Job::draw(ground, draw)?;
+    if level == Level::First { Some(solution(ready, &job)) } else { product(ready, &job, draw) }
 }
 
 /// What the areas take of the tank, side by side.
@@ -90,7 +110,7 @@ fn solution_step(jobs: &[&Job], spent: f64) -> crate::answer::Step {
 fn solution(ready: &Ready, job: &Job) -> Exercise {
     let si = job.solution().si();
     let (unit, _) = units_with(&job.rate.entry);
-    let key = Key::Amount(Amount { kind: Kind::Fill, unit, si, within: si * PLAN });
+    let key = Key::Amount(Amount::digits(Kind::Fill, unit, si));
     let asked = vec![job.told(), Said::new("practice-ask-solution")];
     let mut exercise = Exercise::new(Topic::Shift, Level::First, ready, asked, key);
     // A rate for 1,000 ft² taken for one of 1 ft², or mL taken for L.
@@ -106,12 +126,12 @@ fn solution(ready: &Ready, job: &Job) -> Exercise {
 
 fn fills(ready: &Ready, job: &Job, machine: &Machine) -> Option<Exercise> {
     let tanks = job.solution() / machine.tank.value;
-    let clear = (tanks - tanks.round()).abs() > 0.04 && (0.5..=12.0).contains(&tanks);
+    let clear = (tanks - tanks.round()).abs() > 0.04 && (0.3..=12.0).contains(&tanks);
     if !clear || machine.reuse.is_some() {
         return None;
     }
     let si = tanks.ceil();
-    let key = Key::Amount(Amount { kind: Kind::Count, unit: "one", si, within: 0.25 });
+    let key = Key::Amount(Amount::whole(si));
     let mut asked = vec![job.told()];
     asked.extend(tank_told(machine, None));
     asked.push(Said::new("practice-ask-fills"));
@@ -141,7 +161,7 @@ fn product(ready: &Ready, first: &Job, draw: &mut Draw) -> Option<Exercise> {
     if si < 3e-5 {
         return None;
     }
-    let key = Key::Amount(Amount { kind: Kind::Dose, unit, si, within: si * PRODUCT });
+    let key = Key::Amount(Amount::digits(Kind::Dose, unit, si));
     let mut asked = vec![first.unnamed(), second.unnamed()];
     asked.extend(tank_told(machine, Some(liquid)));
     asked.extend(machine.reuse.iter().map(|reuse| Said::new("practice-reuse").entry("reuse", &reuse.entry)));

@@ -7,6 +7,7 @@ use crate::form::Filling;
 use crate::trade::dilution::{made_up_to, on_top_of, scaled_to_level};
 use crate::trade::governing::{Aim, Bound, Governs, govern};
 use crate::trade::label::{Basis, Window};
+use crate::trade::rounding::Ruled;
 use crate::units::{Quantity, Volume, VolumeFraction, unit};
 
 /// One way to work a dose out; a wrong road changes one of its parts.
@@ -37,24 +38,40 @@ impl Sum {
     }
 }
 
-/// Product by the label and, where they count, by the standard and the machine.
-pub(super) fn ruled(
+/// What the rules beside the label allow, as Fill holds them: a minimum by law and, where they count, the standard and
+/// the machine.
+pub(super) fn bounds(
     machine: &Machine,
     liquid: &Liquid,
     sum: Sum,
-    aim: Aim,
     (by_standard, by_machine): (bool, bool),
-) -> Volume {
-    let mut bounds = Vec::new();
-    if let Some((_, asks)) = liquid.standard.as_ref().filter(|_| by_standard) {
-        bounds.push(Bound { by: Governs::Standard, window: sum.with(*asks).window() });
-    }
-    if let Some(window) = machine.window.filter(|_| by_machine) {
-        let scaled = |amount| scaled_to_level(amount, sum.level, sum.tank);
+) -> Vec<Bound> {
+    let scaled = |amount| scaled_to_level(amount, sum.level, sum.tank);
+    let least = liquid.least.map(|least| {
+        let low = sum.with(Asks::Strength(Window { low: least, high: least })).window().low;
+        Bound { by: Governs::Minimum, window: Window { low, high: Volume::new(f64::INFINITY) } }
+    });
+    let standard = liquid
+        .standard
+        .as_ref()
+        .filter(|_| by_standard)
+        .map(|rule| Bound { by: Governs::Standard, window: sum.with(rule.asks).window() });
+    let machine = machine.window.filter(|_| by_machine).map(|window| {
         let window = Window { low: scaled(window.low), high: scaled(window.high) };
-        bounds.push(Bound { by: Governs::Machine, window });
-    }
-    govern(sum.window(), &bounds, aim).dose
+        Bound { by: Governs::Machine, window }
+    });
+    least.into_iter().chain(standard).chain(machine).collect()
+}
+
+/// The rules for a fill, as rounding asks for them.
+pub(super) fn by_all<'a>(liquid: &Liquid, sum: Sum, bounds: &'a [Bound], aim: Aim) -> Ruled<'a> {
+    let asked = sum.window();
+    Ruled { asked, bounds, governed: govern(asked, bounds, aim), disinfects: liquid.disinfects }
+}
+
+/// Product by the label and, where they count, by the standard and the machine.
+pub(super) fn ruled(machine: &Machine, liquid: &Liquid, sum: Sum, aim: Aim, which: (bool, bool)) -> Volume {
+    govern(sum.window(), &bounds(machine, liquid, sum, which), aim).dose
 }
 
 /// The strength that the label asks for, where no other rule asks for something else in this machine.

@@ -1,7 +1,7 @@
 //! The sentences and steps that several topics share.
 
 use super::super::Level;
-use super::super::ready::{Asks, Jug, Liquid, Machine};
+use super::super::ready::{Asks, Jug, Liquid, Machine, is_open};
 use super::{Reason, Said};
 use crate::answer::{Step, Value};
 use crate::chemistry::foam::{FoamVerdict, verdict};
@@ -9,7 +9,8 @@ use crate::source::Source;
 use crate::trade::formula;
 use crate::trade::governing::Aim;
 use crate::trade::label::{Basis, Note};
-use crate::units::{Dimension, Kind, Quantity, VolumeFraction, unit};
+use crate::trade::measure::Rounded;
+use crate::units::{Dimension, Kind, Quantity, Volume, VolumeFraction, unit};
 
 /// One step of the workings.
 pub(super) fn step(
@@ -36,6 +37,23 @@ pub(super) fn strength_step(basis: Basis, strength: VolumeFraction) -> Option<St
     })
 }
 
+/// From a dose to whole steps of a measure.
+pub(super) fn round_step(dose: Volume, jug: &Jug, rounded: Rounded) -> Step {
+    let given = [("c", Value::new(dose, Kind::Dose)), ("s", Value::new(jug.step.value, Kind::Dose))];
+    step(&formula::ROUND, &given, Value::plain(rounded.count, Kind::Count))
+}
+
+/// Whether whole steps are the nearest to a dose: a rule can ask for the next one.
+pub(super) fn is_nearest(dose: Volume, jug: &Jug, rounded: Rounded) -> bool {
+    (dose / jug.step.value - rounded.count).abs() <= 0.5 + 1e-9
+}
+
+/// Why another step than the nearest is poured, where it is.
+pub(super) fn other_step(dose: Volume, jug: &Jug, rounded: Rounded) -> Option<Reason> {
+    let said = || Said::new("practice-because-other-step");
+    (!is_nearest(dose, jug, rounded)).then(|| Reason { said: said(), source: Source::COMMON_PRACTICE })
+}
+
 /// The key of what a convention says.
 pub(super) fn means(basis: Basis) -> &'static str {
     match basis {
@@ -51,10 +69,11 @@ pub(super) fn means(basis: Basis) -> &'static str {
     }
 }
 
-/// A label: on the first level with its convention, and in any case with the gallon that it means.
+/// A label: on the first level with its convention, and in any case where it leaves that open; with the gallon that it
+/// means.
 pub(super) fn label_told(level: Level, liquid: &Liquid, aim: Aim) -> Vec<Said> {
     let mut out = vec![Said::new("practice-label").text("product", &liquid.name).text("label", &liquid.text)];
-    if level == Level::First {
+    if level == Level::First || is_open(liquid.label.basis, &liquid.text) {
         out.push(Said::new(means(liquid.label.basis)));
     }
     let notes = &liquid.label.notes;

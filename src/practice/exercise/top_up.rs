@@ -5,13 +5,17 @@ use super::super::ready::{Asks, Written};
 use super::super::road::Way;
 use super::super::{Draw, Level, Ready, Topic};
 use super::scene::{Scene, part};
-use super::sum::{gallon_road, measure_roads, turned};
-use super::telling::{asked_in, jug_told, label_told, step, strength_step, tank_told, water_first};
-use super::{Amount, Exercise, Key, Said, half_width};
+use super::sum::{Sum, bounds, by_all, gallon_road, measure_roads, turned};
+use super::telling::{
+    jug_told, label_told, other_step, round_step, step, strength_step, tank_told, water_first,
+};
+use super::{Amount, Exercise, Key, Said};
 use crate::answer::Value;
 use crate::form::Filling;
 use crate::trade::formula;
-use crate::trade::label::Basis;
+use crate::trade::label::{Basis, Window};
+use crate::trade::measure::Rounded;
+use crate::trade::rounding::near;
 use crate::trade::top_up::{Content, TopUp, Wanted, top_up};
 use crate::units::{Kind, Quantity, Volume, VolumeFraction};
 
@@ -35,8 +39,8 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     if !(3.0..=jug.most).contains(&(dose / jug.step.value)) {
         return None;
     }
-    let within = half_width(dose.si(), jug.step.value.si());
-    let key = Key::Amount(Amount { kind: Kind::Dose, unit: asked_in(jug), si: dose.si(), within });
+    let rounded = whole(&scene, content, dose)?;
+    let key = Key::Amount(Amount::measured(jug, dose, rounded));
     let mut exercise = Exercise::new(Topic::TopUp, level, ready, asked(&scene, &left, other), key);
     exercise.most = Some(scene.most() - (rest * left.value).si());
     exercise.amounts(roads(&scene, content, strength, dose));
@@ -50,6 +54,8 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
         ("V₀", fill(left.value)),
     ];
     exercise.steps.push(step(&formula::TOP_UP, &given, Value::new(dose, Kind::Dose)));
+    exercise.steps.push(round_step(dose, jug, rounded));
+    exercise.reasons.extend(other_step(dose, jug, rounded));
     exercise.reasons.push(water_first());
     exercise.picture = Some(Picture::Tanks(Tanks {
         tank: scene.machine.tank.value.si(),
@@ -59,6 +65,19 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
         ],
     }));
     Some(exercise)
+}
+
+/// What is poured on the measure, as the station would have it: the tank in the end must keep to the rules.
+fn whole(scene: &Scene, rest: Content, dose: Volume) -> Option<Rounded> {
+    let (tank, level) = (scene.machine.tank.value, scene.fill.value);
+    let full = Sum { level: tank, ..scene.sum() };
+    let bounds = bounds(scene.machine, scene.liquid, full, (true, true));
+    let ruled = by_all(scene.liquid, full, &bounds, scene.aim);
+    let held = rest.strength * rest.volume;
+    let Window { low, high } = ruled.allowed();
+    let of = |amount: Volume| amount.min(tank).fraction_of(tank) * level - held;
+    let ranged = !ruled.governed.window.is_point();
+    near(dose, scene.jug.step.value, Window { low: of(low), high: of(high) }, ranged).ok()
 }
 
 fn asked(scene: &Scene, left: &Written<Volume>, other: Option<u32>) -> Vec<Said> {

@@ -1,7 +1,7 @@
 //! Turn one unit into another.
 
 use super::super::picture::{Picture, Scales};
-use super::super::road::Way;
+use super::super::road::{Led, Road, Way};
 use super::super::round::Round;
 use super::super::{Draw, Level, Ready, Topic};
 use super::{Amount, Exercise, Key, Said, factor};
@@ -60,11 +60,18 @@ const THIRD: &[Row] = &[
 /// Multiples go up to this.
 const MOST: u32 = 24;
 
-/// How far off still counts between two systems: 30 mL for a fluid ounce is what jugs say, and 1.4 % off. Common
-/// practice, no source.
-const BETWEEN: f64 = 0.015;
-/// The same within one, where every factor is a whole number.
-const WITHIN: f64 = 0.005;
+/// Round numbers that people take for a unit in another one. Common practice, no source.
+const ROUND: [(&str, &str, f64); 9] = [
+    ("floz_us", "ml", 30.0),
+    ("floz_imp", "ml", 30.0),
+    ("floz_imp", "ml", 28.0),
+    ("gal_us", "l", 4.0),
+    ("gal_us", "ml", 4_000.0),
+    ("gal_imp", "l", 4.5),
+    ("oz", "g", 28.0),
+    ("oz", "g", 30.0),
+    ("in", "cm", 2.5),
+];
 
 pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exercise> {
     let rows = match level {
@@ -83,11 +90,11 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     let entry = step.times(1 + draw.below(MOST)).entry(from.code);
     let (number, _) = entry.value(crate::number::Marks::POINT).ok()?;
     let si = from.to_si(number);
-    let within = si * if from.system == to.system { WITHIN } else { BETWEEN };
-    let key = Key::Amount(Amount { kind, unit: to.code, si, within });
+    let key = Key::Amount(Amount::digits(kind, to.code, si));
     let asked = vec![Said::new("practice-ask-units").entry("amount", &entry).text("unit", to.symbol)];
     let mut exercise = Exercise::new(Topic::Units, level, ready, asked, key);
     exercise.amounts(roads(from, to, number));
+    exercise.roads.push(Road::new(Way::AsGiven, Led::In(from.code)));
     let (said, source) = unit_told(from, to);
     exercise.because(said, source);
     exercise.picture = Some(Picture::Scales(Scales { si, from: from.code, to: to.code }));
@@ -108,6 +115,15 @@ fn roads(from: &Unit, to: &Unit, number: f64) -> Vec<(Way, f64)> {
         };
         let by = factor(other) / one.exact.value();
         out.push((way, if one == from { right * by } else { right / by }));
+    }
+    for (large, small, times) in ROUND {
+        // In the unit that is asked for.
+        let told = match (from.code, to.code) {
+            (one, other) if (one, other) == (large, small) => number * times,
+            (one, other) if (other, one) == (large, small) => number / times,
+            _ => continue,
+        };
+        out.push((Way::RoundFactor, to.to_si(told)));
     }
     if from.code.starts_with("floz") && to.code == "ml" {
         // An ounce of weight is 28.35 g: as many mL of water.

@@ -500,6 +500,11 @@ log-erase-found = { $n ->
     [one] { $n } record names { $who }.
    *[other] { $n } records name { $who }.
  }
+log-erase-class = { $n ->
+    [one] { $n } class result on this device has these initials and goes too.
+   *[other] { $n } class results on this device have these initials and go too.
+ }
+log-erase-class-done = The class results are off this device.
 log-erase-warning = Erasing cannot be undone. It does not reach backups that were saved before, nor other devices until they open a new backup. Notes of others may name somebody as well: unfold such a fill in the list, and erase its words there.
 log-erase-do = Erase them for good
 log-erase-leave = Keep them

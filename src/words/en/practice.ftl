@@ -98,16 +98,16 @@ practice-ticket-is-wrong = The ticket has a mistake.
 practice-ask-convention = What does the label mean?
 practice-ask-parts = How many parts does the whole mix have?
 practice-ask-percent = What percent of the mix is product? Give three digits.
-practice-ask-units = How many { $unit } are { $amount }?
-practice-ask-dose = How much product do you pour in?
-practice-ask-top-up = How much product do you add?
+practice-ask-units = How many { $unit } are { $amount }? Give three digits.
+practice-ask-dose = How much product do you pour in? Half a step more or less will do.
+practice-ask-top-up = How much product do you add? Half a step more or less will do.
 practice-ask-setting = Which is the lowest setting that gives the floor enough, and not too much?
-practice-ask-solution = How much mix do you need?
+practice-ask-solution = How much mix do you need? Give three digits.
 practice-ask-fills = How many times do you fill the tank?
-practice-ask-product = How much product do you need for both areas?
+practice-ask-product = How much product do you need for both areas? Give three digits.
 practice-ask-mistake = What went wrong?
-practice-ask-rescue-water = How much water do you add to make it right?
-practice-ask-rescue-drain = There is no room for all the water it needs. How much do you drain first, so that a full tank is right?
+practice-ask-rescue-water = How much water do you add to make it right? Give three digits.
+practice-ask-rescue-drain = There is no room for all the water it needs. How much do you drain first, so that a full tank is right? Give three digits.
 practice-ask-ppe = What do you need? Choose all that apply.
 practice-ask-pair = Which two must never meet?
 practice-ask-pairs = Which of these do you keep apart? Choose all that must never meet, and all where one is not known.
@@ -119,6 +119,13 @@ practice-ask-foam-order = What do you do, and in what order?
 
 practice-answer = Your answer
 practice-choose = Choose an answer first.
+practice-above-nothing = Your answer must be more than nothing. Type a number above zero.
+practice-no-try = This was no try.
+practice-as-given = That is the amount as it was given. Say it in { $unit }.
+practice-answer-poured = { $n ->
+    [one] { $exact }; with your measure { $poured }, { $n } step
+   *[other] { $exact }; with your measure { $poured }, { $n } steps
+ }
 practice-right = Right.
 practice-rounded = Right for your measure. To three digits it is { $exact }.
 practice-wrong = Not yet. Read the task again.
@@ -129,6 +136,9 @@ practice-because-standard = The rule of your site stays within the label. It dec
 practice-because-setting = Work out what each setting lays down. Take the lowest one that reaches the least the floor should get.
 practice-because-rescue = The product stays the same. Only the water grows. Wait until it is mixed, then read the strength again.
 practice-because-nothing = Someone read the label and found no hazard. Wear what your site asks all the same.
+practice-because-other-step = The nearest step is more or less than the rules allow. Take the next one.
+practice-because-no-vacuum = There is no vacuum that could pull foam in.
+practice-because-little-foam = So little foam does not get up to the vacuum.
 practice-because-unknown = Not all of the label is known. What is not known counts as the worse case.
 
 ## Wrong roads, and what to do instead
@@ -180,6 +190,8 @@ practice-way-not-tested = Nobody has tested it. Until then it counts as one that
 practice-way-kept-out = That is not what the facts say. Look at how high the foam is, how fast it falls, and if there is a vacuum.
 practice-way-not-stopped = Stop the machine first. All else can wait.
 practice-way-order-mixed = The first step is right. Look at the order of the others.
+practice-way-as-given = That is the amount as it was given. Say it in the unit that the task asks for.
+practice-way-round-factor = You took a round number for the unit, such as 30 mL for an ounce. That will do for a guess. Here three digits count.
 
 ## What a wrong answer could do
 
@@ -222,6 +234,8 @@ practice-code-session = This result belongs to no session.
 practice-code-marks = There is nothing to hand in yet.
 practice-class-other = This result is not from this session.
 practice-class-twice = This result is in the list.
+practice-class-ahead = Its day is later than the day on this device. Check the clocks of both.
+practice-class-erased = The log has a result like it, and the initials were erased on request. Take it only if this person wants that. It is a new record then.
 
 ## The page
 
@@ -239,6 +253,7 @@ practice-topics-all = Choose all topics
 practice-topics-none = Choose no topic
 practice-level = Level
 practice-count = How many tasks
+practice-count-hint = At most { $most }.
 practice-seed = Class number
 practice-seed-hint = The same number gives the same tasks on each device with the same records. Leave it empty for new ones.
 practice-session-seed = A class number has digits only and is at most 4,294,967,295.
@@ -434,6 +449,7 @@ class-heading = Take the codes of your class
 class-codes = Codes, one a line
 class-codes-hint = Paste what your people sent you or scanned for you.
 class-take = Take these codes
+class-take-sure = Take what was asked about all the same
 class-open = Or open a file of codes
 class-open-hint = A text file with one code a line.
 class-no-session = There is no session yet. Hand one out first: its results belong to it.
@@ -473,6 +489,8 @@ class-shown-hint = A topic counts when all its tasks were right, at the first or
 class-months = How many months it holds
 class-months-wrong = Until then no end is shown.
 class-until-unknown = Not known
+class-lost = Lost on { $day } by a wrong answer
+class-ran-out = Ran out. Its last day was { $day }
 class-shown-by = Shown by { $who }
 class-shown-nothing = { $who } has shown no whole topic yet.
 class-remove-warning = In the log are { $n } results of { $who }. The initials are erased from them for good; what was shown stays and is nobody’s.

@@ -500,6 +500,11 @@ log-erase-found = { $n ->
     [one] { $n } registro nombra a { $who }.
    *[other] { $n } registros nombran a { $who }.
  }
+log-erase-class = { $n ->
+    [one] { $n } resultado de clase en este aparato tiene estas iniciales y también se quita.
+   *[other] { $n } resultados de clase en este aparato tienen estas iniciales y también se quitan.
+ }
+log-erase-class-done = Los resultados de clase ya no están en este aparato.
 log-erase-warning = Borrar no se puede deshacer. No llega a las copias guardadas antes, ni a otros aparatos hasta que abran una copia nueva. Las notas de otros también pueden nombrar a alguien: abra ese llenado en la lista, y borre ahí sus palabras.
 log-erase-do = Borrarlas para siempre
 log-erase-leave = Conservarlas

@@ -98,16 +98,16 @@ practice-ticket-is-wrong = La hoja tiene un error.
 practice-ask-convention = ¿Qué significa la etiqueta?
 practice-ask-parts = ¿Cuántas partes tiene la mezcla completa?
 practice-ask-percent = ¿Qué por ciento de la mezcla es producto? Dé tres cifras.
-practice-ask-units = ¿Cuántos { $unit } son { $amount }?
-practice-ask-dose = ¿Cuánto producto vierte usted?
-practice-ask-top-up = ¿Cuánto producto agrega usted?
+practice-ask-units = ¿Cuántos { $unit } son { $amount }? Dé tres cifras.
+practice-ask-dose = ¿Cuánto producto vierte usted? Medio paso más o menos está bien.
+practice-ask-top-up = ¿Cuánto producto agrega usted? Medio paso más o menos está bien.
 practice-ask-setting = ¿Cuál es el ajuste más bajo que da al piso lo suficiente, y no demasiado?
-practice-ask-solution = ¿Cuánta mezcla necesita?
+practice-ask-solution = ¿Cuánta mezcla necesita? Dé tres cifras.
 practice-ask-fills = ¿Cuántas veces llena el tanque?
-practice-ask-product = ¿Cuánto producto necesita para las dos áreas?
+practice-ask-product = ¿Cuánto producto necesita para las dos áreas? Dé tres cifras.
 practice-ask-mistake = ¿Qué salió mal?
-practice-ask-rescue-water = ¿Cuánta agua agrega para corregirlo?
-practice-ask-rescue-drain = No cabe toda el agua que necesita. ¿Cuánto vacía primero, para que un tanque lleno quede bien?
+practice-ask-rescue-water = ¿Cuánta agua agrega para corregirlo? Dé tres cifras.
+practice-ask-rescue-drain = No cabe toda el agua que necesita. ¿Cuánto vacía primero, para que un tanque lleno quede bien? Dé tres cifras.
 practice-ask-ppe = ¿Qué necesita? Elija todo lo que corresponda.
 practice-ask-pair = ¿Cuáles dos nunca deben juntarse?
 practice-ask-pairs = ¿Cuáles de estos mantiene separados? Elija todos los que nunca deben juntarse, y todos donde uno no se conoce.
@@ -119,6 +119,13 @@ practice-ask-foam-order = ¿Qué hace usted, y en qué orden?
 
 practice-answer = Su respuesta
 practice-choose = Elija primero una respuesta.
+practice-above-nothing = Su respuesta debe ser más que nada. Escriba un número mayor que cero.
+practice-no-try = Esto no fue un intento.
+practice-as-given = Esa es la cantidad tal como se dio. Dígala en { $unit }.
+practice-answer-poured = { $n ->
+    [one] { $exact }; con su medidor { $poured }, { $n } paso
+   *[other] { $exact }; con su medidor { $poured }, { $n } pasos
+ }
 practice-right = Correcto.
 practice-rounded = Correcto para su medidor. Con tres cifras es { $exact }.
 practice-wrong = Todavía no. Lea otra vez la tarea.
@@ -129,6 +136,9 @@ practice-because-standard = La regla de su sitio queda dentro de la etiqueta. El
 practice-because-setting = Calcule cuánto deja cada ajuste. Tome el más bajo que alcanza lo mínimo que debe recibir el piso.
 practice-because-rescue = El producto sigue igual. Solo crece el agua. Espere a que se mezcle y lea otra vez la fuerza.
 practice-because-nothing = Alguien leyó la etiqueta y no halló peligro. De todos modos póngase lo que pide su sitio.
+practice-because-other-step = El paso más cercano es más o menos de lo que permiten las reglas. Tome el siguiente.
+practice-because-no-vacuum = No hay aspiradora que pueda tragar espuma.
+practice-because-little-foam = Tan poca espuma no sube hasta la aspiradora.
 practice-because-unknown = No se conoce toda la etiqueta. Lo que no se sabe cuenta como el peor caso.
 
 ## Wrong roads, and what to do instead
@@ -180,6 +190,8 @@ practice-way-not-tested = Nadie lo ha probado. Hasta entonces cuenta como uno qu
 practice-way-kept-out = Eso no es lo que dicen los datos. Vea qué tan alta es la espuma, qué tan rápido baja, y si hay aspiradora.
 practice-way-not-stopped = Primero pare la máquina. Todo lo demás puede esperar.
 practice-way-order-mixed = El primer paso está bien. Vea el orden de los demás.
+practice-way-as-given = Esa es la cantidad tal como se dio. Dígala en la unidad que pide la tarea.
+practice-way-round-factor = Usted tomó un número redondo para la unidad, como 30 mL por onza. Eso sirve para estimar. Aquí cuentan tres cifras.
 
 ## What a wrong answer could do
 
@@ -222,6 +234,8 @@ practice-code-session = Este resultado no es de ninguna sesión.
 practice-code-marks = Todavía no hay nada que entregar.
 practice-class-other = Este resultado no es de esta sesión.
 practice-class-twice = Este resultado ya está en la lista.
+practice-class-ahead = Su día es posterior al día de este aparato. Revise los relojes de ambos.
+practice-class-erased = La bitácora tiene un resultado igual, y sus iniciales se borraron a petición. Tómelo solo si esa persona lo quiere. Entonces es un registro nuevo.
 
 ## The page
 
@@ -239,6 +253,7 @@ practice-topics-all = Elegir todos los temas
 practice-topics-none = No elegir ningún tema
 practice-level = Nivel
 practice-count = Cuántas tareas
+practice-count-hint = Como máximo { $most }.
 practice-seed = Número de la clase
 practice-seed-hint = El mismo número da las mismas tareas en cada aparato con los mismos registros. Déjelo vacío para tareas nuevas.
 practice-session-seed = Un número de clase tiene solo dígitos y es 4 294 967 295 como máximo.
@@ -434,6 +449,7 @@ class-heading = Tomar los códigos de su clase
 class-codes = Códigos, uno por línea
 class-codes-hint = Pegue lo que su gente le envió o escaneó para usted.
 class-take = Tomar estos códigos
+class-take-sure = Tomar de todos modos lo que se preguntó
 class-open = O abrir un archivo de códigos
 class-open-hint = Un archivo de texto con un código por línea.
 class-no-session = Todavía no hay una sesión. Reparta primero una: sus resultados son de ella.
@@ -473,6 +489,8 @@ class-shown-hint = Un tema cuenta cuando todas sus tareas salieron bien, al prim
 class-months = Cuántos meses vale
 class-months-wrong = Hasta entonces no se muestra un final.
 class-until-unknown = No se sabe
+class-lost = Perdido el { $day } por una respuesta equivocada
+class-ran-out = Venció. Su último día fue el { $day }
 class-shown-by = Demostrado por { $who }
 class-shown-nothing = { $who } todavía no ha demostrado ningún tema completo.
 class-remove-warning = Resultados de { $who } en la bitácora: { $n }. Las iniciales se borran de ellos para siempre; lo que se demostró se queda y no es de nadie.

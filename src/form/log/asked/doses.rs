@@ -2,12 +2,12 @@
 
 use super::{Told, count};
 use crate::answer::{Remark, Value, Weight};
-use crate::form::fill::COARSE;
 use crate::form::names;
 use crate::site::log::questions::dosing;
 use crate::site::log::{Current, Id};
 use crate::trade::control::{Limits, RUN, Rule, Signal, limits, ranges, signals};
 use crate::trade::formula;
+use crate::trade::rounding::COARSE;
 use crate::units::{Kind, VolumeFraction};
 
 /// From fewer values no chart is drawn: a mean range of less is mostly chance. Common practice, no source.

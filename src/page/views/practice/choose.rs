@@ -2,6 +2,7 @@
 
 use super::{Props, press};
 use crate::form::{Typed, What};
+use crate::limits;
 use crate::page::components::Typing;
 use crate::page::focus;
 use crate::page::keep::practice::at_desk;
@@ -9,6 +10,7 @@ use crate::page::log::random;
 use crate::page::shared::Shared;
 use crate::page::views::log::fields::pick;
 use crate::practice::{Desk, DeskMistake, Lack, Run, Session, Stock, Topic};
+use crate::words::Argument;
 use std::rc::Rc;
 use yew::prelude::*;
 
@@ -95,7 +97,7 @@ pub fn Fields(props: &FieldsProps) -> Html {
                     { pick(shared, "practice-level", desk.level, |level| at_desk(|desk| desk.level = level)) }
                     <p class="hint">{ shared.say(&format!("practice-level-{}-is", desk.level.code())) }</p>
                 </div>
-                <Typing id="practice-count" label={shared.say("practice-count")} mistake={desk.tasks(shared.marks()).err().map(|what| count_wrong(shared, desk, &what))} number=true
+                <Typing id="practice-count" label={shared.say("practice-count")} hint={most(shared)} mistake={desk.tasks(shared.marks()).err().map(|what| count_wrong(shared, desk, &what))} number=true
                     value={desk.count.clone()} oninput={|text| at_desk(|desk| desk.count = text)} />
                 <Typing id="practice-seed" label={shared.say("practice-seed")} hint={shared.say("practice-seed-hint")} mistake={None::<String>}
                     number=true value={desk.seed.clone()} oninput={|text| at_desk(|desk| desk.seed = text)} />
@@ -104,6 +106,12 @@ pub fn Fields(props: &FieldsProps) -> Html {
             <div class="buttons">{ press(shared, props.button, make) }</div>
         </>
     }
+}
+
+/// How many tasks there may be at most.
+fn most(shared: &Shared) -> String {
+    let most = Argument::text(shared.words.number(limits::TASKS.high));
+    shared.tell("practice-count-hint", &[("most", most)])
 }
 
 /// What is wrong with the number of tasks.

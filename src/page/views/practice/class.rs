@@ -4,15 +4,19 @@ use super::{Props, about, count, hand_out, learned, press, tables};
 use crate::page::components::{Chosen, OpenFile, Told, Typing};
 use crate::page::focus;
 use crate::page::keep::download;
-use crate::page::keep::practice::change;
+use crate::page::keep::practice::{Held, change};
+use crate::page::keep::today;
+use crate::page::log::use_log;
 use crate::page::shared::Shared;
 use crate::page::views::log::fields::tick;
-use crate::practice::{Made, Refused, Register, Session};
+use crate::practice::{Known, Made, Refused, Register, Session};
+use crate::site::log::Lesson;
+use crate::trade::calendar::Date;
 use std::rc::Rc;
 use yew::prelude::*;
 
-/// The results before some were taken off the device, and whether they were kept.
-pub type Gone = (Rc<Register>, bool);
+/// What was held before some results were taken off the device.
+pub type Gone = Held;
 
 /// What came of the codes that were taken last.
 type Taken = (usize, Vec<Refused>);
@@ -23,6 +27,7 @@ pub fn ClassPart(props: &Props) -> Html {
     let (shared, held) = (&props.shared, &props.held);
     let (desk, register) = (&held.desk, &held.register);
     let taken = use_state(|| None::<Taken>);
+    let log = use_log();
     let made = use_memo(desk.given.clone(), |given| {
         given.iter().map(|one| (one.clone(), one.exercises())).collect::<Vec<Made>>()
     });
@@ -43,16 +48,37 @@ pub fn ClassPart(props: &Props) -> Html {
     let Some(session) = desk.looked_at() else {
         return html! { <><p>{ shared.say("class-no-session") }</p>{ learned }</> };
     };
-    let from_field = {
-        let taken = taken.clone();
-        move || taken.set(Some(take(None)))
-    };
-    let onfile = {
-        let taken = taken.clone();
-        move |(file, _): (Chosen, Callback<Told>)| {
-            taken.set(Some(take(Some(&String::from_utf8_lossy(&file.bytes)))));
+    // What the log says of people whose initials were erased.
+    let nameless = log.view.lessons.iter().filter(|one| one.who.is_empty());
+    let nameless: Rc<[Lesson]> = nameless.map(|one| one.lesson.clone()).collect();
+    let take = {
+        let (taken, made) = (taken.clone(), made.clone());
+        move |from: From| {
+            let (nameless, today) = (&*nameless, Date::read(&today::now()));
+            let known = Known { made: &made, today, nameless, sure: matches!(from, From::Doubts(_)) };
+            taken.set(Some(take(&from, known)));
         }
     };
+    let from_field = {
+        let take = take.clone();
+        move || take(From::Field)
+    };
+    let onfile = {
+        let take = take.clone();
+        move |(file, _): (Chosen, Callback<Told>)| {
+            take(From::File(String::from_utf8_lossy(&file.bytes).into_owned()));
+        }
+    };
+    let sure = {
+        let (take, taken) = (take.clone(), taken.clone());
+        move || {
+            let refused = taken.iter().flat_map(|(_, refused)| refused);
+            take(From::Doubts(
+                refused.filter(|one| one.why.is_doubt()).map(|one| one.line.clone()).collect(),
+            ));
+        }
+    };
+    let asks = taken.iter().flat_map(|(_, refused)| refused).any(|one| one.why.is_doubt());
     let oninput = |text: String| change(|held| held.typed = text.into());
     html! {
         <>
@@ -63,6 +89,7 @@ pub fn ClassPart(props: &Props) -> Html {
                 <div class="buttons">{ press(shared, "class-take", from_field) }</div>
                 <OpenFile shared={shared.clone()} name="class-open" accept=".txt,text/plain" {onfile} />
                 <div role="status">{ for taken.as_ref().map(|taken| told(shared, taken)) }</div>
+                if asks { <div class="buttons">{ press(shared, "class-take-sure", sure) }</div> }
             </section>
             { summary(props, session, &made) }
             { learned }
@@ -71,15 +98,34 @@ pub fn ClassPart(props: &Props) -> Html {
     }
 }
 
-/// Takes the codes of a file, or of the field, where the lines that were not taken stay.
-fn take(file: Option<&str>) -> Taken {
+/// Where codes come from.
+enum From {
+    /// The field.
+    Field,
+    /// A file.
+    File(String),
+    /// Those that were asked about.
+    Doubts(Vec<String>),
+}
+
+/// Takes codes. In the field the lines that were not taken stay.
+fn take(from: &From, known: Known) -> Taken {
     let mut out = (0, Vec::new());
     change(|held| {
-        let text = file.unwrap_or(&held.typed);
-        out = Rc::make_mut(&mut held.register).take(text, &held.desk.given);
-        if file.is_none() {
-            held.typed = out.1.iter().map(|one| &*one.line).collect::<Vec<_>>().join("\n").into();
-        }
+        let text = match from {
+            From::Field => held.typed.to_string(),
+            From::File(text) => text.clone(),
+            From::Doubts(lines) => lines.join("\n"),
+        };
+        out = Rc::make_mut(&mut held.register).take(&text, known);
+        let stay: Vec<&str> = match from {
+            From::Field => out.1.iter().map(|one| &*one.line).collect(),
+            From::File(_) => return,
+            From::Doubts(lines) => {
+                held.typed.lines().filter(|line| !lines.iter().any(|one| one == line.trim())).collect()
+            }
+        };
+        held.typed = stay.join("\n").into();
     });
     out
 }
@@ -120,17 +166,19 @@ fn summary(props: &Props, session: &Session, made: &[Made]) -> Html {
 
 /// What was taken off the device last, and the way to put it back, until somebody looks elsewhere.
 fn put_back(shared: &Shared, gone: &UseStateHandle<Option<Gone>>) -> Html {
-    let Some((before, was_kept)) = (**gone).clone() else { return Html::default() };
+    let Some(before) = (**gone).clone() else { return Html::default() };
     let back = {
         let gone = gone.clone();
         move || {
             change(|held| {
+                // What was taken or typed since stays, too.
                 let codes = &mut Rc::make_mut(&mut held.register).codes;
-                // What was taken since stays, too.
-                codes.extend(
-                    before.codes.iter().filter(|one| !codes.contains(one)).cloned().collect::<Vec<_>>(),
-                );
-                held.is_kept |= was_kept;
+                let missing = before.register.codes.iter().filter(|one| !codes.contains(one));
+                codes.extend(missing.cloned().collect::<Vec<_>>());
+                let now = held.typed.clone();
+                let missing = before.typed.lines().filter(|line| !now.lines().any(|one| one == *line));
+                held.typed = now.lines().chain(missing).collect::<Vec<_>>().join("\n").into();
+                held.is_kept |= before.is_kept;
             });
             gone.set(None);
             focus::soon("class-heading".to_owned());
@@ -173,7 +221,7 @@ fn Keeping(props: &KeepingProps) -> Html {
             asks.set(false);
             let mut before = None;
             change(|held| {
-                before = Some((held.register.clone(), held.is_kept));
+                before = Some(held.clone());
                 Rc::make_mut(&mut held.register).codes.clear();
                 held.is_kept = false;
             });

@@ -6,12 +6,14 @@ use crate::limits;
 use crate::page::components::Typing;
 use crate::page::keep::log_draft;
 use crate::page::keep::practice::change;
+use crate::page::keep::today;
 use crate::page::log::{self, Stage, use_log};
 use crate::page::shared::Shared;
 use crate::page::views::captioned;
 use crate::page::views::log::waiting::waiting;
-use crate::practice::{Made, Register, Shown, same, shown, whole};
+use crate::practice::{Ended, Made, Register, Shown, is_of, same, shown, whole};
 use crate::site::log::{Attended, Id, Lesson, Part, Words};
+use crate::trade::calendar::Date;
 use crate::words::Argument;
 use std::rc::Rc;
 use yew::prelude::*;
@@ -92,16 +94,11 @@ pub fn Learned(props: &LearnedProps) -> Html {
                 let shown: Vec<Shown> = all.iter().filter(|one| same(&one.initials, &who)).cloned().collect();
                 let of = written.iter().filter(|one| same(&one.who, &who));
                 let written: Vec<Id> = of.map(|one| one.id.clone()).collect();
-                html! { <Person key={&*who} shared={shared.clone()} {n} who={who.clone()} {shown} {written} ongone={ongone.clone()} /> }
+                let key = who.to_lowercase();
+                html! { <Person {key} shared={shared.clone()} {n} {who} {shown} {written} ongone={ongone.clone()} /> }
             }) }
         </>
     }
-}
-
-/// Whether it is the same result: of one session and one day, with the same topics. For how long it holds does not
-/// tell two apart.
-fn is_of(one: &Lesson, other: &Lesson) -> bool {
-    *one == Lesson { until: one.until.clone(), ..other.clone() }
 }
 
 /// Everybody who has a result, in the order in which they came.
@@ -131,13 +128,23 @@ fn Person(props: &PersonProps) -> Html {
     let PersonProps { shared, n, who, shown, written, ongone } = props;
     let asks = use_state(|| false);
     let columns = ["class-column-topic", "class-column-level", "class-column-date", "class-column-until"];
+    let today = Date::read(&today::now());
     let row = |one: &Shown| {
+        let ended = today.and_then(|today| one.ended(today)).map(|ended| match ended {
+            Ended::Lost(day) => ("class-lost", day),
+            Ended::RanOut(day) => ("class-ran-out", day),
+        });
+        let until = match (ended, one.expires) {
+            (Some((key, day)), _) => shared.tell(key, &[("day", shared.day(&day.to_string()))]),
+            (None, Some(day)) => shared.words.day(&day.to_string()),
+            (None, None) => shared.say("class-until-unknown"),
+        };
         html! {
             <tr data-shown={one.topic.code()}>
                 <th scope="row">{ shared.say(&format!("practice-topic-{}", one.topic.code())) }</th>
                 <td>{ shared.say(&format!("practice-level-{}", one.level.code())) }</td>
                 <td class="unbroken">{ shared.words.day(&one.date.to_string()) }</td>
-                <td>{ one.expires.map_or_else(|| shared.say("class-until-unknown"), |date| shared.words.day(&date.to_string())) }</td>
+                <td data-ended={ended.map(|(key, _)| key)}>{ until }</td>
             </tr>
         }
     };
@@ -148,8 +155,8 @@ fn Person(props: &PersonProps) -> Html {
         move || {
             let mut before = None;
             change(|held| {
-                before = Some((held.register.clone(), held.is_kept));
-                Rc::make_mut(&mut held.register).remove(&who);
+                before = Some(held.clone());
+                held.forget(&who);
             });
             for id in &own {
                 log::erase(id.clone(), vec![Part::Who], Words::default());

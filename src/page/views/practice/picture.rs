@@ -6,7 +6,7 @@ use crate::page::drawing::{
     RateBars, bottles, cup_and_tank, foam, range, rate_bars, scales, strip, tanks, ticket, wear,
 };
 use crate::page::shared::Shared;
-use crate::practice::{Exercise, Fill, Foam, Picture, Range, Rates};
+use crate::practice::{Exercise, Fill, Picture, Range, Rates};
 use crate::units::{Kind, unit};
 use crate::words::Argument;
 use yew::prelude::*;
@@ -28,8 +28,7 @@ pub fn picture(shared: &Shared, exercise: &Exercise, drawn: &Picture) -> Html {
         Picture::Ticket(one) => (ticket(shared, one), ticket_key(one.wrong.is_some())),
         Picture::Wear(one) => (wear(shared, one), "practice-picture-wear"),
         Picture::Bottles(one) => (bottles(shared, one), one.happens),
-        Picture::Foam(one @ Foam::Shaken { .. }) => (foam(shared, one, system), "practice-picture-shaken"),
-        Picture::Foam(one) => (foam(shared, one, system), "practice-picture-foam"),
+        Picture::Foam(one) => (foam(shared, one, system), one.key()),
     };
     figure(drawing, html! { <p>{ shared.say(key) }</p> })
 }

@@ -84,7 +84,7 @@ fn code(verdict: &Verdict) -> &'static str {
         Verdict::Right => "right",
         Verdict::Rounded => "rounded",
         Verdict::Wrong { .. } => "wrong",
-        Verdict::NotRead(_) => "not-read",
+        Verdict::NotRead(_) | Verdict::NotAbove => "not-read",
     }
 }
 

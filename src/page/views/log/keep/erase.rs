@@ -4,6 +4,7 @@ use super::super::fields::{press, text_at};
 use super::super::told;
 use super::KeepProps;
 use crate::page::keep::log_draft::change;
+use crate::page::keep::practice;
 use crate::page::log::{self, Trouble};
 use crate::site::log::{Id, Part, Words};
 use crate::words::Argument;
@@ -43,16 +44,19 @@ pub fn Erase(props: &KeepProps) -> Html {
             });
         }
     };
+    // Results of practice that are on this device and not in the log.
+    let class = practice::now().register.count_of(&initials);
     let shown = match &*found {
         Found::Nothing => Html::default(),
         Found::Failed(trouble) => html! { <p>{ told::trouble(shared, trouble) }</p> },
         Found::Looking => html! { <p>{ shared.say("log-erase-looking") }</p> },
+        Found::Done(0) => html! { <p>{ shared.say("log-erase-class-done") }</p> },
         Found::Done(n) => {
             let key = if seen.held.waiting.is_empty() { "log-erase-done" } else { "log-erase-doing" };
             html! { <p>{ shared.tell(key, &[("n", told::count(shared, *n))]) }</p> }
         }
         Found::Texts(of, _) if *of != initials => Html::default(),
-        Found::Texts(of, texts) if texts.is_empty() => {
+        Found::Texts(of, texts) if texts.is_empty() && class == 0 => {
             html! { <p>{ shared.tell("log-erase-none", &[("who", Argument::text(of.clone()))]) }</p> }
         }
         Found::Texts(of, texts) => {
@@ -62,6 +66,7 @@ pub fn Erase(props: &KeepProps) -> Html {
                 move || {
                     let n = texts.len();
                     change(|draft| draft.forget(&of));
+                    practice::change(|held| held.forget(&of));
                     for (id, parts) in &texts {
                         log::erase(id.clone(), parts.clone(), Words::default());
                     }
@@ -74,7 +79,8 @@ pub fn Erase(props: &KeepProps) -> Html {
             };
             html! {
                 <div class="remark" data-remark="log-erase">
-                    <p>{ shared.tell("log-erase-found", &told) }</p>
+                    if !texts.is_empty() { <p>{ shared.tell("log-erase-found", &told) }</p> }
+                    if class > 0 { <p data-class={class.to_string()}>{ shared.tell("log-erase-class", &[("n", told::count(shared, class))]) }</p> }
                     <p>{ shared.say("log-erase-warning") }</p>
                     <div class="buttons">{ press(shared, "log-erase-do", does) }{ press(shared, "log-erase-leave", leave) }</div>
                 </div>
