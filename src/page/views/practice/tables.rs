@@ -47,7 +47,7 @@ pub fn by_person(shared: &Shared, class: &Class) -> Html {
         html! {
             <tr data-who={one.initials.clone()}>
                 <th scope="row">{ &one.initials }</th>
-                <td>{ &one.date }</td>
+                <td>{ shared.words.day(&one.date) }</td>
                 <td>{ n(&[Tries::First]) }</td>
                 <td>{ n(&[Tries::Second, Tries::Later]) }</td>
                 <td>{ n(&[Tries::Never]) }</td>
