@@ -4,6 +4,7 @@ mod app;
 mod asked;
 mod carried;
 mod components;
+mod day;
 mod drawing;
 mod editors;
 mod focus;

@@ -34,8 +34,9 @@ pub struct Words {
     days: Option<Days>,
 }
 
-/// Writes a day, which comes as ISO 8601 has it. The core has no calendar of any language: the page gives this.
-pub type Days = fn(&str) -> String;
+/// Writes a day, which comes as ISO 8601 has it, in the language of a tag. The core has no calendar of any language: the
+/// page gives this.
+pub type Days = fn(language: &str, iso: &str) -> String;
 
 /// What Fill, and the frame around all views, say in English.
 const FILL: &str = include_str!("words/en/fill.ftl");
@@ -113,7 +114,7 @@ impl Words {
     ///
     /// ```
     /// use brimline::words::Words;
-    /// let words = Words::of_fill().with_days(|day| day.replace('-', "/"));
+    /// let words = Words::of_fill().with_days(|_, day| day.replace('-', "/"));
     /// assert_eq!(words.day("2026-11-27"), "2026/11/27");
     /// ```
     #[must_use]
@@ -123,7 +124,7 @@ impl Words {
 
     /// A day, given as ISO 8601 has it, as the language writes it.
     pub fn day(&self, iso: &str) -> String {
-        self.days.map_or_else(|| iso.to_owned(), |days| days(iso))
+        self.days.map_or_else(|| iso.to_owned(), |days| days(self.language.code, iso))
     }
 
     /// Their language.

@@ -5,9 +5,8 @@ use super::keep::event::use_event;
 use super::rest::Loaded;
 use super::shared::Shared;
 use crate::words::{Argument, LANGUAGES, Language, Words};
-use js_sys::{Function, Reflect};
+use js_sys::Reflect;
 use std::rc::Rc;
-use wasm_bindgen::JsCast;
 use yew::prelude::*;
 
 /// What is spoken, and what was asked for.
@@ -25,16 +24,6 @@ pub struct Tongue {
 fn told(part: &str) -> Option<String> {
     let all = Reflect::get(&gloo::utils::window(), &"brimlineLanguage".into()).ok()?;
     Reflect::get(&all, &part.into()).ok()?.as_string()
-}
-
-/// A day as the language of the page writes it; as it was given where `language.js` cannot tell.
-fn day(iso: &str) -> String {
-    let written = || {
-        let all = Reflect::get(&gloo::utils::window(), &"brimlineLanguage".into()).ok()?;
-        let day: Function = Reflect::get(&all, &"day".into()).ok()?.dyn_into().ok()?;
-        day.call1(&all, &iso.into()).ok()?.as_string()
-    };
-    written().unwrap_or_else(|| iso.to_owned())
 }
 
 fn of_code(code: &str) -> Option<&'static Language> {
@@ -90,7 +79,10 @@ pub fn use_words(tongue: Tongue, rest: Loaded) -> Rc<Words> {
             Some(Ok(own)) => own.or(english),
             _ => english,
         };
-        words.with_days(day)
+        match rest {
+            Loaded::Here(rest) => words.with_days(rest.day),
+            Loaded::Waiting | Loaded::Failed => words,
+        }
     })
 }
 

@@ -29,7 +29,7 @@ mod meta;
 mod open;
 mod packing;
 mod restore;
-mod script;
+pub mod script;
 mod tab;
 mod tabs;
 mod take;

@@ -2,6 +2,7 @@
 
 use super::carried;
 use super::components::trouble_label;
+use super::day;
 use super::place::Place;
 use super::shared::Shared;
 use super::views;
@@ -9,7 +10,7 @@ use crate::form::Typed;
 use crate::form::saved::{self, Agreement, Doubt};
 use crate::form::site::in_force::{Lacking, held_to_standards, lacking};
 use crate::number::Marks;
-use crate::words::{Argument, Words};
+use crate::words::{Argument, Days, Words};
 use gloo::timers::callback::Timeout;
 use gloo::timers::future::TimeoutFuture;
 use std::rc::Rc;
@@ -46,6 +47,8 @@ pub struct Rest {
     pub why: fn(&Shared, &'static str) -> Html,
     /// The words of all views.
     pub words: fn() -> Words,
+    /// Writes a day as a language does.
+    pub day: Days,
     /// Holds what was typed to the standards in force, and says which measures lack a figure.
     pub held: fn(Shared) -> Shared,
     /// What a link brings, and whether the device held nothing before.
@@ -85,6 +88,7 @@ fn entries() -> Result<Rest, NotLoaded> {
         guide: views::guide,
         why: views::why,
         words: Words::english,
+        day: day::written,
         held,
         carried: carried::carried,
         save: saved::save,

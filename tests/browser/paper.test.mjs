@@ -99,7 +99,7 @@ async function holds({ pages, texts }, most, what) {
   for (const [index, page] of pages.entries()) {
     const where = `${what}, sheet ${index + 1}`;
     const own = page.items.map(({ text }) => text).join(" ");
-    assert.match(own, /20\d\d-\d\d-\d\d with Brimline \d+\.\d+\.\d+/, `${where}: date and version`);
+    assert.match(own, /[A-Z][a-z]{2} \d{1,2}, 20\d\d with Brimline \d+\.\d+\.\d+/, `${where}: date and version`);
     for (const { text, size, x, y, width } of page.items) {
       assert.ok(size >= 11.95, `${where}: ${size} pt "${text}"`);
       // Within the margins of 15 mm, but for the last hair of a letter.

@@ -10,18 +10,8 @@ const ENGLISH = "en";
 const PATIENCE = 2000;
 
 // Whose words are here, and these (English is in the page); which are asked for; which did not come.
-const state = (window.brimlineLanguage = { now: ENGLISH, text: "", asked: ENGLISH, failed: "", day });
+const state = (window.brimlineLanguage = { now: ENGLISH, text: "", asked: ENGLISH, failed: "" });
 let give;
-
-const tongue = (tag) => tag?.split("-")[0].toLowerCase();
-
-// A day as the language writes it, in the manner of the reader's own place where the browser names it. What is no day,
-// and a day in a language that the browser cannot write, stays as it is: ISO 8601 has one reading.
-function day(iso) {
-  const place = navigator.languages.find((tag) => tongue(tag) === state.now) ?? state.now;
-  if (!/^\d{4}(-\d\d){2}$/.test(iso) || !Intl.DateTimeFormat.supportedLocalesOf(place)[0]) return iso;
-  return new Intl.DateTimeFormat(place, { dateStyle: "medium", timeZone: "UTC" }).format(new Date(iso));
-}
 
 function change(what) {
   Object.assign(state, what);
@@ -65,7 +55,7 @@ function chosen() {
 // browser's user reads, else in English.
 async function begin(languages, words) {
   give = words;
-  const read = [chosen(), ...navigator.languages].map(tongue);
+  const read = [chosen(), ...navigator.languages].map((tag) => tag?.split("-")[0].toLowerCase());
   const first = read.find((one) => one === ENGLISH || languages.includes(one)) ?? ENGLISH;
   if (first === ENGLISH) return;
   await Promise.race([speak(first), new Promise((done) => setTimeout(done, PATIENCE))]);

@@ -347,7 +347,6 @@ label-shape = These words do not make a dilution. Type it like 1:64, 1 in 65, 2 
 
 mistake-missing = { $field }: type a number.
 mistake-not-a-number = { $field }: “{ $typed }” is not a number. Type digits, such as 12, 1.5 or 1/2.
-mistake-two-readings = { $field }: “{ $typed }” can mean { $decimal } or { $grouped }. Write it as one of these.
 mistake-unit = { $field }: choose a unit.
 mistake-below = { $field }: the least that fits is { $bound }. You typed { $typed }.
 mistake-above = { $field }: the most that fits is { $bound }. You typed { $typed }.

@@ -1180,3 +1180,4 @@ why-practice-paper = on paper
 why-practice-floor = on the floor
 
 moment = { $day }, { $clock }
+mistake-two-readings = { $field }: “{ $typed }” can mean { $decimal } or { $grouped }. Write it as one of these.

@@ -351,7 +351,6 @@ label-shape = Estas palabras no forman una dilución. Escríbala así: 1:64, 1 i
 
 mistake-missing = { $field }: escriba un número.
 mistake-not-a-number = { $field }: “{ $typed }” no es un número. Escriba cifras, por ejemplo 12, 1.5 o 1/2.
-mistake-two-readings = { $field }: “{ $typed }” puede ser { $decimal } o { $grouped }. Escríbalo de una de estas formas.
 mistake-unit = { $field }: elija una unidad.
 mistake-below = { $field }: lo mínimo posible es { $bound }. Usted escribió { $typed }.
 mistake-above = { $field }: lo máximo posible es { $bound }. Usted escribió { $typed }.

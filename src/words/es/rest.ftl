@@ -1183,3 +1183,4 @@ why-practice-paper = en papel
 why-practice-floor = en el piso
 
 moment = { $day }, { $clock }
+mistake-two-readings = { $field }: “{ $typed }” puede ser { $decimal } o { $grouped }. Escríbalo de una de estas formas.
