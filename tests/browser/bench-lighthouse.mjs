@@ -10,10 +10,9 @@ import { required } from "./chromium.mjs";
 import { figure } from "./figures.mjs";
 import { startServer } from "./harness.mjs";
 
-/** Each category and the least score, of 100; the target of each is 100. Performance hangs on the machine, and the line at
- * the foot of a phone, which keeps the amount in sight, lies over whatever field is below it until somebody scrolls:
- * both cost points that are shown. Every view is held to axe without such points in `states.test.mjs`. */
-const LEAST = { performance: 80, accessibility: 95, "best-practices": 100 };
+/** Each category and the least score, of 100; the target of each is 100. Performance hangs on the machine: its points are
+ * shown, and held far below. */
+const LEAST = { performance: 80, accessibility: 100, "best-practices": 100 };
 /** A slow moment of a shared machine is not the page's: the best of so many runs counts for performance. */
 const RUNS = 3;
 const FLAGS = ["--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];

@@ -27,6 +27,7 @@ units-metric = Métriques
 units-imperial = Impériales
 sheet-line = Imprimé le { $date } avec Brimline { $version }
 site-name = Nom du site
+record-loading = Le bouton qui enregistre ce remplissage se charge.
 view-loading = Cette partie de la page se charge.
 view-failed = Cette partie de la page n’a pas pu être chargée. Connectez-vous au réseau, puis ouvrez-la de nouveau.
 privacy = Rien de ce que vous tapez ne quitte cet appareil. La page fonctionne sans réseau.

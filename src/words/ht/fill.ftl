@@ -29,6 +29,7 @@ units-metric = Metrik
 units-imperial = Enperyal
 sheet-line = Enprime { $date } ak Brimline { $version }
 site-name = Non sit la
+record-loading = Bouton ki anrejistre ranpli sa a ap chaje.
 view-loading = Pati sa a nan paj la ap chaje.
 view-failed = Pati sa a nan paj la pa t ka chaje. Konekte sou rezo a, epi louvri li ankò.
 privacy = Anyen ou tape pa soti nan aparèy sa a. Paj la mache san rezo.

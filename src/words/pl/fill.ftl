@@ -27,6 +27,7 @@ units-metric = Metryczne
 units-imperial = Imperialne
 sheet-line = Wydrukowano { $date } z Brimline { $version }
 site-name = Nazwa obiektu
+record-loading = Wczytuje się przycisk, który zapisuje to napełnienie.
 view-loading = Ta część strony się wczytuje.
 view-failed = Nie udało się wczytać tej części strony. Połącz się z siecią i otwórz ją ponownie.
 privacy = Nic, co wpisujesz, nie opuszcza tego urządzenia. Strona działa bez sieci.

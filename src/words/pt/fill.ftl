@@ -28,6 +28,7 @@ units-metric = Métricas
 units-imperial = Imperiais
 sheet-line = Impresso em { $date } com Brimline { $version }
 site-name = Nome do local
+record-loading = O botão que registra este enchimento está sendo carregado.
 view-loading = Esta parte da página está sendo carregada.
 view-failed = Não foi possível carregar esta parte da página. Conecte-se à rede e abra de novo.
 privacy = Nada do que você digita sai deste aparelho. A página funciona sem rede.
