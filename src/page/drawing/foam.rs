@@ -1,5 +1,6 @@
 //! Foam: how high it stands in a bottle, or where it goes in a machine.
 
+use super::narrow;
 use crate::answer::Value;
 use crate::chemistry::foam::LITTLE;
 use crate::page::shared::Shared;
@@ -19,6 +20,8 @@ pub fn foam(shared: &Shared, drawn: &Foam, system: System) -> Html {
 /// Two bottles to one scale, at once and after a minute, with the line that low foam stays below.
 fn shaken(shared: &Shared, first: f64, later: f64, system: System) -> Html {
     const LIQUID: f64 = 118.0;
+    // Under a bottle, to the edge of the picture on its outer side.
+    const ROOM: f64 = 134.0;
     let show = |si: f64| shared.words.value(Value { si, kind: Kind::Width }, system);
     let scale = 90.0 / first.max(LITTLE.si() * 1.5);
     let told = [("first", show(first)), ("later", show(later)), ("limit", show(LITTLE.si()))];
@@ -26,13 +29,15 @@ fn shaken(shared: &Shared, first: f64, later: f64, system: System) -> Html {
         shared.tell("practice-drawing-shaken", &told.map(|(name, text)| (name, Argument::text(text))));
     let limit = LIQUID - LITTLE.si() * scale;
     let bottle = |left: f64, height: f64, when: &str| {
+        let when = shared.say(when);
+        let narrow = narrow(&when, ROOM);
         html! {
             <>
                 <rect class="solution" x={left.to_string()} y={LIQUID.to_string()} width="80" height="42" />
                 <rect class="framed" x={left.to_string()} y={(LIQUID - height * scale).to_string()} width="80" height={(height * scale).to_string()} />
                 <path class="vessel" d={format!("M{left} 16V160h80V16")} />
                 <text x={(left + 40.0).to_string()} y="182" text-anchor="middle" font-weight="700">{ show(height) }</text>
-                <text x={(left + 40.0).to_string()} y="204" text-anchor="middle">{ shared.say(when) }</text>
+                <text x={(left + 40.0).to_string()} y="204" text-anchor="middle" textLength={narrow} lengthAdjust="spacingAndGlyphs">{ when }</text>
             </>
         }
     };
