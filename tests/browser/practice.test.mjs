@@ -289,7 +289,7 @@ test("a code from tomorrow is asked about, and who stands in the class list alon
   await tick(teaching, "class-keep", true);
   await write(teaching, "class-codes", now);
   await press(teaching, "class-1-remove");
-  await press(teaching, "class-remove-do");
+  await press(teaching, "class-remove-off");
   await teaching.locator('[data-person="AB"]').waitFor({ state: "detached" });
   assert.equal(await teaching.locator('tr[data-who="AB"]').count(), 0);
   assert.equal(await field(teaching, "class-codes").inputValue(), "", "nor is the code that was typed left");
