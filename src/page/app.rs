@@ -27,11 +27,16 @@ pub fn App() -> Html {
     let place = use_place();
     let kept = use_memo((), |()| (lock::held().is_some(), first_fill::is_kept()));
     let (locked, guided) = *kept;
+    // Below the record the demo offers the guide, unless somebody has begun one or put it away.
+    let offering = use_memo((), |()| (!guided).then(|| demo().name));
     let place = if locked && !place.is_asking() { Place::Fill } else { place };
     let fill = place == Place::Fill && state.now.typed.ask.station.job == Job::Fill;
     let linked = carried::is_wanted();
     // What a device set to its standards shows is worked out by the rest.
     let rest = use_rest(!fill || linked || locked || guided);
+    let record = |shared: &Shared| {
+        recorder(shared, rest, offering.as_deref() == Some(shared.typed.site.name.as_str()))
+    };
     let tongue = use_tongue();
     let words = use_words(tongue, rest);
     let newer = update::use_waiting();
@@ -73,9 +78,9 @@ pub fn App() -> Html {
                     }
                     // The demo's dose is not the one that the link carries.
                     Loaded::Waiting if carried::brings() => html! { <p role="status">{ shared.say("view-loading") }</p> },
-                    _ if fill && !locked => fill_view(&shared, recorder(&shared, rest)),
+                    _ if fill && !locked => fill_view(&shared, record(&shared)),
                     Loaded::Here(rest) => match place {
-                        Place::Fill if fill => fill_view(&shared, recorder(&shared, Loaded::Here(rest))),
+                        Place::Fill if fill => fill_view(&shared, record(&shared)),
                         Place::Fill => (rest.station)(&shared),
                         Place::Flow => (rest.flow)(&shared),
                         Place::Shift => (rest.shift)(&shared),
@@ -104,15 +109,14 @@ pub fn App() -> Html {
     }
 }
 
-/// What writes the fill down; until it is loaded its place, as high as it will be, with what it waits for.
-fn recorder(shared: &Shared, rest: Loaded) -> Html {
+/// What writes the fill down; until it is loaded its place, as high as it will be, with what it waits for, and the place
+/// of what `offers` the guide.
+fn recorder(shared: &Shared, rest: Loaded, offers: bool) -> Html {
     let key = match rest {
         Loaded::Here(rest) => return (rest.record)(shared),
         Loaded::Waiting => "record-loading",
         Loaded::Failed => "view-failed",
     };
-    // Below it the demo offers the guide, unless somebody has begun one or put it away.
-    let offers = !first_fill::is_kept() && shared.typed.site.name == demo().name;
     html! {
         <>
             <section class="recording waits"><p>{ shared.say(key) }</p></section>
