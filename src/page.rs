@@ -18,14 +18,29 @@ mod shared;
 mod state;
 mod views;
 
-use gloo::timers::callback::Timeout;
+use app::{App, Opening};
+use gloo::timers::future::TimeoutFuture;
+use std::rc::Rc;
 
 /// Puts the page into the document.
-///
-/// # Panics
-/// When the document lacks the element that `index.html` gives it.
 pub fn mount() {
+    yew::platform::spawn_local(open());
+}
+
+/// Opens it in tasks of their own, the first after the one in which the browser started the program: between them it
+/// draws, and listens.
+async fn open() {
     let root = gloo::utils::document().get_element_by_id("app").expect("index.html has the element #app");
-    // A task of its own: what the browser does to start the program is one already.
-    Timeout::new(0, || drop(yew::Renderer::<app::App>::with_root(root).render())).forget();
+    TimeoutFuture::new(0).await;
+    let found = Rc::new(keep::store::open());
+    let typed = state::first(&found);
+    TimeoutFuture::new(0).await;
+    let words = language::first_words();
+    TimeoutFuture::new(0).await;
+    if place::now() == place::Place::Fill {
+        // Fill finds its answer worked out.
+        asked::of(&typed, words.marks());
+        TimeoutFuture::new(0).await;
+    }
+    yew::Renderer::<App>::with_root_and_props(root, Opening { found, typed, words }).render();
 }

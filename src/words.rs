@@ -20,6 +20,7 @@ pub use practice::Told;
 pub use site::{CHOICES, singular};
 
 use crate::number::Marks;
+use std::rc::Rc;
 
 /// The words of one language.
 #[derive(Clone, Debug)]
@@ -29,7 +30,7 @@ pub struct Words {
     marks: Marks,
     language: &'static Language,
     /// Where what they lack is said.
-    base: Option<Box<Words>>,
+    base: Option<Rc<Words>>,
     /// Writes a day as the language does.
     days: Option<Days>,
 }
@@ -106,8 +107,8 @@ impl Words {
     /// assert_eq!((words.say("yes"), words.say("no")), ("sí".into(), "no".into()));
     /// ```
     #[must_use]
-    pub fn or(self, base: Self) -> Self {
-        Self { base: Some(Box::new(base)), ..self }
+    pub fn or(self, base: impl Into<Rc<Self>>) -> Self {
+        Self { base: Some(base.into()), ..self }
     }
 
     /// These words, with days written by `days`; without it they stay as ISO 8601 has them.

@@ -3,27 +3,46 @@
 use super::carried;
 use super::components::{Text, open_saved, pick, text_field};
 use super::focus;
-use super::keep::store::{self, Found};
-use super::keep::{download, first_fill, lock, today, update};
+use super::keep::store::Found;
+use super::keep::{behind_frame, download, first_fill, lock, today, update};
 use super::language::{Tongue, unchecked, use_tongue, use_words};
 use super::place::{self, Place, use_place};
 use super::rest::{Loaded, use_rest};
 use super::shared::Shared;
 use super::state::{self, State};
 use super::views::fill_view;
-use crate::form::Action;
 use crate::form::action::Line;
 use crate::form::station::Job;
+use crate::form::{Action, Typed};
 use crate::site::demo;
-use crate::words::Argument;
+use crate::words::{Argument, Words};
+use gloo::timers::callback::Timeout;
 use std::rc::Rc;
 use yew::prelude::*;
 
+/// What the page opens with.
+#[derive(Properties)]
+pub struct Opening {
+    /// What the device kept.
+    pub found: Rc<Found>,
+    /// What is typed at first.
+    pub typed: Rc<Typed>,
+    /// What it is said with at first.
+    pub words: Rc<Words>,
+}
+
+/// The page opens once.
+impl PartialEq for Opening {
+    fn eq(&self, other: &Self) -> bool {
+        Rc::ptr_eq(&self.typed, &other.typed)
+    }
+}
+
 /// The page.
 #[component]
-pub fn App() -> Html {
-    let found = use_memo((), |()| store::open());
-    let state = state::use_typed(&found);
+pub fn App(Opening { found, typed, words: first }: &Opening) -> Html {
+    let drawn = use_frame_first();
+    let state = state::use_typed(typed);
     let place = use_place();
     let kept = use_memo((), |()| (lock::held().is_some(), first_fill::is_kept()));
     let (locked, guided) = *kept;
@@ -38,12 +57,15 @@ pub fn App() -> Html {
         recorder(shared, rest, offering.as_deref() == Some(shared.typed.site.name.as_str()))
     };
     let tongue = use_tongue();
-    let words = use_words(tongue, rest);
+    let words = use_words(tongue, rest, first);
     let newer = update::use_waiting();
     let today = today::use_today();
     let dispatcher = state.now.dispatcher();
     let act = use_callback((), move |action: Action, ()| {
         if !locked || action.is_asking() {
+            if matches!(action, Action::Write(..) | Action::Text(..)) {
+                behind_frame::hold();
+            }
             dispatcher.dispatch(action);
         }
     });
@@ -57,18 +79,23 @@ pub fn App() -> Html {
         Loaded::Here(rest) if locked => (rest.held)(shared),
         _ => shared,
     };
+    let line = use_memo((Rc::as_ptr(&shared.words), today), |(_, today)| sheet_line(&shared, today));
+    let line = (*line).clone();
 
+    if !drawn {
+        return html! { { top(&shared, place, tongue) } };
+    }
     html! {
         <>
             { top(&shared, place, tongue) }
-            <p class="sheet-line">{ sheet_line(&shared, &today) }</p>
+            <p class="sheet-line">{ line }</p>
             <div class="notices" role="status">
                 { match rest {
-                    Loaded::Here(rest) => (rest.carried)(&shared, *found == Found::Nothing),
+                    Loaded::Here(rest) => (rest.carried)(&shared, **found == Found::Nothing),
                     Loaded::Failed if linked => html! { <p role="alert">{ shared.say("view-failed") }</p> },
                     Loaded::Waiting | Loaded::Failed => Html::default(),
                 } }
-                { for notices(&shared, tongue, &state, newer, &found) }
+                { for notices(&shared, tongue, &state, newer, found) }
             </div>
             if let Loaded::Here(rest) = rest { { (rest.guide)(&shared, place) } }
             <main id="main" tabindex="-1">
@@ -107,6 +134,17 @@ pub fn App() -> Html {
             </footer>
         </>
     }
+}
+
+/// Whether the frame stands; the view is drawn in a task of its own.
+#[hook]
+fn use_frame_first() -> bool {
+    let drawn = use_state_eq(|| false);
+    {
+        let drawn = drawn.clone();
+        use_effect_with((), move |()| drop(Timeout::new(0, move || drawn.set(true)).forget()));
+    }
+    *drawn
 }
 
 /// What writes the fill down; until it is loaded its place, as high as it will be, with what it waits for, and the place

@@ -17,12 +17,16 @@ thread_local! {
 /// Fill's answer to what is typed. Each change makes a new `Typed`: as long as that lies where it lay, the answer is the
 /// last one.
 pub fn fill(shared: &Shared) -> Rc<Fill> {
-    let marks = shared.marks();
+    of(&shared.typed, shared.marks())
+}
+
+/// The same before there is anything to draw.
+pub fn of(asked: &Rc<Typed>, marks: Marks) -> Rc<Fill> {
     LAST.with_borrow_mut(|last| match last {
-        Some((typed, of, found)) if Rc::ptr_eq(typed, &shared.typed) && *of == marks => found.clone(),
+        Some((typed, of, found)) if Rc::ptr_eq(typed, asked) && *of == marks => found.clone(),
         _ => {
-            let found = Rc::new(work(&shared.typed, marks));
-            *last = Some((shared.typed.clone(), marks, found.clone()));
+            let found = Rc::new(work(asked, marks));
+            *last = Some((asked.clone(), marks, found.clone()));
             found
         }
     })

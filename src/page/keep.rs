@@ -1,6 +1,7 @@
 //! What the browser gives and keeps: the store, files, the date, a newer version.
 
 pub mod after_paint;
+pub mod behind_frame;
 pub mod download;
 pub mod event;
 pub mod first_fill;

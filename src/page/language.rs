@@ -4,7 +4,7 @@ use super::components::{Choice, drop_down};
 use super::keep::event::use_event;
 use super::rest::Loaded;
 use super::shared::Shared;
-use crate::words::{Argument, LANGUAGES, Language, Words};
+use crate::words::{Argument, Days, LANGUAGES, Language, Words};
 use js_sys::Reflect;
 use std::rc::Rc;
 use yew::prelude::*;
@@ -67,22 +67,32 @@ pub fn use_tongue() -> Tongue {
     Tongue { now, asked: next().unwrap_or(now), failed: next() }
 }
 
-/// The words of the page. What a language lacks is said in English.
+/// The words of the page: `first` as long as it opens in their language, then those of all views. What a language lacks is
+/// said in English.
 #[hook]
-pub fn use_words(tongue: Tongue, rest: Loaded) -> Rc<Words> {
-    use_memo((matches!(rest, Loaded::Here(_)), tongue.now.code), |_| {
-        let english = match rest {
-            Loaded::Here(rest) => (rest.words)(),
-            Loaded::Waiting | Loaded::Failed => Words::of_fill(),
-        };
-        let words = match told("text").map(|text| Words::of(tongue.now, &text)) {
-            Some(Ok(own)) => own.or(english),
-            _ => english,
-        };
-        match rest {
-            Loaded::Here(rest) => words.with_days(rest.day),
-            Loaded::Waiting | Loaded::Failed => words,
-        }
+pub fn use_words(tongue: Tongue, rest: Loaded, first: &Rc<Words>) -> Rc<Words> {
+    let words = use_memo((matches!(rest, Loaded::Here(_)), tongue.now.code), |_| match rest {
+        Loaded::Here(rest) => spoken(tongue.now, (rest.words)(), Some(rest.day)),
+        _ if first.language() == tongue.now => first.clone(),
+        Loaded::Waiting | Loaded::Failed => spoken(tongue.now, Rc::new(Words::of_fill()), None),
+    });
+    (*words).clone()
+}
+
+/// What Fill says in the language that the page opens in.
+pub fn first_words() -> Rc<Words> {
+    let tags = told("tags").unwrap_or_default();
+    let now = tags.split(' ').next().and_then(of_code).unwrap_or_else(Language::english);
+    spoken(now, Rc::new(Words::of_fill()), None)
+}
+
+fn spoken(language: &'static Language, english: Rc<Words>, days: Option<Days>) -> Rc<Words> {
+    let own = told("text").filter(|_| language != Language::english());
+    let Some(Ok(own)) = own.map(|text| Words::of(language, &text)) else { return english };
+    let own = own.or(english);
+    Rc::new(match days {
+        Some(days) => own.with_days(days),
+        None => own,
     })
 }
 

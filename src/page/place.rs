@@ -60,5 +60,14 @@ pub fn is_file() -> bool {
 /// Follows the address.
 #[hook]
 pub fn use_place() -> Place {
-    Place::of(&use_event("hashchange", || gloo::utils::window().location().hash().unwrap_or_default()))
+    Place::of(&use_event("hashchange", address))
+}
+
+/// The view that the address names now.
+pub fn now() -> Place {
+    Place::of(&address())
+}
+
+fn address() -> String {
+    gloo::utils::window().location().hash().unwrap_or_default()
 }

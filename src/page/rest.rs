@@ -3,6 +3,7 @@
 use super::carried;
 use super::components::trouble_label;
 use super::day;
+use super::keep::today;
 use super::place::Place;
 use super::shared::Shared;
 use super::views;
@@ -45,8 +46,8 @@ pub struct Rest {
     pub guide: fn(&Shared, Place) -> Html,
     /// Why a view matters.
     pub why: fn(&Shared, &'static str) -> Html,
-    /// The words of all views.
-    pub words: fn() -> Words,
+    /// The English of all views.
+    pub words: fn() -> Rc<Words>,
     /// Writes a day as a language does.
     pub day: Days,
     /// Holds what was typed to the standards in force, and says which measures lack a figure.
@@ -87,7 +88,7 @@ fn entries() -> Result<Rest, NotLoaded> {
         station: views::station_view,
         guide: views::guide,
         why: views::why,
-        words: Words::english,
+        words,
         day: day::written,
         held,
         carried: carried::carried,
@@ -95,6 +96,14 @@ fn entries() -> Result<Rest, NotLoaded> {
         open: saved::open,
         recompute: saved::recompute,
     })
+}
+
+/// The English of all views, read once.
+fn words() -> Rc<Words> {
+    thread_local! {
+        static ENGLISH: Rc<Words> = Rc::new(Words::english().with_days(day::written));
+    }
+    ENGLISH.with(Rc::clone)
 }
 
 /// What a device that is set to its standards shows.
@@ -161,8 +170,15 @@ pub fn use_rest(wanted: bool) -> Loaded {
                 }
                 yew::platform::spawn_local(async move {
                     let found = load().await.map_or(Loaded::Failed, Loaded::Here);
-                    // What it brings is drawn in a task of its own: between the two a keystroke is heard.
+                    // Tasks of their own: between them a keystroke is heard.
                     TimeoutFuture::new(0).await;
+                    if let Loaded::Here(rest) = found {
+                        let words = (rest.words)();
+                        TimeoutFuture::new(0).await;
+                        // The first day that is written has the browser read its tables.
+                        words.day(&today::now());
+                        TimeoutFuture::new(0).await;
+                    }
                     loaded.set(found);
                 });
             }

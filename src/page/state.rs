@@ -135,19 +135,20 @@ fn use_elsewhere() -> bool {
     *elsewhere
 }
 
+/// What is typed when the page opens: what the device has, else the demo.
+pub fn first(found: &Found) -> Rc<Typed> {
+    let kept = match found {
+        Found::Typed(typed) => (**typed).clone(),
+        _ => Typed::default(),
+    };
+    Rc::new(reduce(kept, Action::Today(today::now())))
+}
+
 /// What was typed, kept in the browser after each change.
 #[hook]
-pub fn use_typed(found: &Found) -> State {
-    let start = match found {
-        Found::Typed(typed) => Some((**typed).clone()),
-        _ => None,
-    };
-    let now = use_reducer_eq(move || Now {
-        typed: Rc::new(reduce(start.unwrap_or_default(), Action::Today(today::now()))),
-        past: Vec::new(),
-        place: None,
-        removed: None,
-    });
+pub fn use_typed(first: &Rc<Typed>) -> State {
+    let typed = first.clone();
+    let now = use_reducer_eq(move || Now { typed, past: Vec::new(), place: None, removed: None });
     let kept = use_state_eq(|| true);
     let elsewhere = use_elsewhere();
     {

@@ -43,9 +43,13 @@ export async function stageOfThisFile() {
 /** The input of this name. */
 export const field = (page, name) => page.locator(`[name="${name}"]`);
 
-/** Waits until the page has drawn what was done. */
+/** Waits until the page has drawn what was done: in the next frame, and the parts behind it. */
 export const settled = (page) =>
-  page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))));
+  page.evaluate(() => {
+    const frame = () => new Promise((done) => requestAnimationFrame(done));
+    const drawn = () => document.querySelector("[aria-busy=true]") && frame().then(drawn);
+    return frame().then(frame).then(drawn);
+  });
 
 /** Brings an input into sight, unfolding what hides it. */
 export async function reach(page, name) {

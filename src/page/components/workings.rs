@@ -1,11 +1,21 @@
 //! How an answer was worked out: formula, numbers, source.
 
+use super::later;
 use crate::answer::Step;
 use crate::page::shared::Shared;
 use yew::prelude::*;
 
 /// Unfolds on demand.
 pub fn workings(shared: &Shared, steps: &[Step]) -> Html {
+    html! {
+        <details class="workings">
+            <summary>{ shared.say("workings") }</summary>
+            { later("workings", (shared.clone(), steps.to_vec()), |(shared, steps)| list(shared, steps)) }
+        </details>
+    }
+}
+
+fn list(shared: &Shared, steps: &[Step]) -> Html {
     let line = |step: &Step| {
         let formula = step.formula;
         let given = step.given.iter().map(|(symbol, value)| format!("{symbol} = {}", shared.show(*value)));
@@ -20,10 +30,5 @@ pub fn workings(shared: &Shared, steps: &[Step]) -> Html {
             </li>
         }
     };
-    html! {
-        <details class="workings">
-            <summary>{ shared.say("workings") }</summary>
-            <ol>{ for steps.iter().map(line) }</ol>
-        </details>
-    }
+    html! { <ol>{ for steps.iter().map(line) }</ol> }
 }

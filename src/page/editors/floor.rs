@@ -18,6 +18,20 @@ use yew::prelude::*;
 /// The floor asked about.
 pub fn floor_editor(shared: &Shared, outcome: &Outcome) -> Html {
     let Some(floor) = shared.typed.floor() else { return Html::default() };
+    html! {
+        <>
+            <div class="wide">{ pick(shared, "floor-porosity", "porosity", floor.porosity, Action::Porosity) }</div>
+            { fold(shared, outcome, "floor-class", &["floor-absorption", "floor-drop"], class) }
+            { number_field(shared, outcome, Field::TargetLow, None) }
+            { number_field(shared, outcome, Field::TargetHigh, None) }
+            { fold(shared, outcome, "floor-more", &[], basics) }
+        </>
+    }
+}
+
+/// Its name and its finish.
+fn basics(shared: &Shared, _: &Outcome) -> Html {
+    let Some(floor) = shared.typed.floor() else { return Html::default() };
     let name = Text {
         line: Line::FloorName,
         name: "floor-name".to_owned(),
@@ -28,16 +42,9 @@ pub fn floor_editor(shared: &Shared, outcome: &Outcome) -> Html {
     };
     html! {
         <>
-            <div class="wide">{ pick(shared, "floor-porosity", "porosity", floor.porosity, Action::Porosity) }</div>
-            { fold(shared, outcome, "floor-class", &["floor-absorption", "floor-drop"], class(shared, outcome, floor)) }
-            { number_field(shared, outcome, Field::TargetLow, None) }
-            { number_field(shared, outcome, Field::TargetHigh, None) }
-            <details class="more">
-                <summary>{ shared.say("floor-more") }</summary>
-                { text_field(shared, name) }
-                { finish_choice(shared, floor) }
-                { shelf_buttons(shared, Shelf::Floor) }
-            </details>
+            { text_field(shared, name) }
+            { finish_choice(shared, floor) }
+            { shelf_buttons(shared, Shelf::Floor) }
         </>
     }
 }
@@ -58,7 +65,8 @@ fn finish_choice(shared: &Shared, floor: &Floor) -> Html {
 }
 
 /// What is known of the floor's thirst, and the class that it points to.
-fn class(shared: &Shared, outcome: &Outcome, floor: &Floor) -> Html {
+fn class(shared: &Shared, outcome: &Outcome) -> Html {
+    let Some(floor) = shared.typed.floor() else { return Html::default() };
     html! {
         <>
             <div class="fields">

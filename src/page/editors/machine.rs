@@ -8,6 +8,13 @@ use yew::prelude::*;
 
 /// Name, the maker's own window, vacuum, reuse.
 pub fn machine_basics(shared: &Shared, outcome: &Outcome) -> Html {
+    if shared.typed.machine().is_none() {
+        return Html::default();
+    }
+    fold(shared, outcome, "machine-more", &["machine-least", "machine-most", "machine-reuse"], basics)
+}
+
+fn basics(shared: &Shared, outcome: &Outcome) -> Html {
     let Some(machine) = shared.typed.machine() else { return Html::default() };
     let name = Text {
         line: Line::MachineName,
@@ -17,7 +24,7 @@ pub fn machine_basics(shared: &Shared, outcome: &Outcome) -> Html {
         tall: false,
         mistake: None,
     };
-    let content = html! {
+    html! {
         <>
             <div class="fields">
                 { text_field(shared, name) }
@@ -26,8 +33,7 @@ pub fn machine_basics(shared: &Shared, outcome: &Outcome) -> Html {
             </div>
             { shelf_buttons(shared, Shelf::Machine) }
         </>
-    };
-    fold(shared, outcome, "machine-more", &["machine-least", "machine-most", "machine-reuse"], content)
+    }
 }
 
 /// How the machine moves.
@@ -39,6 +45,14 @@ pub fn machine_motion(shared: &Shared, outcome: &Outcome) -> Html {
 
 /// What a whole shift asks of a machine: its recovery tank, its battery, and where it works on its own.
 pub fn machine_round(shared: &Shared, outcome: &Outcome) -> Html {
+    if shared.typed.machine().is_none() {
+        return Html::default();
+    }
+    let inside = ["machine-recovery", "machine-pick-up", "machine-battery", "machine-charge", "machine-lane"];
+    fold(shared, outcome, "machine-round", &inside, round)
+}
+
+fn round(shared: &Shared, outcome: &Outcome) -> Html {
     let Some(machine) = shared.typed.machine() else { return Html::default() };
     let needs = Text {
         line: Line::Needs,
@@ -55,16 +69,14 @@ pub fn machine_round(shared: &Shared, outcome: &Outcome) -> Html {
             { text_field(shared, needs) }
         </>
     };
-    let content = html! {
+    html! {
         <div class="fields">
             { for [Field::Recovery, Field::PickUp, Field::Battery, Field::Charge].map(number) }
             { switch(shared, "machine-sweeps", shared.say("machine-sweeps"), machine.sweeps, Action::Sweeps) }
             { switch(shared, "machine-unattended", shared.say("machine-unattended"), machine.unattended, Action::Unattended) }
             if machine.unattended { { alone } }
         </div>
-    };
-    let inside = ["machine-recovery", "machine-pick-up", "machine-battery", "machine-charge", "machine-lane"];
-    fold(shared, outcome, "machine-round", &inside, content)
+    }
 }
 
 /// The flow of each setting.

@@ -65,21 +65,24 @@ const SIGNALS: [SignalWord; 4] =
     [SignalWord::Unknown, SignalWord::None, SignalWord::Warning, SignalWord::Danger];
 
 /// Name and foam class.
-pub fn product_basics(shared: &Shared) -> Html {
-    if shared.locked {
+pub fn product_basics(shared: &Shared, outcome: &Outcome) -> Html {
+    if shared.typed.product().is_none() {
         return Html::default();
     }
+    fold(shared, outcome, "product-more", &[], basics)
+}
+
+fn basics(shared: &Shared, _: &Outcome) -> Html {
     let Some(product) = shared.typed.product() else { return Html::default() };
     html! {
-        <details class="more">
-            <summary>{ shared.say("product-more") }</summary>
+        <>
             <div class="fields">
                 { text_field(shared, text(Line::ProductName, "product-name", &product.name, false)) }
                 { foam_choice(shared, product) }
             </div>
             <p class="hint">{ shared.say("product-more-hint") }</p>
             { shelf_buttons(shared, Shelf::Product) }
-        </details>
+        </>
     }
 }
 
@@ -91,23 +94,29 @@ pub fn by_mass(shared: &Shared) -> bool {
 /// What beside the label says how much of it to use: the site's standard, a law, the contact time; and
 /// its active substance, where no other place asks for that.
 pub fn product_rules(shared: &Shared, outcome: &Outcome, active: bool) -> Html {
+    if shared.typed.product().is_none() {
+        return Html::default();
+    }
+    let mut names = vec![STANDARD, "product-minimum", "product-contact"];
+    if active {
+        names.extend(["product-active", "product-density"]);
+    }
+    fold(shared, outcome, "product-rules", &names, move |shared, outcome| rules(shared, outcome, active))
+}
+
+fn rules(shared: &Shared, outcome: &Outcome, active: bool) -> Html {
     let Some(product) = shared.typed.product() else { return Html::default() };
     let mistake =
         outcome.at(STANDARD).map(|what| shared.words.trouble(what, &shared.say(STANDARD), None, ("", "")));
     let rule = |field: Field| number_field(shared, outcome, field, None);
-    let content = html! {
+    html! {
         <div class="fields">
             { text_field(shared, Text { mistake, ..text(Line::Standard, STANDARD, &product.standard, false) }) }
             { rule(Field::Minimum) }
             { rule(Field::Contact) }
             if active { { active_fields(shared, outcome) } }
         </div>
-    };
-    let mut names = vec![STANDARD, "product-minimum", "product-contact"];
-    if active {
-        names.extend(["product-active", "product-density"]);
     }
-    fold(shared, outcome, "product-rules", &names, content)
 }
 
 /// Its active substance, which a strip or a drop test counts.

@@ -21,7 +21,8 @@ use crate::form::cautions::worse::beyond_label;
 use crate::form::cautions::{by_danger, ground, remarks_by_estimate};
 use crate::form::fill::work;
 use crate::page::components::{
-    Text, at_once, caution_panel, first_help, picker, print_button, shelf_buttons, text_field, warnings,
+    Text, at_once, caution_panel, first_help, fold, later, picker, print_button, shelf_buttons, text_field,
+    warnings,
 };
 use crate::page::editors::{label_field, product_cautions, product_parts, tank_before};
 use crate::page::shared::Shared;
@@ -39,17 +40,15 @@ pub fn cautions_view(shared: &Shared) -> Html {
                 { tank_before(shared) }
                 { text_field(shared, emergency(shared)) }
             </div>
-            <details class="more">
-                <summary>{ shared.say("product-edit") }</summary>
-                { label_field(shared, &outcome) }
-                { product_cautions(shared) }
-                { product_parts(shared, &mistakes(&shared.typed, shared.marks())) }
-                { shelf_buttons(shared, Shelf::Product) }
-            </details>
-            <details class="more">
-                <summary>{ shared.say("cautions-sheet") }</summary>
-                <sheet::SheetReader shared={shared.clone()} />
-            </details>
+            { fold(shared, &outcome, "product-edit", &[], |shared, outcome| html! {
+                <>
+                    { label_field(shared, outcome) }
+                    { product_cautions(shared) }
+                    { product_parts(shared, &mistakes(&shared.typed, shared.marks())) }
+                    { shelf_buttons(shared, Shelf::Product) }
+                </>
+            }) }
+            { fold(shared, &outcome, "cautions-sheet", &[], |shared, _| html! { <sheet::SheetReader shared={shared.clone()} /> }) }
         </>
     };
     let question = if shared.locked {
@@ -65,13 +64,13 @@ pub fn cautions_view(shared: &Shared) -> Html {
             <>
                 { fits(shared) }
                 { caution_panel(shared, &beyond_label(&shared.typed, shared.marks())) }
-                { part(shared, "cautions-mixing", site_wide::mixing_table(shared)) }
-                { part(shared, "cautions-screen", screening::screening(shared)) }
-                { part(shared, "cautions-floors", floors::floor_table(shared)) }
-                { part(shared, "cautions-ph", ph::ph(shared)) }
-                { part(shared, "cautions-foam", foam::foam_help(shared)) }
-                { part(shared, "cautions-residue", residue::residue(shared)) }
-                { part(shared, "cautions-container", container::container(shared)) }
+                { part(shared, "cautions-mixing", site_wide::mixing_table) }
+                { part(shared, "cautions-screen", screening::screening) }
+                { part(shared, "cautions-floors", floors::floor_table) }
+                { part(shared, "cautions-ph", ph::ph) }
+                { part(shared, "cautions-foam", foam::foam_help) }
+                { part(shared, "cautions-residue", residue::residue) }
+                { part(shared, "cautions-container", container::container) }
                 <div class="buttons">{ print_button(shared) }</div>
             </>
         },
@@ -79,8 +78,8 @@ pub fn cautions_view(shared: &Shared) -> Html {
 }
 
 /// A part of the answer that unfolds on demand.
-fn part(shared: &Shared, key: &str, content: Html) -> Html {
-    html! { <details class="more"><summary>{ shared.say(key) }</summary>{ content }</details> }
+fn part(shared: &Shared, key: &'static str, draw: fn(&Shared) -> Html) -> Html {
+    html! { <details class="more"><summary>{ shared.say(key) }</summary>{ later(key, shared.clone(), draw) }</details> }
 }
 
 fn emergency(shared: &Shared) -> Text {

@@ -14,7 +14,7 @@ use crate::form::station::Job;
 use crate::form::{Action, Field, names};
 use crate::page::asked;
 use crate::page::components::{
-    answer_tools, assumptions, caution_strip, facts, fold, glance, number_field, pick, picker, stop,
+    answer_tools, assumptions, caution_strip, facts, fold, glance, later, number_field, pick, picker, stop,
     troubles, troubles_beside, warnings, workings,
 };
 use crate::page::editors::{
@@ -66,9 +66,9 @@ fn question(shared: &Shared, fill: &Fill) -> Html {
                 { picker(shared, Shelf::Floor) }
             </div>
             { machine_basics(shared, outcome) }
-            { product_basics(shared) }
+            { product_basics(shared, outcome) }
             { product_rules(shared, outcome, !needs_active(shared, fill)) }
-            { fold(shared, outcome, "fill-more", MEASURE, html! {
+            { fold(shared, outcome, "fill-more", MEASURE, |shared, outcome| html! {
                 <>
                     { tank_before(shared) }
                     { pick(shared, "fill-filling", "filling", shared.typed.ask.filling, Action::Filling) }
@@ -149,11 +149,33 @@ fn answer(shared: &Shared, fill: &Fill, record: Html) -> Html {
             { warnings(shared, &answer.remarks) }
             { record }
             { by_standard(shared) }
-            { pictures::drawing(shared, fill) }
-            if !banned(&answer.remarks) { { paper::steps(shared, fill) } }
-            { pictures::rules(shared, fill) }
+            { later("fill-shown", shared.clone(), in_pictures) }
+            { later("fill-behind", shared.clone(), behind) }
+        </>
+    }
+}
+
+/// The answer to look at.
+fn in_pictures(shared: &Shared) -> Html {
+    let fill = asked::fill(shared);
+    let answer = &fill.outcome.answer;
+    html! {
+        <>
+            { pictures::drawing(shared, &fill) }
+            if !banned(&answer.remarks) { { paper::steps(shared, &fill) } }
+            { pictures::rules(shared, &fill) }
             { facts(shared, answer, FACTS) }
-            { sure::sure(shared, fill) }
+        </>
+    }
+}
+
+/// What stands behind the answer.
+fn behind(shared: &Shared) -> Html {
+    let fill = asked::fill(shared);
+    let answer = &fill.outcome.answer;
+    html! {
+        <>
+            { sure::sure(shared, &fill) }
             { paper::level_table(shared, fill.dispenser) }
             { caution_strip(shared) }
             { assumptions(shared, &answer.remarks) }

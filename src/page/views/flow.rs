@@ -9,19 +9,20 @@ use crate::form::flow::{Flow, Row, work};
 use crate::form::saved::View;
 use crate::form::{Field, Outcome, names};
 use crate::page::components::{
-    Amount, amount, answer_tools, assumptions, caution_strip, computed, facts, fold, glance, number_field,
-    picker, stop, troubles, troubles_beside, warnings, workings,
+    Amount, amount, answer_tools, assumptions, caution_strip, computed, facts, fold, glance, later,
+    number_field, picker, stop, troubles, troubles_beside, warnings, workings,
 };
 use crate::page::drawing::{RateBars, rate_bars};
 use crate::page::editors::{floor_editor, machine_basics, machine_motion, machine_settings};
 use crate::page::shared::Shared;
 use crate::units::Kind;
 use crate::words::Argument;
+use std::rc::Rc;
 use yew::prelude::*;
 
 /// The view.
 pub fn flow_view(shared: &Shared) -> Html {
-    let flow = work(&shared.typed, shared.marks());
+    let flow = Rc::new(work(&shared.typed, shared.marks()));
     let outcome = &flow.outcome;
     let pickers = html! {
         <>
@@ -44,7 +45,7 @@ pub fn flow_view(shared: &Shared) -> Html {
             </div>
             { machine_settings(shared, outcome) }
             { calibrate::calibrate(shared) }
-            { fold(shared, outcome, "flow-room", ROOM, room(shared, outcome)) }
+            { fold(shared, outcome, "flow-room", ROOM, room) }
             { machine_basics(shared, outcome) }
         </>
     };
@@ -69,7 +70,7 @@ fn at_a_glance(shared: &Shared, flow: &Flow) -> String {
     }
 }
 
-fn answer(shared: &Shared, flow: &Flow) -> Html {
+fn answer(shared: &Shared, flow: &Rc<Flow>) -> Html {
     let answer = &flow.outcome.answer;
     if answer.stopped() {
         return html! { <>{ stop(shared, &answer.remarks) }{ caution_strip(shared) }</> };
@@ -101,6 +102,16 @@ fn answer(shared: &Shared, flow: &Flow) -> Html {
             { amount(number) }
             { warnings(shared, &answer.remarks) }
             { chart(shared, flow) }
+            { later("flow-behind", (shared.clone(), flow.clone()), |(shared, flow)| behind(shared, flow)) }
+        </>
+    }
+}
+
+/// What stands behind the answer.
+fn behind(shared: &Shared, flow: &Flow) -> Html {
+    let answer = &flow.outcome.answer;
+    html! {
+        <>
             { settings(shared, flow) }
             { facts(shared, answer, FACTS) }
             { caution_strip(shared) }

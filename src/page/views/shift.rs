@@ -13,17 +13,20 @@ use crate::answer::Value;
 use crate::form::action::{Line, Shelf};
 use crate::form::saved::View;
 use crate::form::shift::{Shift, efficiency, work};
-use crate::form::{Action, Field, names};
+use crate::form::{Action, Field, Outcome, names};
 use crate::number::{Marks, write};
 use crate::page::components::{
     Amount, Text, amount, answer_tools, assumptions, button, caution_of, caution_strip, computed_as, facts,
-    fold, glance, number_field, picker, stop, text_field, troubles, troubles_beside, warnings, workings,
+    fold, glance, later, number_field, picker, stop, text_field, troubles, troubles_beside, warnings,
+    workings,
 };
 use crate::page::drawing::{tank_level, timeline};
 use crate::page::editors::{label_field, machine_basics, machine_motion, machine_round, machine_settings};
 use crate::page::shared::Shared;
 use crate::units::{Kind, VolumeFraction};
 use crate::words::Argument;
+use events::Drawn;
+use std::rc::Rc;
 use yew::prelude::*;
 
 /// The view.
@@ -41,23 +44,10 @@ struct ShiftPageProps {
 fn ShiftPage(props: &ShiftPageProps) -> Html {
     let shared = &props.shared;
     let shown = shown::use_shown();
-    let shift = work(&shared.typed, shared.marks());
+    let shift = Rc::new(work(&shared.typed, shared.marks()));
+    let drawn = Drawn { shared: shared.clone(), shift: shift.clone(), shown };
     let outcome = &shift.outcome;
     let number = |field: Field| number_field(shared, outcome, field, None);
-    let money = Text {
-        line: Line::Currency,
-        name: "site-currency".to_owned(),
-        key: "site-currency",
-        value: shared.typed.site.currency.clone(),
-        tall: false,
-        mistake: None,
-    };
-    let prices = html! {
-        <div class="fields">
-            { text_field(shared, money) }
-            { for PRICES.iter().map(|field| number(*field)) }
-        </div>
-    };
     let question = html! {
         <>
             { glance(shared, at_a_glance(shared, &shift)) }
@@ -72,19 +62,38 @@ fn ShiftPage(props: &ShiftPageProps) -> Html {
                 { number(Field::Change) }
                 if shared.typed.site.areas.iter().any(|area| area.loose) { { number(Field::DryMop) } }
             </div>
-            { areas::areas(shared, &shift, &shown) }
-            <details class="more">
-                <summary>{ shared.say("shift-more") }</summary>
-                <div class="fields">{ machine_motion(shared, outcome) }</div>
-                { measured(shared) }
-                { machine_settings(shared, outcome) }
-            </details>
+            { areas::areas(&drawn) }
+            { fold(shared, outcome, "shift-more", &[], |shared, outcome| html! {
+                <>
+                    <div class="fields">{ machine_motion(shared, outcome) }</div>
+                    { measured(shared) }
+                    { machine_settings(shared, outcome) }
+                </>
+            }) }
             { machine_round(shared, outcome) }
             { fold(shared, outcome, "shift-prices", &["cost-", "stock-", "product-container", "product-price", "product-lead"], prices) }
             { machine_basics(shared, outcome) }
         </>
     };
-    frame(shared, "shift", question, answer(&(shared, &shift, &shown)))
+    frame(shared, "shift", question, answer(&drawn))
+}
+
+/// The currency, and what things are bought at.
+fn prices(shared: &Shared, outcome: &Outcome) -> Html {
+    let money = Text {
+        line: Line::Currency,
+        name: "site-currency".to_owned(),
+        key: "site-currency",
+        value: shared.typed.site.currency.clone(),
+        tall: false,
+        mistake: None,
+    };
+    html! {
+        <div class="fields">
+            { text_field(shared, money) }
+            { for PRICES.iter().map(|field| number_field(shared, outcome, *field, None)) }
+        </div>
+    }
 }
 
 /// The site's own efficiency, from an area that was timed.
@@ -125,8 +134,8 @@ fn at_a_glance(shared: &Shared, shift: &Shift) -> String {
     }
 }
 
-fn answer(drawn: &events::Drawn) -> Html {
-    let (shared, shift, _) = *drawn;
+fn answer(drawn: &Drawn) -> Html {
+    let Drawn { shared, shift, .. } = drawn;
     let answer = &shift.outcome.answer;
     if answer.stopped() {
         return html! { <>{ stop(shared, &answer.remarks) }{ caution_strip(shared) }</> };
@@ -162,14 +171,43 @@ fn answer(drawn: &events::Drawn) -> Html {
             { troubles_beside(shared, &shift.outcome) }
             { amount(volume) }
             { warnings(shared, &answer.remarks) }
+            { later("shift-shown", drawn.clone(), in_pictures) }
+            { later("shift-listed", drawn.clone(), listed) }
+            { later("shift-priced", drawn.clone(), priced) }
+        </>
+    }
+}
+
+/// The shift over time, and each tank.
+fn in_pictures(Drawn { shared, shift, .. }: &Drawn) -> Html {
+    html! {
+        <>
             { timeline(shared, &shift.rounds) }
             { for shift.rounds.iter().map(|round| tank_level(shared, round, events::machine_name(shared, shift, round))) }
+        </>
+    }
+}
+
+/// The shift as tables.
+fn listed(drawn: &Drawn) -> Html {
+    let Drawn { shared, shift, .. } = drawn;
+    html! {
+        <>
             { events::machines(shared, shift) }
             { events::fills(drawn) }
             { events::areas(drawn) }
             { events::steps(drawn) }
-            { facts(shared, answer, FACTS) }
+            { facts(shared, &shift.outcome.answer, FACTS) }
             { cautions(shared, shift) }
+        </>
+    }
+}
+
+/// What it costs, what stands behind it, and what can be done with it.
+fn priced(Drawn { shared, shift, .. }: &Drawn) -> Html {
+    let answer = &shift.outcome.answer;
+    html! {
+        <>
             <h2>{ shared.say("cost-heading") }</h2>
             { totals::costs(shared, shift) }
             <h2>{ shared.say("year-heading") }</h2>

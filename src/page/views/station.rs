@@ -114,9 +114,9 @@ fn more(shared: &Shared, outcome: &Outcome) -> Html {
     html! {
         <>
             { machine_basics(shared, outcome) }
-            { product_basics(shared) }
+            { product_basics(shared, outcome) }
             { product_rules(shared, outcome, !readings::ask_active(shared)) }
-            { fold(shared, outcome, "measure-more", fill::MEASURE, html! {
+            { fold(shared, outcome, "measure-more", fill::MEASURE, |shared, outcome| html! {
                 <>{ fill::aim(shared) }{ measure_editor(shared, outcome) }</>
             }) }
         </>

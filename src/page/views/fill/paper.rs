@@ -6,7 +6,7 @@ use crate::form::cautions::panel;
 use crate::form::fill::Fill;
 use crate::form::fill::levels::{Level, levels};
 use crate::form::names;
-use crate::page::components::{Steps, computed, computed_as};
+use crate::page::components::{Steps, computed, computed_as, later};
 use crate::page::shared::Shared;
 use crate::page::views::table;
 use crate::site::{Dispenser, Product};
@@ -71,6 +71,15 @@ pub fn level_table(shared: &Shared, dispenser: Dispenser) -> Html {
     if dispenser.draws() {
         return Html::default();
     }
+    html! {
+        <details class="levels-table">
+            <summary>{ shared.say("levels") }</summary>
+            { later("levels", shared.clone(), move |shared| at_each_level(shared, dispenser)) }
+        </details>
+    }
+}
+
+fn at_each_level(shared: &Shared, dispenser: Dispenser) -> Html {
     let line = |(index, level): (usize, Level)| {
         let name = |what: &str| format!("fill.level.{}.{what}", index + 1);
         let out = level.rounded.map(|rounded| {
@@ -92,10 +101,9 @@ pub fn level_table(shared: &Shared, dispenser: Dispenser) -> Html {
     let rows = levels(&shared.typed, shared.marks()).into_iter().enumerate().map(line).collect();
     let columns = ["column-level", "column-water", "column-concentrate", "column-exact"];
     html! {
-        <details class="levels-table">
-            <summary>{ shared.say("levels") }</summary>
+        <>
             <p class="hint">{ shared.say("levels-hint") }</p>
             { table(shared, "levels", &columns, rows) }
-        </details>
+        </>
     }
 }

@@ -1,7 +1,7 @@
 //! How sure the dose is: the three tolerances, what they make, and which matters most.
 
 use crate::form::fill::Fill;
-use crate::form::{Field, names};
+use crate::form::{Field, Outcome, names};
 use crate::page::components::{facts, fold, number_field};
 use crate::page::shared::Shared;
 use yew::prelude::*;
@@ -21,9 +21,13 @@ pub fn sure(shared: &Shared, fill: &Fill) -> Html {
     if outcome.answer.get(names::FILL_DOSE).is_none() || fill.dispenser.draws() {
         return Html::default();
     }
+    fold(shared, outcome, "sure", &["sure-"], told)
+}
+
+fn told(shared: &Shared, outcome: &Outcome) -> Html {
     let fields = [Field::SureMeasure, Field::SureTank, Field::SureLabel];
     let cause = outcome.answer.remarks.iter().find(|remark| remark.code.starts_with("sure-cause-"));
-    let content = html! {
+    html! {
         <div class="sure">
             <p class="hint">{ shared.say("sure-hint") }</p>
             <div class="fields">{ for fields.map(|field| number_field(shared, outcome, field, None)) }</div>
@@ -33,6 +37,5 @@ pub fn sure(shared: &Shared, fill: &Fill) -> Html {
             }
             <p class="hint">{ shared.say("sure-is-estimate") }</p>
         </div>
-    };
-    fold(shared, outcome, "sure", &["sure-"], content)
+    }
 }

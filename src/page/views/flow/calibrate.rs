@@ -17,6 +17,11 @@ use yew::prelude::*;
 /// The section, which unfolds on demand.
 pub fn calibrate(shared: &Shared) -> Html {
     let calibration = work(&shared.typed, shared.marks());
+    fold(shared, &calibration.outcome, "calibrate", &["catch-"], |shared, _| tests(shared))
+}
+
+fn tests(shared: &Shared) -> Html {
+    let calibration = work(&shared.typed, shared.marks());
     let count = shared.typed.machine().map_or(0, |machine| machine.tests.len());
     let added = {
         let act = shared.act.clone();
@@ -25,7 +30,7 @@ pub fn calibrate(shared: &Shared) -> Html {
             focus::soon(Field::TestSetting(count).name());
         }
     };
-    let content = html! {
+    html! {
         <>
             <p class="hint">{ shared.say("calibrate-hint") }</p>
             { for (0..count).map(|row| test(shared, &calibration, row)) }
@@ -36,8 +41,7 @@ pub fn calibrate(shared: &Shared) -> Html {
             </div>
             { result(shared, &calibration) }
         </>
-    };
-    fold(shared, &calibration.outcome, "calibrate", &["catch-"], content)
+    }
 }
 
 /// The name of the button that removes a catch test, from 0.

@@ -1,12 +1,14 @@
 //! The areas of a shift, to type and to order.
 
+use super::events::Drawn;
 use super::list::AreaList;
-use super::shown::Shown;
 use crate::coded::Coded;
 use crate::form::action::{Line, Shelf};
 use crate::form::shift::{Better, Shift, Turns, best_order};
 use crate::form::{Action, Field, Outcome};
-use crate::page::components::{Choice, Text, button, choice, fold, named, number_field, switch, text_field};
+use crate::page::components::{
+    Choice, Text, button, choice, fold, later, named, number_field, switch, text_field,
+};
 use crate::page::focus;
 use crate::page::shared::Shared;
 use crate::trade::alone::Around;
@@ -16,7 +18,7 @@ use crate::words::Argument;
 use yew::prelude::*;
 
 /// The list of areas, in the order of work.
-pub fn areas(shared: &Shared, shift: &Shift, shown: &Shown) -> Html {
+pub fn areas(Drawn { shared, shift, shown }: &Drawn) -> Html {
     let outcome = &shift.outcome;
     let areas = &shared.typed.site.areas;
     let added = {
@@ -33,8 +35,8 @@ pub fn areas(shared: &Shared, shift: &Shift, shown: &Shown) -> Html {
             <ol>
                 { for shown.areas(areas.len(), outcome).into_iter().filter(|index| !areas[*index].retired).map(|index| area_line(shared, outcome, index)) }
             </ol>
-            { order(shared, shift) }
-            { fold(shared, outcome, "areas-list", &[], html! { <AreaList shared={shared.clone()} /> }) }
+            { later("areas-order", (shared.clone(), shift.clone()), |(shared, shift)| order(shared, shift)) }
+            { fold(shared, outcome, "areas-list", &[], |shared, _| html! { <AreaList shared={shared.clone()} /> }) }
             <div class="buttons">
                 <button type="button" id="area-add" name="area-add" onclick={added}>
                     { shared.say("area-add") }
@@ -71,13 +73,7 @@ pub fn area_line(shared: &Shared, outcome: &Outcome, index: usize) -> Html {
         chosen: area.floor.clone(),
         hint: None,
     };
-    let machine = own_record(shared, Shelf::Machine, ("area-machine", number), &area.machine);
     let product = own_record(shared, Shelf::Product, ("area-product", number), &area.product);
-    let place = of_codes(shared, ("area-place", "place"), number, area.place);
-    let soil = of_codes(shared, ("area-soil", "soil"), number, area.soil);
-    let around = of_codes(shared, ("area-around", "around"), number, area.around);
-    let alone = shared.typed.machine_of(area).is_some_and(|machine| machine.unattended);
-    let field = |field: Field| number_field(shared, outcome, field, None);
     // Of equal buttons a screen reader must tell which area each is for.
     let of_area = |what: &'static str, key: &str, action: Action| {
         let act = shared.act.clone();
@@ -109,28 +105,41 @@ pub fn area_line(shared: &Shared, outcome: &Outcome, index: usize) -> Html {
                 { choice(shared, floor, move |id| Action::AreaFloor(index, id)) }
                 { choice(shared, product, move |id| Action::AreaProduct(index, id)) }
             </div>
-            { fold(shared, outcome, "area-more", &inside.each_ref().map(String::as_str), html! {
-                <div class="fields">
-                    { choice(shared, machine, move |id| Action::AreaMachine(index, id)) }
-                    { field(Field::AreaFrequency(index)) }
-                    { choice(shared, soil, move |code| Action::AreaSoil(index, Soil::from_code(&code).unwrap_or_default())) }
-                    { switch(shared, format!("area-{number}-loose"), shared.say("area-loose"), area.loose,
-                        move |loose| Action::AreaLoose(index, loose)) }
-                    if alone {
-                        { field(Field::AreaLane(index)) }
-                        { choice(shared, around, move |code| Action::AreaAround(index, Around::from_code(&code).unwrap_or_default())) }
-                    }
-                    { field(Field::AreaWay(index)) }
-                    { choice(shared, place, move |code| Action::AreaPlace(index, Place::from_code(&code).unwrap_or_default())) }
-                    { field(Field::AreaOpens(index)) }
-                    { field(Field::AreaCloses(index)) }
-                </div>
-            }) }
+            { fold(shared, outcome, "area-more", &inside.each_ref().map(String::as_str), move |shared, outcome| more(shared, outcome, index)) }
             <div class="buttons">
                 if index > 0 { { of_area("up", "area-up", Action::MoveUp(index)) } }
                 { of_area("remove", "area-remove", Action::Remove(Shelf::Area, index)) }
             </div>
         </li>
+    }
+}
+
+/// What else can be said of an area.
+fn more(shared: &Shared, outcome: &Outcome, index: usize) -> Html {
+    let Some(area) = shared.typed.site.areas.get(index) else { return Html::default() };
+    let number = index + 1;
+    let machine = own_record(shared, Shelf::Machine, ("area-machine", number), &area.machine);
+    let place = of_codes(shared, ("area-place", "place"), number, area.place);
+    let soil = of_codes(shared, ("area-soil", "soil"), number, area.soil);
+    let around = of_codes(shared, ("area-around", "around"), number, area.around);
+    let alone = shared.typed.machine_of(area).is_some_and(|machine| machine.unattended);
+    let field = |field: Field| number_field(shared, outcome, field, None);
+    html! {
+        <div class="fields">
+            { choice(shared, machine, move |id| Action::AreaMachine(index, id)) }
+            { field(Field::AreaFrequency(index)) }
+            { choice(shared, soil, move |code| Action::AreaSoil(index, Soil::from_code(&code).unwrap_or_default())) }
+            { switch(shared, format!("area-{number}-loose"), shared.say("area-loose"), area.loose,
+                move |loose| Action::AreaLoose(index, loose)) }
+            if alone {
+                { field(Field::AreaLane(index)) }
+                { choice(shared, around, move |code| Action::AreaAround(index, Around::from_code(&code).unwrap_or_default())) }
+            }
+            { field(Field::AreaWay(index)) }
+            { choice(shared, place, move |code| Action::AreaPlace(index, Place::from_code(&code).unwrap_or_default())) }
+            { field(Field::AreaOpens(index)) }
+            { field(Field::AreaCloses(index)) }
+        </div>
     }
 }
 

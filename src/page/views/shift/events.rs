@@ -3,7 +3,7 @@
 use super::shown::Shown;
 use crate::answer::Value;
 use crate::form::shift::{Round, Row, Shift};
-use crate::page::components::{computed, computed_as};
+use crate::page::components::{computed, computed_as, later};
 use crate::page::drawing::act_key;
 use crate::page::shared::Shared;
 use crate::page::views::fill::amount::measured;
@@ -11,10 +11,19 @@ use crate::page::views::{captioned, fit_key, table};
 use crate::trade::shift::{Act, Event};
 use crate::units::{Area, Kind};
 use crate::words::Argument;
+use std::rc::Rc;
 use yew::prelude::*;
 
 /// What is drawn of a shift, and how much of it.
-pub type Drawn<'a> = (&'a Shared, &'a Shift, &'a Shown);
+#[derive(Clone)]
+pub struct Drawn {
+    /// What every part needs.
+    pub shared: Shared,
+    /// The shift.
+    pub shift: Rc<Shift>,
+    /// How much of its lists.
+    pub shown: Shown,
+}
 
 fn area_name(shared: &Shared, row: &Row) -> String {
     shared.typed.site.areas.get(row.area).map(|area| area.name.clone()).unwrap_or_default()
@@ -32,7 +41,7 @@ fn product_name(shared: &Shared, row: &Row) -> String {
 
 /// A table of one machine, which its caption names where there are several.
 fn of_round(
-    (shared, shift, shown): &Drawn,
+    Drawn { shared, shift, shown }: &Drawn,
     round: &Round,
     key: &str,
     columns: &[&str],
@@ -66,7 +75,7 @@ fn counted(shift: &Shift, of: fn(&Round) -> usize) -> impl Iterator<Item = (&Rou
 
 /// When, where, and how much water and concentrate.
 pub fn fills(drawn: &Drawn) -> Html {
-    let (shared, shift, _) = *drawn;
+    let Drawn { shared, shift, .. } = drawn;
     // Where the shift takes one product, the heading names it.
     let several = shift.rows.iter().any(|row| row.product != shift.rows[0].product);
     let by_hand = shared.typed.measure().is_none_or(|measure| measure.dispenser.steps());
@@ -117,7 +126,16 @@ fn ratio_text(shared: &Shared, ratio: Value) -> String {
 
 /// Every step of the shift, as the timeline draws it.
 pub fn steps(drawn: &Drawn) -> Html {
-    let (shared, shift, _) = *drawn;
+    html! {
+        <details class="more">
+            <summary>{ drawn.shared.say("shift-steps") }</summary>
+            { later("shift-steps", drawn.clone(), each_step) }
+        </details>
+    }
+}
+
+fn each_step(drawn: &Drawn) -> Html {
+    let Drawn { shared, shift, .. } = drawn;
     let columns = ["column-at", "column-step", "column-area", "column-lasts"];
     let tables = counted(shift, |round| round.plan.events.len()).map(|(round, before)| {
         let line = |index: usize| {
@@ -139,17 +157,12 @@ pub fn steps(drawn: &Drawn) -> Html {
         };
         of_round(drawn, round, "shift-step-table", &columns, round.plan.events.len(), line)
     });
-    html! {
-        <details class="more">
-            <summary>{ shared.say("shift-steps") }</summary>
-            { for tables }
-        </details>
-    }
+    html! { { for tables } }
 }
 
 /// Setting, time and solution of each area.
 pub fn areas(drawn: &Drawn) -> Html {
-    let (shared, shift, _) = *drawn;
+    let Drawn { shared, shift, .. } = drawn;
     let heavy = shift.rows.iter().any(|row| row.passes > 1.0);
     let mut columns = vec!["column-area", "column-setting", "column-fit"];
     columns.extend(heavy.then_some("column-passes"));

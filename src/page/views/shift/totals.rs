@@ -13,6 +13,7 @@ use crate::page::shared::Shared;
 use crate::page::views::table;
 use crate::units::{Kind, Money, Quantity};
 use crate::words::Argument;
+use std::rc::Rc;
 use yew::prelude::*;
 
 /// The word key of a figure.
@@ -131,7 +132,12 @@ pub fn stock(shared: &Shared, shift: &Shift) -> Html {
 }
 
 /// Another product, another setting, or both, beside the plan.
-pub fn comparison(shared: &Shared, shift: &Shift) -> Html {
+pub fn comparison(shared: &Shared, shift: &Rc<Shift>) -> Html {
+    let own = shift.clone();
+    fold(shared, &shift.outcome, "compare", &["compare-"], move |shared, _| compared(shared, &own))
+}
+
+fn compared(shared: &Shared, shift: &Shift) -> Html {
     let outcome = &shift.outcome;
     let mut products = named(shared, Shelf::Product);
     let asked = shared.typed.product().map(|product| product.id.clone());
@@ -145,7 +151,7 @@ pub fn comparison(shared: &Shared, shift: &Shift) -> Html {
         hint: None,
     };
     let other = compare(&shared.typed, shift, shared.marks());
-    let content = html! {
+    html! {
         <>
             <div class="fields">
                 { choice(shared, list, Action::OtherProduct) }
@@ -153,8 +159,7 @@ pub fn comparison(shared: &Shared, shift: &Shift) -> Html {
             </div>
             { for other.map(|other| side_by_side(shared, &outcome.answer, &other)) }
         </>
-    };
-    fold(shared, outcome, "compare", &["compare-"], content)
+    }
 }
 
 fn side_by_side(shared: &Shared, own: &Answer, other: &Shift) -> Html {

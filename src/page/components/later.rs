@@ -1,0 +1,72 @@
+//! A part of a view that is drawn behind the frame: what a keystroke, or the first answer, does not have to wait for.
+
+use crate::page::keep::behind_frame;
+use std::rc::Rc;
+use yew::prelude::*;
+
+/// Draws `name` of `of` once the next frame is painted, and anew once typing rests; until then what was drawn of it last
+/// stands, and nothing where it is new. Two parts that may take each other's place have different names: neither ever shows what was the other's.
+pub fn later<T: 'static>(name: &'static str, of: T, draw: impl Fn(&T) -> Html + 'static) -> Html {
+    part(name, Rc::new(move || draw(&of)))
+}
+
+fn part(name: &'static str, draw: Rc<dyn Fn() -> Html>) -> Html {
+    html! { <Later key={name} draw={Draw(draw)} /> }
+}
+
+/// How it is drawn. Nobody can tell whether two ways draw the same.
+#[derive(Clone)]
+struct Draw(Rc<dyn Fn() -> Html>);
+
+impl PartialEq for Draw {
+    fn eq(&self, other: &Self) -> bool {
+        Rc::ptr_eq(&self.0, &other.0)
+    }
+}
+
+#[derive(Properties, PartialEq)]
+struct LaterProps {
+    draw: Draw,
+}
+
+/// Whether it is its turn, and whether it waits for one.
+struct Later {
+    turn: bool,
+    waits: bool,
+}
+
+impl Later {
+    /// Waits for its turn, once however often it changes.
+    fn wait(&mut self, ctx: &Context<Self>) {
+        if !self.waits {
+            self.waits = true;
+            let link = ctx.link().clone();
+            behind_frame::then(move || link.send_message(()));
+        }
+    }
+}
+
+impl Component for Later {
+    type Message = ();
+    type Properties = LaterProps;
+
+    fn create(ctx: &Context<Self>) -> Self {
+        let mut later = Self { turn: false, waits: false };
+        later.wait(ctx);
+        later
+    }
+
+    fn changed(&mut self, ctx: &Context<Self>, _before: &Self::Properties) -> bool {
+        self.wait(ctx);
+        false
+    }
+
+    fn update(&mut self, _ctx: &Context<Self>, (): ()) -> bool {
+        (self.turn, self.waits) = (true, false);
+        true
+    }
+
+    fn view(&self, ctx: &Context<Self>) -> Html {
+        if self.turn { (ctx.props().draw.0)() } else { Html::default() }
+    }
+}

@@ -1,0 +1,76 @@
+//! What is done behind the frame, a little at a time: between two pieces the page hears what is typed.
+
+use super::after_paint::{AfterPaint, after_paint};
+use gloo::timers::future::TimeoutFuture;
+use js_sys::{Date, Promise};
+use std::cell::{Cell, RefCell};
+use std::collections::VecDeque;
+use wasm_bindgen::JsValue;
+use wasm_bindgen_futures::JsFuture;
+
+/// Milliseconds after which the page listens again. A task of more than 50 is long (W3C, Long Tasks API); a device may be
+/// four times slower than this one, and the last piece of a task runs over.
+const SLICE: f64 = 5.0;
+/// Milliseconds without a key by which typing rests: what comes within them is felt to come at once (R. B. Miller,
+/// "Response time in man-computer conversational transactions", 1968, from memory).
+const REST: f64 = 100.0;
+/// Milliseconds between two looks whether it does.
+const LOOK: u32 = 20;
+
+/// What is still to be done, the first first.
+type Jobs = VecDeque<Box<dyn FnOnce()>>;
+
+thread_local! {
+    static WAITING: RefCell<(Jobs, Option<AfterPaint>)> = const { RefCell::new((VecDeque::new(), None)) };
+    static RESTS_FROM: Cell<f64> = const { Cell::new(0.0) };
+}
+
+/// Does `job` once the next frame is painted, in the order of the calls.
+pub fn then(job: impl FnOnce() + 'static) {
+    let first = WAITING.with_borrow_mut(|(jobs, frame)| {
+        jobs.push_back(Box::new(job));
+        frame.is_none()
+    });
+    if first {
+        busy(true);
+        let frame = after_paint(|| yew::platform::spawn_local(work_off()));
+        WAITING.with_borrow_mut(|(_, waiting)| *waiting = Some(frame));
+    }
+}
+
+/// Something was typed: what waits, waits until typing rests.
+pub fn hold() {
+    RESTS_FROM.set(Date::now() + REST);
+}
+
+fn next() -> Option<Box<dyn FnOnce()>> {
+    WAITING.with_borrow_mut(|(jobs, _)| jobs.pop_front())
+}
+
+async fn work_off() {
+    let mut began = Date::now();
+    loop {
+        while Date::now() < RESTS_FROM.get() {
+            TimeoutFuture::new(LOOK).await;
+            began = Date::now();
+        }
+        let Some(job) = next() else { break };
+        job();
+        // What it has drawn is drawn by the time that this goes on.
+        let _ = JsFuture::from(Promise::resolve(&JsValue::NULL)).await;
+        if Date::now() - began >= SLICE {
+            TimeoutFuture::new(0).await;
+            began = Date::now();
+        }
+    }
+    WAITING.with_borrow_mut(|(_, frame)| *frame = None);
+    busy(false);
+}
+
+/// Says whether parts of the page are still to be drawn (WAI-ARIA 1.2, `aria-busy`).
+fn busy(yes: bool) {
+    if let Some(page) = gloo::utils::document().get_element_by_id("main") {
+        // Setting an attribute of that name cannot fail.
+        let _ = page.set_attribute("aria-busy", if yes { "true" } else { "false" });
+    }
+}
