@@ -23,7 +23,7 @@ pub use caution::{at_once, caution_of, caution_panel, caution_strip, first_help}
 pub use choice::{Choice, button, choice, drop_down, pick, shown, switch};
 pub use field::{Text, Typing, loose_field, number_field, text_field};
 pub use figure::{computed, computed_as, facts};
-pub use fold::fold;
+pub use fold::{fold, unfolds};
 pub use glance::glance;
 pub use later::later;
 pub use open::{Chosen, OpenFile, Told, open_saved};

@@ -108,10 +108,11 @@ export async function openStage({ folder = PAGE } = {}) {
   };
 }
 
-/** Waits until the page has taken over from its opening line and shows a view. */
+/** Waits until the page has taken over from its opening line and shows a view, with all parts of it. */
 export async function running(page) {
   await page.locator("#boot-wait").waitFor({ state: "hidden" });
   await page.locator("main .view, #boot-failed:not([hidden])").first().waitFor();
+  await page.locator("main[aria-busy=true]").waitFor({ state: "detached" });
 }
 
 /** Waits until everything is kept on the device and the service worker answers for the server. */

@@ -1,13 +1,15 @@
-//! A section that unfolds on demand, and says when there is something to mend inside. What it holds is drawn behind the
-//! frame.
+//! A section that unfolds on demand. Folded, what it holds is drawn behind the frame; unfolded, at once: somebody may be
+//! typing there.
 
-use super::later;
+use super::later::{Draw, Later};
 use crate::form::Outcome;
 use crate::page::shared::Shared;
 use crate::words::Argument;
+use web_sys::Element;
 use yew::prelude::*;
 
-/// `key` is the word key of its heading; `names` are the inputs inside, or how their names begin.
+/// Inputs that an answer does not need, and whether there is something to mend among them; nothing where this device is
+/// set to its standards. `key` is the word key of its heading; `names` are the inputs inside, or how their names begin.
 pub fn fold(
     shared: &Shared,
     outcome: &Outcome,
@@ -15,13 +17,6 @@ pub fn fold(
     names: &[&str],
     draw: impl Fn(&Shared, &Outcome) -> Html + 'static,
 ) -> Html {
-    folded(shared, outcome, key, names, Box::new(draw))
-}
-
-/// How what is folded is drawn.
-type Draw = Box<dyn Fn(&Shared, &Outcome) -> Html>;
-
-fn folded(shared: &Shared, outcome: &Outcome, key: &'static str, names: &[&str], draw: Draw) -> Html {
     if shared.locked {
         return Html::default();
     }
@@ -31,10 +26,42 @@ fn folded(shared: &Shared, outcome: &Outcome, key: &'static str, names: &[&str],
     if wrong {
         heading = shared.tell("fold-wrong", &[("heading", Argument::text(heading))]);
     }
+    let (shared, outcome) = (shared.clone(), outcome.clone());
+    let draw = Draw::new(move || draw(&shared, &outcome));
+    html! { <Fold class="more" {heading} {wrong} {draw} /> }
+}
+
+/// What anybody may unfold; `key` is the word key of its heading.
+pub fn unfolds<T: 'static>(
+    shared: &Shared,
+    class: &'static str,
+    key: &'static str,
+    of: T,
+    draw: impl Fn(&T) -> Html + 'static,
+) -> Html {
+    html! { <Fold key={key} {class} heading={shared.say(key)} draw={Draw::new(move || draw(&of))} /> }
+}
+
+#[derive(Properties, PartialEq)]
+struct FoldProps {
+    class: &'static str,
+    heading: String,
+    #[prop_or_default]
+    wrong: bool,
+    draw: Draw,
+}
+
+#[component]
+fn Fold(FoldProps { class, heading, wrong, draw }: &FoldProps) -> Html {
+    let open = use_state_eq(|| false);
+    let ontoggle = {
+        let open = open.clone();
+        move |event: Event| open.set(event.target_unchecked_into::<Element>().has_attribute("open"))
+    };
     html! {
-        <details class="more">
+        <details class={*class} {ontoggle}>
             <summary class={wrong.then_some("wrong")}>{ heading }</summary>
-            { later(key, (shared.clone(), outcome.clone()), move |(shared, outcome)| draw(shared, outcome)) }
+            <Later now={*open} draw={draw.clone()} />
         </details>
     }
 }

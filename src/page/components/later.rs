@@ -5,18 +5,21 @@ use std::rc::Rc;
 use yew::prelude::*;
 
 /// Draws `name` of `of` once the next frame is painted, and anew once typing rests; until then what was drawn of it last
-/// stands, and nothing where it is new. Two parts that may take each other's place have different names: neither ever shows what was the other's.
+/// stands, and nothing where it is new. Two parts that may take each other's place have different names: neither ever shows
+/// what was the other's. Nobody types into one: what is typed would be drawn over with what was there before.
 pub fn later<T: 'static>(name: &'static str, of: T, draw: impl Fn(&T) -> Html + 'static) -> Html {
-    part(name, Rc::new(move || draw(&of)))
-}
-
-fn part(name: &'static str, draw: Rc<dyn Fn() -> Html>) -> Html {
-    html! { <Later key={name} draw={Draw(draw)} /> }
+    html! { <Later key={name} draw={Draw::new(move || draw(&of))} /> }
 }
 
 /// How it is drawn. Nobody can tell whether two ways draw the same.
 #[derive(Clone)]
-struct Draw(Rc<dyn Fn() -> Html>);
+pub(super) struct Draw(Rc<dyn Fn() -> Html>);
+
+impl Draw {
+    pub fn new(draw: impl Fn() -> Html + 'static) -> Self {
+        Self(Rc::new(draw))
+    }
+}
 
 impl PartialEq for Draw {
     fn eq(&self, other: &Self) -> bool {
@@ -25,13 +28,16 @@ impl PartialEq for Draw {
 }
 
 #[derive(Properties, PartialEq)]
-struct LaterProps {
-    draw: Draw,
+pub(super) struct LaterProps {
+    /// Whether it is drawn with the frame.
+    #[prop_or_default]
+    pub now: bool,
+    pub draw: Draw,
 }
 
-/// Whether it is its turn, and whether it waits for one.
-struct Later {
-    turn: bool,
+/// Whether it was drawn, and whether it waits for its turn.
+pub(super) struct Later {
+    drawn: bool,
     waits: bool,
 }
 
@@ -51,22 +57,27 @@ impl Component for Later {
     type Properties = LaterProps;
 
     fn create(ctx: &Context<Self>) -> Self {
-        let mut later = Self { turn: false, waits: false };
+        let mut later = Self { drawn: false, waits: false };
         later.wait(ctx);
         later
     }
 
     fn changed(&mut self, ctx: &Context<Self>, _before: &Self::Properties) -> bool {
-        self.wait(ctx);
-        false
+        let now = ctx.props().now;
+        if now {
+            self.drawn = true;
+        } else {
+            self.wait(ctx);
+        }
+        now
     }
 
     fn update(&mut self, _ctx: &Context<Self>, (): ()) -> bool {
-        (self.turn, self.waits) = (true, false);
+        (self.drawn, self.waits) = (true, false);
         true
     }
 
     fn view(&self, ctx: &Context<Self>) -> Html {
-        if self.turn { (ctx.props().draw.0)() } else { Html::default() }
+        if self.drawn { (ctx.props().draw.0)() } else { Html::default() }
     }
 }

@@ -1,18 +1,14 @@
 //! How an answer was worked out: formula, numbers, source.
 
-use super::later;
+use super::unfolds;
 use crate::answer::Step;
 use crate::page::shared::Shared;
 use yew::prelude::*;
 
 /// Unfolds on demand.
 pub fn workings(shared: &Shared, steps: &[Step]) -> Html {
-    html! {
-        <details class="workings">
-            <summary>{ shared.say("workings") }</summary>
-            { later("workings", (shared.clone(), steps.to_vec()), |(shared, steps)| list(shared, steps)) }
-        </details>
-    }
+    let of = (shared.clone(), steps.to_vec());
+    unfolds(shared, "workings", "workings", of, |(shared, steps)| list(shared, steps))
 }
 
 fn list(shared: &Shared, steps: &[Step]) -> Html {

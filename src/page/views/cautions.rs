@@ -22,7 +22,7 @@ use crate::form::cautions::{by_danger, ground, remarks_by_estimate};
 use crate::form::fill::work;
 use crate::page::components::{
     Text, at_once, caution_panel, first_help, fold, later, picker, print_button, shelf_buttons, text_field,
-    warnings,
+    unfolds, warnings,
 };
 use crate::page::editors::{label_field, product_cautions, product_parts, tank_before};
 use crate::page::shared::Shared;

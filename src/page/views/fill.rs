@@ -150,6 +150,8 @@ fn answer(shared: &Shared, fill: &Fill, record: Html) -> Html {
             { record }
             { by_standard(shared) }
             { later("fill-shown", shared.clone(), in_pictures) }
+            { sure::sure(shared, fill) }
+            { paper::level_table(shared, fill.dispenser) }
             { later("fill-behind", shared.clone(), behind) }
         </>
     }
@@ -175,8 +177,6 @@ fn behind(shared: &Shared) -> Html {
     let answer = &fill.outcome.answer;
     html! {
         <>
-            { sure::sure(shared, &fill) }
-            { paper::level_table(shared, fill.dispenser) }
             { caution_strip(shared) }
             { assumptions(shared, &answer.remarks) }
             { workings(shared, &answer.steps) }

@@ -174,6 +174,8 @@ fn answer(drawn: &Drawn) -> Html {
             { later("shift-shown", drawn.clone(), in_pictures) }
             { later("shift-listed", drawn.clone(), listed) }
             { later("shift-priced", drawn.clone(), priced) }
+            { totals::comparison(shared, shift) }
+            { later("shift-behind", drawn.clone(), behind) }
         </>
     }
 }
@@ -203,9 +205,8 @@ fn listed(drawn: &Drawn) -> Html {
     }
 }
 
-/// What it costs, what stands behind it, and what can be done with it.
+/// What it costs, now and over time, and what to keep of it.
 fn priced(Drawn { shared, shift, .. }: &Drawn) -> Html {
-    let answer = &shift.outcome.answer;
     html! {
         <>
             <h2>{ shared.say("cost-heading") }</h2>
@@ -213,7 +214,15 @@ fn priced(Drawn { shared, shift, .. }: &Drawn) -> Html {
             <h2>{ shared.say("year-heading") }</h2>
             { totals::over_time(shared, shift) }
             { totals::stock(shared, shift) }
-            { totals::comparison(shared, shift) }
+        </>
+    }
+}
+
+/// What stands behind it, and what can be done with it.
+fn behind(Drawn { shared, shift, .. }: &Drawn) -> Html {
+    let answer = &shift.outcome.answer;
+    html! {
+        <>
             { assumptions(shared, &answer.remarks) }
             { workings(shared, &answer.steps) }
             { answer_tools(shared, View::Shift) }

@@ -6,7 +6,7 @@ use crate::form::cautions::panel;
 use crate::form::fill::Fill;
 use crate::form::fill::levels::{Level, levels};
 use crate::form::names;
-use crate::page::components::{Steps, computed, computed_as, later};
+use crate::page::components::{Steps, computed, computed_as, unfolds};
 use crate::page::shared::Shared;
 use crate::page::views::table;
 use crate::site::{Dispenser, Product};
@@ -71,12 +71,7 @@ pub fn level_table(shared: &Shared, dispenser: Dispenser) -> Html {
     if dispenser.draws() {
         return Html::default();
     }
-    html! {
-        <details class="levels-table">
-            <summary>{ shared.say("levels") }</summary>
-            { later("levels", shared.clone(), move |shared| at_each_level(shared, dispenser)) }
-        </details>
-    }
+    unfolds(shared, "levels-table", "levels", shared.clone(), move |shared| at_each_level(shared, dispenser))
 }
 
 fn at_each_level(shared: &Shared, dispenser: Dispenser) -> Html {

@@ -3,7 +3,7 @@
 use super::shown::Shown;
 use crate::answer::Value;
 use crate::form::shift::{Round, Row, Shift};
-use crate::page::components::{computed, computed_as, later};
+use crate::page::components::{computed, computed_as, unfolds};
 use crate::page::drawing::act_key;
 use crate::page::shared::Shared;
 use crate::page::views::fill::amount::measured;
@@ -126,12 +126,7 @@ fn ratio_text(shared: &Shared, ratio: Value) -> String {
 
 /// Every step of the shift, as the timeline draws it.
 pub fn steps(drawn: &Drawn) -> Html {
-    html! {
-        <details class="more">
-            <summary>{ drawn.shared.say("shift-steps") }</summary>
-            { later("shift-steps", drawn.clone(), each_step) }
-        </details>
-    }
+    unfolds(&drawn.shared, "more", "shift-steps", drawn.clone(), each_step)
 }
 
 fn each_step(drawn: &Drawn) -> Html {
