@@ -21,8 +21,8 @@ use crate::form::cautions::worse::beyond_label;
 use crate::form::cautions::{by_danger, ground, remarks_by_estimate};
 use crate::form::fill::work;
 use crate::page::components::{
-    Text, at_once, caution_panel, first_help, fold, later, picker, print_button, shelf_buttons, text_field,
-    unfolds, warnings,
+    Text, at_once, caution_panel, first_help, fold, picker, print_button, shelf_buttons, text_field, unfolds,
+    warnings,
 };
 use crate::page::editors::{label_field, product_cautions, product_parts, tank_before};
 use crate::page::shared::Shared;
@@ -79,7 +79,7 @@ pub fn cautions_view(shared: &Shared) -> Html {
 
 /// A part of the answer that unfolds on demand.
 fn part(shared: &Shared, key: &'static str, draw: fn(&Shared) -> Html) -> Html {
-    html! { <details class="more"><summary>{ shared.say(key) }</summary>{ later(key, shared.clone(), draw) }</details> }
+    unfolds(shared, "more", key, shared.clone(), draw)
 }
 
 fn emergency(shared: &Shared) -> Text {
