@@ -51,17 +51,31 @@ struct FoldProps {
     draw: Draw,
 }
 
-#[component]
-fn Fold(FoldProps { class, heading, wrong, draw }: &FoldProps) -> Html {
-    let open = use_state_eq(|| false);
-    let ontoggle = {
-        let open = open.clone();
-        move |event: Event| open.set(event.target_unchecked_into::<Element>().has_attribute("open"))
-    };
-    html! {
-        <details class={*class} {ontoggle}>
-            <summary class={wrong.then_some("wrong")}>{ heading }</summary>
-            <Later now={*open} draw={draw.clone()} />
-        </details>
+/// Whether it is unfolded.
+struct Fold(bool);
+
+impl Component for Fold {
+    type Message = bool;
+    type Properties = FoldProps;
+
+    fn create(_ctx: &Context<Self>) -> Self {
+        Self(false)
+    }
+
+    fn update(&mut self, _ctx: &Context<Self>, open: bool) -> bool {
+        std::mem::replace(&mut self.0, open) != open
+    }
+
+    fn view(&self, ctx: &Context<Self>) -> Html {
+        let FoldProps { class, heading, wrong, draw } = ctx.props();
+        let ontoggle = ctx
+            .link()
+            .callback(|event: Event| event.target_unchecked_into::<Element>().has_attribute("open"));
+        html! {
+            <details class={*class} {ontoggle}>
+                <summary class={wrong.then_some("wrong")}>{ heading }</summary>
+                <Later now={self.0} draw={draw.clone()} />
+            </details>
+        }
     }
 }

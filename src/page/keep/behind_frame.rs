@@ -2,11 +2,11 @@
 
 use super::after_paint::{AfterPaint, after_paint};
 use gloo::timers::future::TimeoutFuture;
-use js_sys::{Date, Promise};
+use js_sys::Date;
 use std::cell::{Cell, RefCell};
 use std::collections::VecDeque;
-use wasm_bindgen::JsValue;
-use wasm_bindgen_futures::JsFuture;
+use std::future::poll_fn;
+use std::task::Poll;
 
 /// Milliseconds after which the page listens again. A task of more than 50 is long (W3C, Long Tasks API); a device may be
 /// four times slower than this one, and the last piece of a task runs over.
@@ -56,8 +56,7 @@ async fn work_off() {
         }
         let Some(job) = next() else { break };
         job();
-        // What it has drawn is drawn by the time that this goes on.
-        let _ = JsFuture::from(Promise::resolve(&JsValue::NULL)).await;
+        behind_what_waits().await;
         if Date::now() - began >= SLICE {
             TimeoutFuture::new(0).await;
             began = Date::now();
@@ -65,6 +64,19 @@ async fn work_off() {
     }
     WAITING.with_borrow_mut(|(_, frame)| *frame = None);
     busy(false);
+}
+
+/// Goes on behind what waits already: what a job has asked to be drawn is drawn then.
+async fn behind_what_waits() {
+    let mut waited = false;
+    poll_fn(|context| {
+        if std::mem::replace(&mut waited, true) {
+            return Poll::Ready(());
+        }
+        context.waker().wake_by_ref();
+        Poll::Pending
+    })
+    .await;
 }
 
 /// Says whether parts of the page are still to be drawn (WAI-ARIA 1.2, `aria-busy`).
