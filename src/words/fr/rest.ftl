@@ -313,7 +313,7 @@ area-machine-none = Sa machine n’est pas sur ce site
 area-frequency = Combien de fois elle est lavée
 area-frequency-hint = Pour le mois et l’année. Vide si elle n’y est pas comptée.
 area-soil = Saleté
-soil-usual = Comme après un jour ordinaire
+soil-usual = Comme un jour ordinaire
 soil-heavy = Forte : deux passages
 area-loose = Des débris traînent au sol
 area-lane = Largeur de ses allées, ou du sol libre
@@ -327,7 +327,7 @@ area-way-hint = Un aller. Vide si c’est juste à côté.
 efficiency = Mesurez votre propre part du temps au travail
 efficiency-hint = Chronométrez une zone avec cette machine, du premier départ au dernier arrêt.
 efficiency-area = Surface lavée
-efficiency-time = Cela a pris
+efficiency-time = Temps mis
 efficiency-says = C’est { $share } du temps au travail.
 efficiency-take = La prendre
 mistake-efficiency = C’est plus vite que ne va cette machine, ou plus lent qu’un vingtième de cela. Vérifiez la surface, le temps, la largeur de lavage et la vitesse.
@@ -362,11 +362,195 @@ stock-spread = L’usage d’un jour varie de
 stock-spread-hint = Un écart type. 30 % est l’usage courant, sans source.
 area-place = Sa place dans le poste
 place-free = Libre
-place-first = En premier
-place-last = En dernier
+place-first = Première
+place-last = Dernière
 area-opens = Pas avant
 area-opens-hint = Heures depuis le début du poste. Vide si n’importe quand.
 area-closes = Finie avant
 shift-change = Vider, rincer et remplir pour un autre produit
 areas-order = Prendre le meilleur ordre
 shift-measure-none = Cette mesure ne se compte pas en graduations : la colonne « Avant arrondi » donne la quantité. Dosage dit comment la mesurer.
+areas-list = La liste des zones dans un fichier
+areas-save = Enregistrer la liste pour un tableur (CSV)
+areas-open = Ouvrir une liste de zones (CSV)
+areas-open-hint = De n’importe quel tableur : enregistrez-la en CSV. Vous voyez comment elle est lue avant que rien ne change.
+areas-take = { $n ->
+    [one] Prendre { $n } zone
+   *[other] Prendre { $n } zones
+}
+areas-leave = Laisser le fichier
+areas-headed = La ligne { $line } nomme les colonnes
+areas-marks = « { $typed } » veut dire dans ce fichier
+areas-marks-unknown = Je ne sais pas encore
+areas-marks-hint = Une réponse pour tous ses nombres. Sans elle, ceux qui se lisent de deux façons attendent dans leurs champs qu’on les corrige.
+areas-how = Les zones qui sont ici maintenant ({ $n })
+areas-how-replace = Le fichier prend leur place
+areas-how-behind = Elles restent, le fichier suit
+csv-heading = Quelle colonne de « { $file } » est quoi ?
+csv-columns = Autres colonnes
+csv-columns-found = Autres colonnes ({ $n } trouvées)
+csv-none = Pas dans le fichier
+csv-untitled = Colonne { $n }
+csv-twin = { $title } (colonne { $n })
+csv-first = Première valeur : { $value }
+csv-words = Ses mots : { $words }
+csv-no-unit = Le fichier ne nomme aucune unité connue ici. Vérifiez celle-ci.
+csv-will = { $n ->
+    [one] { $n } zone sera lue dans « { $file } ».
+   *[other] { $n } zones seront lues dans « { $file } ».
+}
+csv-read = { $n ->
+    [one] { $n } zone a été lue. Vous pouvez annuler.
+   *[other] { $n } zones ont été lues. Vous pouvez annuler.
+}
+csv-to-mend = { $n ->
+    [one] { $n } chose à corriger :
+   *[other] { $n } choses à corriger :
+}
+csv-left = Le fichier a été laissé. Rien n’a été changé.
+csv-more = … et { $n } de plus.
+csv-flaw = Ligne { $line }. { $what }
+csv-choose = Choisissez la colonne des noms ou celle des tailles. Sans l’une d’elles, rien ne peut être lu.
+csv-no-size = Aucune colonne n’est choisie pour la taille. Chaque zone demandera la sienne.
+csv-no-floor = Aucune colonne n’est choisie pour le sol. Chaque zone demandera le sien.
+csv-full = Avec les zones d’ici, cela fait { $n }. La page en contient 5 000 au plus. Laissez le fichier prendre leur place, ou partagez-le.
+csv-unknown = { $field } : ce site n’a pas « { $typed } ». La zone demandera de choisir dans ce qu’il a.
+csv-missing = { $field } : rien ici. La zone le demandera.
+csv-choice = { $field } : « { $typed } » n’est pas un de ses mots : { $words }. Cela compte comme « { $taken } ».
+csv-long = { $field } : seuls les 500 premiers caractères ont été gardés.
+csv-lines = { $field } : cela court sur plusieurs lignes. Cherchez un guillemet de trop ou qui manque.
+csv-quote = Un guillemet est ouvert ici et jamais fermé. À partir d’ici, les guillemets ont été lus comme de simples caractères.
+csv-not-text = Ce n’est pas un tableau enregistré en texte. Dans le tableur, choisissez CSV en l’enregistrant, puis ouvrez ce fichier-là. Rien n’a été changé.
+csv-empty = Il n’y a rien dans ce fichier. Rien n’a été changé.
+csv-too-many-rows = Ce fichier a plus de 5 000 lignes, et la page ne contient pas plus de zones que cela. Partagez-le, par exemple un fichier par poste. Rien n’a été changé.
+csv-too-many-columns = Ce fichier a plus de 200 colonnes. Gardez celles qu’il faut à une liste de zones. Rien n’a été changé.
+csv-column-name = Nom de la zone
+csv-column-size = Taille
+csv-column-floor = Sol
+csv-column-product = Produit
+csv-column-machine = Machine
+csv-column-clean = Lavée pendant ce poste
+csv-column-place = Place dans le poste
+csv-column-opens = Pas avant
+csv-column-closes = Finie avant
+csv-column-soil = Saleté
+csv-column-loose = Débris au sol
+csv-column-lane = Largeur des allées
+csv-column-around = Ce qu’il faut à une machine autour d’elle
+csv-column-times = Combien de fois elle est lavée
+csv-column-way = Trajet depuis le point de remplissage
+order-best = Changements de produit dans cet ordre : { $changes }. Aucun ordre n’en a moins ni ne finit plus tôt.
+order-good = Changements de produit dans cet ordre : { $changes }. Aucun ordre n’en a moins de { $least }.
+order-better = Changements de produit dans un meilleur ordre : { $changes }. Aucun ordre n’en a moins de { $least }.
+order-sooner = Un autre ordre finit plus tôt, avec autant de changements de produit : { $changes }.
+order-keeps = Un autre ordre respecte les places et les heures de toutes les zones, ce que celui-ci ne fait pas. Ses changements de produit : { $changes }.
+order-two-first = Deux zones ne peuvent pas être toutes deux la première.
+order-two-last = Deux zones ne peuvent pas être toutes deux la dernière.
+order-no-time = Ces zones ne peuvent pas toutes être finies à l’heure. Donnez plus de temps à l’une d’elles, ou commencez plus tôt.
+figure-shift-changes = Changements de produit, chacun un vidage et un rinçage
+column-product = Produit
+mistake-nothing-came = Rien n’est sorti ? Essayez ce réglage encore une fois. Videz ce champ si vous ne l’avez pas essayé. Jusque-là, l’essai ne compte pas.
+mistake-whole = Tapez un nombre entier : 1, 2, 3.
+area-floor = Sol
+area-floor-none = Choisissez un sol
+area-add = Ajouter une zone
+area-up = Monter
+area-up-of = Monter : { $area }
+area-remove = Retirer
+area-remove-of = Retirer : { $area }
+shift-amount = Solution d’emploi pour le poste
+shift-fills = { $n ->
+    [one] { $n } remplissage
+   *[other] { $n } remplissages
+}
+shift-sentence = { $fills ->
+    [one] { $fills } remplissage : { $water } d’eau et { $concentrate } de concentré. { $run } au lavage, { $total } en tout.
+   *[other] { $fills } remplissages : { $water } d’eau et { $concentrate } de concentré. { $run } au lavage, { $total } en tout.
+}
+shift-sentence-machines = { $fills } remplissages : { $water } d’eau et { $concentrate } de concentré. { $machines } machines côte à côte : la dernière a fini après { $total }. Il faut des gens pendant { $labour } en tout.
+shift-glance = { $fills ->
+    [one] { $fills } remplissage, { $total }
+   *[other] { $fills } remplissages, { $total }
+}
+shift-fill-table = Remplissages, dans l’ordre
+shift-area-table = Zones, dans l’ordre
+column-fill = N°
+column-at = À
+column-area = Zone
+fill-after = · après
+column-run = Temps
+column-makes = Donne
+one-to = 1 pour { $n }
+column-machine = Machine
+column-areas = Zones
+column-fills = Pleins
+column-ends = Finit à
+column-labour = Travail
+column-passes = Passages
+column-step = Étape
+column-lasts = Prend
+column-what = Quoi
+column-shift = Ce poste
+column-month = Un mois
+column-year = Un an
+column-cost = Coût
+column-share = Part
+column-year-containers = Contenants par an
+column-safety = Stock de sécurité
+column-reorder = Commander quand il reste
+column-reorder-containers = En contenants
+column-own = Comme prévu
+column-other = Autrement
+column-change = Écart
+shift-machine-table = Machines, côte à côte
+shift-steps = Chaque étape du poste
+shift-step-table = Étapes, dans l’ordre
+act-wait = Attendre que la zone ouvre
+act-mop = Balayer à sec
+act-clean = Laver
+act-go = Trajet
+act-refill = Remplir : vider, rincer, remplir
+act-change = Produit : vider, rincer, remplir avec un autre
+act-charge = Charger la batterie
+drawing-timeline = { $n ->
+    [one] Le poste dans le temps, { $time } en tout : les blocs avec un nombre sont des zones, les autres ce qu’il y a entre elles, un trait debout est un remplissage. Le tableau des étapes dit la même chose.
+   *[other] Le poste de { $n } machines dans le temps, { $time } en tout : les blocs avec un nombre sont des zones, les autres ce qu’il y a entre elles, un trait debout est un remplissage. Le tableau des étapes dit la même chose.
+}
+timeline-legend = Les nombres sont des zones, selon le tableau plus bas ; un trait debout est un remplissage ; les lettres disent ce qu’il y a entre elles : { $others }.
+drawing-costs = Barres des coûts : { $parts }.
+cost-heading = Ce que cela coûte
+cost-none = Ouvrez « Prix et stock » et mettez ce que coûtent les choses : le coût se montre ici.
+cost-table = Coût de ce poste
+year-heading = Mois et année
+year-none = Dites sous « Plus sur cette zone » combien de fois elle est lavée : le mois et l’année se montrent ici.
+year-table = Ce poste, un mois, un an
+year-hint = Chaque zone prend chaque fois ce qu’elle prend pendant ce poste. Les zones non cochées comptent dans le mois et l’année, si elles disent combien de fois.
+stock-table = Stock
+stock-formula = Commandez à d × L + z × s × √L : d est l’usage moyen d’un jour, L les jours de la commande à la livraison, s l’écart d’un jour à l’autre, z = 1,645, ce qui vient à manquer pour 5 livraisons sur 100. Source : { $source }
+compare = Comparer avec un autre produit ou réglage
+compare-product = Un autre produit
+compare-same = Le même
+compare-setting = Un seul réglage sur chaque sol
+compare-setting-hint = Un nombre. Vide pour le réglage qu’il faut à chaque sol.
+compare-table = Côte à côte
+compare-equal = pareil
+compare-none = Cela ne se calcule pas : voyez ce produit et ce réglage sous Dosage et Débit.
+figure-shift-labour = Travail
+figure-year-concentrate = Concentré par an
+figure-year-cost = Coût par an
+figure-shift-solution = Solution d’emploi
+figure-shift-fills = Remplissages
+table-of-machine = { $what } : { $machine }
+figure-shift-waste = Eaux usées
+figure-shift-charges = Charges de batterie
+figure-cost-concentrate = Concentré
+figure-cost-water = Eau
+figure-cost-labour = Travail
+figure-cost-total = Coût
+figure-cost-each = Coût par unité de sol
+column-solution = Solution
+figure-shift-area = Sol
+figure-shift-run-time = Au lavage
+figure-shift-total-time = En tout, trajets et attente compris
+figure-shift-water = Eau
+figure-shift-concentrate = Concentré
