@@ -469,3 +469,176 @@ area-up = W górę
 area-up-of = W górę: { $area }
 area-remove = Usuń
 area-remove-of = Usuń: { $area }
+shift-amount = Roztwór roboczy na zmianę
+shift-fills = { $n ->
+    [one] { $n } napełnienie
+    [few] { $n } napełnienia
+    [many] { $n } napełnień
+   *[other] { $n } napełnienia
+}
+shift-sentence = { $fills ->
+    [one] { $fills } napełnienie: { $water } wody i { $concentrate } koncentratu. { $run } na podłodze, razem { $total }.
+    [few] { $fills } napełnienia: { $water } wody i { $concentrate } koncentratu. { $run } na podłodze, razem { $total }.
+    [many] { $fills } napełnień: { $water } wody i { $concentrate } koncentratu. { $run } na podłodze, razem { $total }.
+   *[other] { $fills } napełnienia: { $water } wody i { $concentrate } koncentratu. { $run } na podłodze, razem { $total }.
+}
+shift-sentence-machines = Napełnienia: { $fills }, { $water } wody i { $concentrate } koncentratu. Maszyny pracujące obok siebie: { $machines }; ostatnia kończy po { $total }. Praca ludzi: razem { $labour }.
+shift-glance = { $fills ->
+    [one] { $fills } napełnienie, { $total }
+    [few] { $fills } napełnienia, { $total }
+    [many] { $fills } napełnień, { $total }
+   *[other] { $fills } napełnienia, { $total }
+}
+shift-fill-table = Napełnienia, po kolei
+shift-area-table = Obszary, po kolei
+column-fill = Napełnij
+column-at = Kiedy
+column-area = Obszar
+fill-after = · po
+column-run = Czas
+column-makes = Daje
+one-to = 1 do { $n }
+column-machine = Maszyna
+column-areas = Obszary
+column-fills = Napełnienia
+column-ends = Koniec
+column-labour = Praca
+column-passes = Przejazdy
+column-step = Krok
+column-lasts = Trwa
+column-what = Co
+column-shift = Ta zmiana
+column-month = Miesiąc
+column-year = Rok
+column-cost = Koszt
+column-share = Udział
+column-year-containers = Opakowania na rok
+column-safety = Zapas bezpieczeństwa
+column-reorder = Zamów, gdy zostaje
+column-reorder-containers = W opakowaniach
+column-own = Jak w planie
+column-other = Inaczej
+column-change = Różnica
+shift-machine-table = Maszyny obok siebie
+shift-steps = Każdy krok zmiany
+shift-step-table = Kroki, po kolei
+act-wait = Czekanie, aż obszar się otworzy
+act-mop = Mop na sucho
+act-clean = Szorowanie
+act-go = Przejazd
+act-refill = Napełnienie: opróżnij, wypłucz, napełnij
+act-change = Zmiana produktu: opróżnij, wypłucz, napełnij
+act-charge = Akumulator: ładowanie
+drawing-timeline = { $n ->
+    [one] Zmiana w czasie, razem { $time }: bloki z liczbą to obszary, inne to, co jest pomiędzy, pionowa kreska to napełnienie. To samo mówi tabela kroków.
+    [few] Zmiana w czasie, { $n } maszyny, razem { $time }: bloki z liczbą to obszary, inne to, co jest pomiędzy, pionowa kreska to napełnienie. To samo mówi tabela kroków.
+    [many] Zmiana w czasie, { $n } maszyn, razem { $time }: bloki z liczbą to obszary, inne to, co jest pomiędzy, pionowa kreska to napełnienie. To samo mówi tabela kroków.
+   *[other] Zmiana w czasie, { $n } maszyny, razem { $time }: bloki z liczbą to obszary, inne to, co jest pomiędzy, pionowa kreska to napełnienie. To samo mówi tabela kroków.
+}
+timeline-legend = Liczby to obszary, jak w tabeli niżej; pionowa kreska to napełnienie; litery to, co jest pomiędzy: { $others }.
+drawing-costs = Słupki kosztów: { $parts }.
+cost-heading = Ile to kosztuje
+cost-none = Otwórz „Ceny i zapas” i wpisz, ile co kosztuje: tu pojawi się koszt.
+cost-table = Koszt tej zmiany
+year-heading = Miesiąc i rok
+year-none = Podaj w „Więcej o tym obszarze”, jak często się go czyści: tu pojawią się miesiąc i rok.
+year-table = Ta zmiana, miesiąc, rok
+year-hint = Każdy obszar bierze za każdym razem tyle, co w tej zmianie. Niezaznaczone obszary liczą się w miesiącu i roku, jeśli podano, jak często.
+stock-table = Zapas
+stock-formula = Zamów przy d × L + z × s × √L: d to średnie zużycie dnia, L to dni od zamówienia do dostawy, s to różnice między dniami, z = 1,645, przy którym zapas kończy się w 5 na 100 dostaw. Źródło: { $source }
+compare = Porównaj z innym produktem lub nastawą
+compare-product = Inny produkt
+compare-same = Ten sam
+compare-setting = Jedna nastawa na wszystkich podłogach
+compare-setting-hint = Liczba. Puste oznacza nastawę, której potrzebuje każda podłoga.
+compare-table = Obok siebie
+compare-equal = to samo
+compare-none = Tego nie da się obliczyć: obejrzyj ten produkt i tę nastawę w Dozowaniu i Wypływie.
+figure-shift-labour = Praca
+figure-year-concentrate = Koncentrat na rok
+figure-year-cost = Koszt na rok
+figure-shift-solution = Roztwór roboczy
+figure-shift-fills = Napełnienia
+table-of-machine = { $what }: { $machine }
+figure-shift-waste = Ścieki
+figure-shift-charges = Ładowania akumulatorów
+figure-cost-concentrate = Koncentrat
+figure-cost-water = Woda
+figure-cost-labour = Praca
+figure-cost-total = Koszt
+figure-cost-each = Koszt na każdy kawałek podłogi
+column-solution = Roztwór
+figure-shift-area = Podłoga
+figure-shift-run-time = Na podłodze
+figure-shift-total-time = Razem, z drogą i czekaniem
+figure-shift-water = Woda
+figure-shift-concentrate = Koncentrat
+
+cautions-sheet = Odczytaj jego kartę charakterystyki (SDS)
+sheet-hint = Wklej tekst karty charakterystyki. To, co znaleziono, stoi obok swojego wiersza; w razie potrzeby popraw to tam. Przyjmuje się tylko to, co zaznaczysz.
+sheet-text = Tekst karty charakterystyki
+sheet-read = Przejrzyj go
+sheet-found = { $n ->
+    [one] Znaleziono { $n } rzecz. Porównaj ją z jej wierszem i zaznacz, jeśli się zgadza.
+    [few] Znaleziono { $n } rzeczy. Porównaj każdą z jej wierszem i zaznacz te, które się zgadzają.
+    [many] Znaleziono { $n } rzeczy. Porównaj każdą z jej wierszem i zaznacz te, które się zgadzają.
+   *[other] Znaleziono { $n } rzeczy. Porównaj każdą z jej wierszem i zaznacz te, które się zgadzają.
+}
+sheet-missing = Nie znaleziono nagłówka tych sekcji: { $sections }.
+sheet-cut = Tekst jest dłuższy niż jedna karta: resztę pominięto.
+sheet-place = Wiersz { $line }: { $text }
+sheet-take = Przyjmij ({ $n }) do produktu { $product }
+sheet-taken = Przyjęto do produktu { $product }. Teraz wybierz, jaki to rodzaj produktu, i sprawdź, czy nazwa jest ta sama co w karcie.
+sheet-lacks = Nie znaleziono: { $what }. Poszukaj tego w karcie.
+sheet-lack-signal = hasło ostrzegawcze
+sheet-lack-statements = zwroty o zagrożeniu
+sheet-lack-parts = z czego się składa
+sheet-lack-ph = pH
+sheet-lack-density = gęstość
+sheet-doubt-cut-off = Wiersz kończy się w środku kodu. Popraw go według karty.
+sheet-signal = Hasło ostrzegawcze: { $word }
+sheet-not-hazardous = Nie jest sklasyfikowany jako niebezpieczny
+sheet-unknown-code = Kod, którego tu nie znamy: { $code }
+sheet-part = Składnik: { $part }
+sheet-gear-hands = Co założyć na ręce
+sheet-gear-eyes = Co założyć na oczy i twarz
+sheet-gear-body = Co założyć na ciało
+sheet-gear-breathing = Co założyć do oddychania
+sheet-ph = pH { $ph }, { $of }
+sheet-of-not-said = karta nie mówi czego
+sheet-of-concentrate = koncentratu
+sheet-of-use-solution = roztworu roboczego
+sheet-of-solution = jakiegoś roztworu
+sheet-no-ph = Nie ma pH
+sheet-density = Gęstość { $density }
+sheet-un = UN { $number }
+sheet-not-regulated = To nie jest towar niebezpieczny
+sheet-doubt-no-section = Nie ma nad tym nagłówka sekcji.
+sheet-doubt-several-lines = Złożone z kilku wierszy.
+sheet-doubt-columns = Nazwy, numery i udziały stały w osobnych kolumnach. Sprawdź każdy wiersz.
+sheet-doubt-alone = Słowo stoi samo w wierszu.
+sheet-doubt-by-words = Znalezione po słowach. Kodu nie wydrukowano.
+sheet-doubt-no-cas = Brak numeru CAS.
+sheet-doubt-check-digit = Cyfra kontrolna numeru CAS jest zła. Porównaj go z kartą.
+sheet-doubt-no-name = Brak nazwy.
+sheet-doubt-no-share = Brak udziału.
+sheet-doubt-no-percent = Brak znaku procentu. Sprawdź, czy to udział.
+sheet-doubt-more-than-whole = Więcej niż 100 %.
+sheet-doubt-backwards = Pierwsza liczba jest większa.
+sheet-doubt-several-numbers = Pasuje kilka liczb.
+sheet-doubt-range = To zakres, a potrzebna jest jedna liczba: środek gęstości, ten koniec pH, który leży dalej od 7.
+sheet-doubt-no-unit = Brak jednostki. Odczytano jako gramy w mililitrze.
+sheet-doubt-unlikely = Taka liczba jest tu mało prawdopodobna.
+sheet-doubt-other-solution = Zmierzone w roztworze, który może nie być twój.
+sheet-doubt-of-concentrate = Zmierzone w koncentracie, nie w roztworze roboczym.
+sheet-clash-signals = Dwa hasła ostrzegawcze.
+sheet-clash-signal-and-statements = Hasło ostrzegawcze nie pasuje do tych zwrotów.
+sheet-clash-not-hazardous = Karta mówi, że nie jest niebezpieczny, a wymienia zagrożenia.
+sheet-clash-ph-and-statements = Ma skrajne pH, a żaden zwrot nie mówi, że parzy.
+sheet-clash-phs = Dwie wartości pH tej samej rzeczy.
+sheet-clash-ph-and-none = Jest pH i jest wiersz, który mówi, że pH nie ma.
+sheet-clash-densities = Dwie gęstości.
+sheet-clash-uns = Dwa numery UN.
+sheet-clash-un-and-not-regulated = Jest numer UN i jest wiersz, który mówi, że to nie towar niebezpieczny.
+sheet-clash-shares = Dwa udziały jednego składnika.
+sheet-clash-more-than-whole = Składniki dają razem więcej niż 100 %.
