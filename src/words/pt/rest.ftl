@@ -243,7 +243,7 @@ floor-joints-hint = Textura ou juntas abertas levam a uma classe mais úmida, no
 joints-unknown = Ainda não conhecido
 joints-none = Nenhum
 joints-sealed = Selado ou de epóxi
-joints-open = De cimento, aberto
+joints-open = Cimento aberto
 floor-drop = Uma gota de água some após
 floor-drop-hint = Pingue no piso limpo e seco, fora das juntas. Vazio se você não testou.
 class-sealed = selada
@@ -302,7 +302,7 @@ areas-heading = Áreas, na ordem do trabalho
 areas-before = Áreas antes
 areas-after = Mais áreas
 areas-page = Áreas { $from } a { $to } de { $n }
-rows-all = Mostrar todas as { $n } linhas
+rows-all = Ver todas as { $n } linhas
 rows-cut = As primeiras { $shown } de { $n } linhas.
 area-included = Limpar { $area } neste turno
 area-name = Nome da área
@@ -374,3 +374,255 @@ area-closes = Pronta até
 shift-change = Esvaziar, enxaguar e encher para outro produto
 areas-order = Usar a melhor ordem
 shift-measure-none = Esta medida não se conta em marcas: a coluna “Antes de arredondar” traz a quantidade. Dosagem diz como medir.
+areas-list = A lista de áreas como arquivo
+areas-save = Salvar a lista para uma planilha (CSV)
+areas-open = Abrir uma lista de áreas (CSV)
+areas-open-hint = De qualquer planilha: salve como CSV. Você vê como ela é lida antes que algo mude.
+areas-take = { $n ->
+    [one] Usar { $n } área
+   *[other] Usar { $n } áreas
+}
+areas-leave = Deixar o arquivo
+areas-headed = A linha { $line } dá nome às colunas
+areas-marks = “{ $typed }” neste arquivo quer dizer
+areas-marks-unknown = Ainda não sei
+areas-marks-hint = Uma resposta para todos os números dele. Sem ela, os que se leem de duas maneiras esperam nos campos até você corrigir.
+areas-how = As áreas que estão aqui agora ({ $n })
+areas-how-replace = O arquivo toma o lugar delas
+areas-how-behind = Elas ficam, o arquivo vem depois
+csv-heading = O que é cada coluna de “{ $file }”?
+csv-columns = Mais colunas
+csv-columns-found = Mais colunas ({ $n } achadas)
+csv-none = Não está no arquivo
+csv-untitled = Coluna { $n }
+csv-twin = { $title } (coluna { $n })
+csv-first = Primeiro valor: { $value }
+csv-words = As palavras dela: { $words }
+csv-no-unit = O arquivo não diz uma unidade conhecida aqui. Confira esta.
+csv-will = { $n ->
+    [one] { $n } área será lida de “{ $file }”.
+   *[other] { $n } áreas serão lidas de “{ $file }”.
+}
+csv-read = { $n ->
+    [one] { $n } área foi lida. Você pode desfazer.
+   *[other] { $n } áreas foram lidas. Você pode desfazer.
+}
+csv-to-mend = { $n ->
+    [one] { $n } coisa a corrigir:
+   *[other] { $n } coisas a corrigir:
+}
+csv-left = O arquivo foi deixado de lado. Nada foi mudado.
+csv-more = … e mais { $n }.
+csv-flaw = Linha { $line }. { $what }
+csv-choose = Escolha a coluna dos nomes ou a coluna dos tamanhos. Sem uma delas nada pode ser lido.
+csv-no-size = Nenhuma coluna foi escolhida para o tamanho. Cada área vai pedir o seu.
+csv-no-floor = Nenhuma coluna foi escolhida para o piso. Cada área vai pedir o seu.
+csv-full = Com as áreas daqui são { $n }. Na página cabem no máximo 5 000. Deixe o arquivo tomar o lugar delas, ou divida o arquivo.
+csv-unknown = { $field }: este local não tem “{ $typed }”. A área vai pedir um que ele tenha.
+csv-missing = { $field }: aqui não há nada. A área vai pedir.
+csv-choice = { $field }: “{ $typed }” não é uma das suas palavras: { $words }. Conta como “{ $taken }”.
+csv-long = { $field }: só os primeiros 500 caracteres foram guardados.
+csv-lines = { $field }: isto ocupa várias linhas. Procure uma aspa a mais ou a menos.
+csv-quote = Uma aspa abre aqui e nunca fecha. Daqui em diante as aspas foram lidas como simples caracteres.
+csv-not-text = Isto não é uma tabela salva como texto. Na planilha escolha CSV ao salvar, e abra esse arquivo. Nada foi mudado.
+csv-empty = Não há nada neste arquivo. Nada foi mudado.
+csv-too-many-rows = Este arquivo tem mais de 5 000 linhas, e na página não cabem mais áreas que isso. Divida, por exemplo um arquivo por turno. Nada foi mudado.
+csv-too-many-columns = Este arquivo tem mais de 200 colunas. Deixe só as que uma lista de áreas usa. Nada foi mudado.
+csv-column-name = Nome da área
+csv-column-size = Tamanho
+csv-column-floor = Piso
+csv-column-product = Produto
+csv-column-machine = Máquina
+csv-column-clean = Limpa neste turno
+csv-column-place = Lugar no turno
+csv-column-opens = Não antes de
+csv-column-closes = Pronta até
+csv-column-soil = Sujeira
+csv-column-loose = Detritos soltos
+csv-column-lane = Largura dos corredores
+csv-column-around = O que uma máquina precisa em volta
+csv-column-times = Quantas vezes é limpa
+csv-column-way = Caminho do ponto de enchimento
+order-best = Trocas de produto nesta ordem: { $changes }. Nenhuma ordem tem menos nem acaba antes.
+order-good = Trocas de produto nesta ordem: { $changes }. Nenhuma ordem tem menos de { $least }.
+order-better = Trocas de produto em uma ordem melhor: { $changes }. Nenhuma ordem tem menos de { $least }.
+order-sooner = Outra ordem acaba antes, com as mesmas trocas de produto: { $changes }.
+order-keeps = Outra ordem respeita os lugares e as horas de todas as áreas, e esta não. Trocas de produto nela: { $changes }.
+order-two-first = Duas áreas não podem ser as duas a primeira.
+order-two-last = Duas áreas não podem ser as duas a última.
+order-no-time = Nem todas estas áreas podem ficar prontas na hora. Dê mais tempo a uma, ou comece antes.
+figure-shift-changes = Trocas de produto, cada uma com esvaziar e enxaguar
+column-product = Produto
+mistake-nothing-came = Não saiu nada? Teste essa regulagem de novo. Esvazie este campo se você não testou. Até lá o teste fica de fora.
+mistake-whole = Digite um número inteiro: 1, 2, 3.
+area-floor = Piso
+area-floor-none = Escolha um piso
+area-add = Acrescentar área
+area-up = Subir
+area-up-of = Subir: { $area }
+area-remove = Retirar
+area-remove-of = Retirar: { $area }
+shift-amount = Solução de uso para o turno
+shift-fills = { $n ->
+    [one] { $n } enchimento
+   *[other] { $n } enchimentos
+}
+shift-sentence = { $fills ->
+    [one] { $fills } enchimento: { $water } de água e { $concentrate } de concentrado. { $run } no piso, { $total } no total.
+   *[other] { $fills } enchimentos: { $water } de água e { $concentrate } de concentrado. { $run } no piso, { $total } no total.
+}
+shift-sentence-machines = { $fills } enchimentos: { $water } de água e { $concentrate } de concentrado. { $machines } máquinas ao mesmo tempo: a última acaba após { $total }. É preciso gente por { $labour } no total.
+shift-glance = { $fills ->
+    [one] { $fills } enchimento, { $total }
+   *[other] { $fills } enchimentos, { $total }
+}
+shift-fill-table = Enchimentos, em ordem
+shift-area-table = Áreas, em ordem
+column-fill = Enche
+column-at = Após
+column-area = Área
+fill-after = · depois de
+column-run = Tempo
+column-makes = Faz
+one-to = 1 para { $n }
+column-machine = Máquina
+column-areas = Áreas
+column-fills = Enchim.
+column-ends = Fim após
+column-labour = Mão de obra
+column-passes = Passadas
+column-step = Passo
+column-lasts = Leva
+column-what = O quê
+column-shift = Este turno
+column-month = Um mês
+column-year = Um ano
+column-cost = Custo
+column-share = Parte
+column-year-containers = Embalagens ao ano
+column-safety = Reserva
+column-reorder = Pedir quando sobrar isto
+column-reorder-containers = Em embalagens
+column-own = Como no plano
+column-other = Do outro modo
+column-change = Diferença
+shift-machine-table = Máquinas, ao mesmo tempo
+shift-steps = Cada passo do turno
+shift-step-table = Passos, em ordem
+act-wait = Esperar a área abrir
+act-mop = Mop pó
+act-clean = Limpar
+act-go = Ir
+act-refill = Reabastecer: esvaziar, enxaguar, encher
+act-change = Trocar produto: esvaziar, enxaguar, encher
+act-charge = Bateria: carregar
+drawing-timeline = { $n ->
+    [one] O turno ao longo do tempo, { $time } no total: blocos com número são áreas, os outros são o que fica entre elas, uma linha em pé é um enchimento. A tabela dos passos diz o mesmo.
+   *[other] O turno de { $n } máquinas ao longo do tempo, { $time } no total: blocos com número são áreas, os outros são o que fica entre elas, uma linha em pé é um enchimento. A tabela dos passos diz o mesmo.
+}
+timeline-legend = Números são áreas, como na tabela abaixo; uma linha em pé é um enchimento; letras são o que fica entre elas: { $others }.
+drawing-costs = Barras de custo: { $parts }.
+cost-heading = Quanto custa
+cost-none = Abra “Preços e estoque” e ponha quanto as coisas custam: o custo aparece aqui.
+cost-table = Custo deste turno
+year-heading = Mês e ano
+year-none = Diga em “Mais sobre esta área” quantas vezes ela é limpa: o mês e o ano aparecem aqui.
+year-table = Este turno, um mês, um ano
+year-hint = Cada área gasta cada vez o que gasta neste turno. Áreas não marcadas contam no mês e no ano, se dizem quantas vezes são limpas.
+stock-table = Estoque
+stock-formula = Peça em d × L + z × s × √L: d é o uso médio de um dia, L os dias do pedido à entrega, s quanto um dia varia, z = 1,645, com que o estoque acaba em 5 de 100 entregas. Fonte: { $source }
+compare = Comparar com outro produto ou regulagem
+compare-product = Outro produto
+compare-same = O mesmo
+compare-setting = Uma só regulagem em todos os pisos
+compare-setting-hint = Um número. Vazio para a regulagem de que cada piso precisa.
+compare-table = Lado a lado
+compare-equal = igual
+compare-none = Isso não dá um resultado: veja este produto e esta regulagem em Dosagem e Vazão.
+figure-shift-labour = Mão de obra
+figure-year-concentrate = Concentrado ao ano
+figure-year-cost = Custo ao ano
+figure-shift-solution = Solução de uso
+figure-shift-fills = Enchimentos
+table-of-machine = { $what }: { $machine }
+figure-shift-waste = Água servida
+figure-shift-charges = Cargas de bateria
+figure-cost-concentrate = Concentrado
+figure-cost-water = Água
+figure-cost-labour = Mão de obra
+figure-cost-total = Custo
+figure-cost-each = Custo por parte de piso
+column-solution = Solução
+figure-shift-area = Piso
+figure-shift-run-time = No piso
+figure-shift-total-time = No total, com idas e esperas
+figure-shift-water = Água
+figure-shift-concentrate = Concentrado
+
+# Reading an SDS. It is English, and so is what is typed to correct it.
+cautions-sheet = Ler a ficha de dados de segurança (FDS)
+sheet-hint = Cole o texto da FDS. O que se acha fica ao lado da sua linha; corrija ali se for preciso. Só entra o que você marca.
+sheet-text = Texto da FDS
+sheet-read = Procurar nela
+sheet-found = { $n ->
+    [one] { $n } coisa foi achada. Compare com a linha dela, e marque se está certa.
+   *[other] { $n } coisas foram achadas. Compare cada uma com a sua linha, e marque as que estão certas.
+}
+sheet-missing = O título destas seções não foi achado: { $sections }.
+sheet-cut = O texto é mais longo que uma FDS: o resto ficou de fora.
+sheet-place = Linha { $line }: { $text }
+sheet-take = Passar { $n } para { $product }
+sheet-taken = Passado para { $product }. Agora escolha que tipo de produto é, e confira se o nome é o da FDS.
+sheet-lacks = Não achado: { $what }. Procure você mesmo na FDS.
+sheet-lack-signal = palavra de advertência
+sheet-lack-statements = frases de perigo
+sheet-lack-parts = de que é feito
+sheet-lack-ph = pH
+sheet-lack-density = densidade
+sheet-doubt-cut-off = A linha acaba no meio de um código. Corrija pela FDS.
+sheet-signal = Palavra de advertência: { $word }
+sheet-not-hazardous = Não é classificado como perigoso
+sheet-unknown-code = Um código não conhecido aqui: { $code }
+sheet-part = Um componente: { $part }
+sheet-gear-hands = Para usar nas mãos
+sheet-gear-eyes = Para usar nos olhos e no rosto
+sheet-gear-body = Para usar no corpo
+sheet-gear-breathing = Para usar ao respirar
+sheet-ph = pH { $ph }, { $of }
+sheet-of-not-said = a FDS não diz de quê
+sheet-of-concentrate = do concentrado
+sheet-of-use-solution = da solução de uso
+sheet-of-solution = de alguma solução
+sheet-no-ph = Não tem pH
+sheet-density = Densidade { $density }
+sheet-un = ONU { $number }
+sheet-not-regulated = Não é produto perigoso para transporte
+sheet-doubt-no-section = Não há título de seção acima.
+sheet-doubt-several-lines = Juntado de várias linhas.
+sheet-doubt-columns = Nomes, números e partes estavam em colunas separadas. Confira cada linha.
+sheet-doubt-alone = A palavra está sozinha na linha.
+sheet-doubt-by-words = Achado pelas palavras. O código não está impresso.
+sheet-doubt-no-cas = Sem número CAS.
+sheet-doubt-check-digit = O dígito verificador do número CAS está errado. Compare com a FDS.
+sheet-doubt-no-name = Sem nome.
+sheet-doubt-no-share = Sem parte.
+sheet-doubt-no-percent = Sem sinal de por cento. Confira se é uma parte.
+sheet-doubt-more-than-whole = Mais de 100 %.
+sheet-doubt-backwards = O primeiro número é o maior.
+sheet-doubt-several-numbers = Vários números serviriam.
+sheet-doubt-range = Uma faixa, e é preciso um só número: o meio de uma densidade, o extremo de um pH mais longe de 7.
+sheet-doubt-no-unit = Sem unidade. Lido como gramas em um mililitro.
+sheet-doubt-unlikely = Um número assim não é provável aqui.
+sheet-doubt-other-solution = Medido em uma solução que pode não ser a sua.
+sheet-doubt-of-concentrate = Medido no concentrado, não na solução de uso.
+sheet-clash-signals = Duas palavras de advertência.
+sheet-clash-signal-and-statements = A palavra de advertência não combina com estas frases.
+sheet-clash-not-hazardous = Diz que não é perigoso, e lista perigos.
+sheet-clash-ph-and-statements = O pH é extremo, e nenhuma frase diz que queima.
+sheet-clash-phs = Dois valores de pH da mesma coisa.
+sheet-clash-ph-and-none = Um pH, e uma linha que diz que não há nenhum.
+sheet-clash-densities = Duas densidades.
+sheet-clash-uns = Dois números ONU.
+sheet-clash-un-and-not-regulated = Um número ONU, e uma linha que diz que não é regulado.
+sheet-clash-shares = Duas partes de um só componente.
+sheet-clash-more-than-whole = Os componentes somam mais de 100 %.
