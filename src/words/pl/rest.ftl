@@ -778,3 +778,111 @@ porosity-sealed = Zamknięta: z impregnatem lub powłoką
 porosity-low = Mała: polerowane lastryko, płytka spieczona
 porosity-medium = Średnia: klinkier, otwarte fugi, kamień szlifowany
 porosity-high = Duża: goły beton, kamień bez impregnatu
+mistake-no-floor = Podłogi tego obszaru nie ma w tym obiekcie. Wybierz jego podłogę.
+mistake-floor-target = Nie jest jasne, ile ma dostać podłoga tego obszaru. Otwórz Wypływ, wybierz tę podłogę i popraw, ile ma dostać.
+mistake-no-area = Nie wybrano żadnego obszaru. Zaznacz obszar albo dodaj go.
+mistake-too-many-fills = Ten zbiornik jest o wiele za mały na tyle podłogi. Sprawdź zbiornik, wielkości i ich jednostki.
+remark-flow-short-title = Żadna nastawa nie daje tej podłodze dość
+remark-flow-short = Nastawa { $setting } jest najmokrzejsza i daje { $rate }; podłoga ma dostać { $target }. Jedź nie szybciej niż { $speed } albo użyj maszyny z nastawą { $flow }.
+remark-flow-too-wet-title = Nawet ta nastawa, która daje dość, jest za mokra
+remark-flow-too-wet = Nastawa { $setting } daje { $rate }; podłoga ma dostać { $target }. Jedź co najmniej { $speed } albo zapytaj producenta maszyny o nastawę { $flow }.
+remark-flow-lower-title = Albo niższa nastawa, wolniej
+remark-flow-lower = Nastawa { $setting } daje właściwą ilość przy { $speed }.
+remark-flow-passes-title = Albo więcej niż jeden przejazd
+remark-flow-passes = Przejazdy w liczbie { $n } z nastawą { $setting } dają razem { $total }, a to jest właściwe. Każdy przejazd znów bierze swój czas i swój roztwór.
+remark-flow-passes-over-title = Nie więcej przejazdów
+remark-flow-passes-over = Przejazdy w liczbie { $n } z nastawą { $setting } dałyby { $total }: więcej, niż podłoga ma dostać.
+remark-never-dries-title = W tym powietrzu nic nie wyschnie
+remark-never-dries = Przy tej wilgotności powietrze nie przyjmuje więcej wody. Ogrzej pomieszczenie albo wpuść suchsze powietrze i zostaw znak mokrej podłogi.
+remark-dry-estimate = Czas schnięcia to szacunek. Najwcześniej: warstwa jest tak ciepła jak powietrze. Najpóźniej: ostygła. Znak stoi, dopóki podłoga nie jest sucha dla oka i w dotyku.
+remark-dries-early-title = Sucha, zanim minie czas kontaktu
+remark-dries-early = Etykieta produktu { $product } wymaga, aby podłoga była mokra przez { $contact }. { $dries } { $act } Nie dopuszczaj ludzi, dopóki jest mokra.
+dries-early-surely = Ta warstwa jest sucha po { $dry } do { $latest }.
+dries-early-maybe = Ta warstwa może być sucha po { $dry }.
+dries-early-lift = Do pierwszego przejazdu podnieś belkę ssącą: wszystko, co maszyna da, zostaje mokre przez co najmniej { $whole }.
+dries-early-again = Nawet z podniesioną belką ssącą może być sucha po { $whole }. Zmocz ją przedtem jeszcze raz, tyle razy, ile trzeba, albo daj { $need } z podniesioną belką ssącą.
+dries-early-more = Zmocz ją przedtem jeszcze raz, tyle razy, ile trzeba, albo daj { $need }.
+dries-early-again-floods = Nawet z podniesioną belką ssącą może być sucha po { $whole }, a ta podłoga może dostać najwyżej { $most }: jedno zmoczenie nie utrzyma jej mokrej tak długo. Zmocz ją jeszcze raz, zanim wyschnie, tyle razy, ile trzeba, albo nie dezynfekuj jej w ten sposób.
+dries-early-floods = Ta podłoga może dostać najwyżej { $most }: jedno zmoczenie nie utrzyma jej mokrej tak długo. Zmocz ją jeszcze raz, zanim wyschnie, tyle razy, ile trzeba, albo nie dezynfekuj jej w ten sposób.
+remark-fades-short-title = Wypływ spada poniżej tego, czego potrzebuje ta podłoga
+remark-fades-short = W tej maszynie roztwór spływa sam: daje ona { $first } przy pełnym zbiorniku i { $last } na końcu. Napełnij wcześniej albo pod koniec jedź wolniej.
+remark-fades = W tej maszynie roztwór spływa sam: daje ona { $first } przy pełnym zbiorniku i { $last } na końcu.
+remark-reuse = Maszyna filtruje i używa ponownie { $share } swojego roztworu; reszta opuszcza zbiornik na dobre. Sprawdź to po tym, co zostaje po pracy.
+remark-shift-clash-title = Etykieta i maszyna się nie zgadzają
+remark-shift-clash = { $machine } z produktem { $product }: na pełny zbiornik etykieta wymaga { $label }. Decyduje mniejsza ilość: { $dose }. Zobacz Dozowanie.
+remark-shift-left-out-title = Standard pomija tę maszynę
+remark-shift-left-out = Standard podłogi nie jest dla maszyny, która tu czyści: { $area }. Wybierz inną maszynę.
+remark-shift-floor-unknown-title = Nie wiadomo, czy nadaje się na tę podłogę
+remark-shift-floor-unknown = { $area }: jeszcze nie używaj tam tego produktu. Czego brakuje, jest w Ostrzeżeniach.
+remark-alone-narrow-title = Za wąsko na pracę bez ludzi
+remark-alone-narrow = { $area }: przejścia są węższe niż { $lane }, a w węższych { $machine } nie pracuje bez ludzi. Prowadź tam maszynę ręcznie albo daj ten obszar innej maszynie.
+remark-alone-wide-title = Za szeroko na pracę bez ludzi
+remark-alone-wide = { $area }: szerzej niż { $lane }, a przy większej szerokości { $machine } nie pracuje bez ludzi. Prowadź tam maszynę ręcznie albo daj ten obszar innej maszynie.
+remark-alone-lacking-title = Nie znajdzie tam drogi
+remark-alone-lacking = { $area }: nie ma tam tego, czego { $machine } potrzebuje wokół siebie ({ $needs }). Prowadź tam maszynę ręcznie albo daj ten obszar innej maszynie.
+remark-alone-unknown-title = Sprawdź, zanim pojedzie bez ludzi
+remark-alone-unknown = { $area }: zmierz przejścia i sprawdź, czy { $machine } znajdzie tam to, czego potrzebuje. Do tego czasu ktoś zostaje przy niej i tak liczy się praca.
+remark-dry-mop-title = Najpierw mop na sucho
+remark-dry-mop = { $area }: zbierz luźne śmieci mopem na sucho, zanim przyjedzie maszyna. Zajmie to { $time }. Śmieci podnoszą belkę ssącą i zatykają odsysanie.
+remark-late-title = Za późno
+remark-late = { $area }: gotowe { $done } po początku, a powinno być do { $closes }. Przyjmij lepszą kolejność, zacznij wcześniej albo użyj innej maszyny.
+remark-recovery-title = Zbiornik brudnej wody jest mniejszy
+remark-recovery = { $machine }: napełniaj tylko do { $fill }, inaczej zbiornik brudnej wody ({ $recovery }) będzie pełny, zanim skończy się roztwór.
+remark-battery-title = Jedno ładowanie nie wystarczy
+remark-battery = { $n ->
+    [one] { $machine } pracuje w tej zmianie { $run }, a ładowanie starcza na { $lasts }. W planie jest jedno ładowanie, { $charge }. Podziel zmianę albo daj obszary innej maszynie.
+    [few] { $machine } pracuje w tej zmianie { $run }, a ładowanie starcza na { $lasts }. W planie są { $n } ładowania, każde { $charge }. Podziel zmianę albo daj obszary innej maszynie.
+    [many] { $machine } pracuje w tej zmianie { $run }, a ładowanie starcza na { $lasts }. W planie jest { $n } ładowań, każde { $charge }. Podziel zmianę albo daj obszary innej maszynie.
+   *[other] { $machine } pracuje w tej zmianie { $run }, a ładowanie starcza na { $lasts }. W planie jest { $n } ładowania, każde { $charge }. Podziel zmianę albo daj obszary innej maszynie.
+}
+remark-heavy = Po dużym brudzie jeździ się dwa razy, to powszechna praktyka, bez źródła: { $area }.
+remark-moves = Nie liczy się przejazdu z jednego obszaru prosto do następnego ani wody do płukania.
+remark-cost-no-price-title = Nie ma tego w koszcie
+remark-cost-no-price = Cena produktu { $product } nie jest znana. Wybierz go wyżej i wpisz, w czym przychodzi i ile kosztuje.
+remark-cost-no-water = Wody nie ma w koszcie.
+remark-cost-no-wage = Pracy nie ma w koszcie.
+remark-month-left-out-title = Nie ma tego w miesiącu
+remark-month-left-out = { $area }: czegoś tam brakuje albo coś jest złe. Zaznacz ten obszar, a zobaczysz co.
+remark-shift-short = { $area }: żadna nastawa nie daje tej podłodze dość przy tej prędkości. Zobacz Wypływ.
+remark-shift-too-wet = { $area }: nawet najniższa nastawa, która daje dość, jest za mokra przy tej prędkości. Zobacz Wypływ.
+
+recompute-agrees = { $n ->
+    [one] { $file }: odpowiedź „{ $view }” się zgadza. Obliczono jeszcze raz { $n } liczbę i się zgadza.
+    [few] { $file }: odpowiedź „{ $view }” się zgadza. Obliczono jeszcze raz { $n } liczby i się zgadzają.
+    [many] { $file }: odpowiedź „{ $view }” się zgadza. Obliczono jeszcze raz { $n } liczb i się zgadzają.
+   *[other] { $file }: odpowiedź „{ $view }” się zgadza. Obliczono jeszcze raz { $n } liczby i się zgadzają.
+}
+recompute-no-file = Nie można odczytać { $file }: { $reason }
+recompute-unreadable = { $file } to nie jest odpowiedź zapisana przez Brimline albo jest uszkodzony: { $reason }
+recompute-later = { $file } zapisała nowsza wersja (schemat { $schema }). Użyj tamtej wersji.
+recompute-input = { $file }: to, co wpisano, zmieniono po zapisaniu odpowiedzi. Odpowiedź do tego nie należy.
+recompute-differs = { $file }: { $name } się nie zgadza. Zapisano: { $saved } (SI). Obliczono teraz: { $now } (SI).
+recompute-unknown-figure = { $file }: żadna liczba nie nazywa się { $name }.
+recompute-remarks = { $file }: ostrzeżenia nie są tymi, które wynikają z tych danych.
+
+formula-passing = Podłoga przejeżdżana w czasie P, z prędkości v i szerokości bez zakładki w − o
+formula-rate = Roztwór a na każdej powierzchni, z wypływu Q
+formula-tank-time = Czas t, na który starcza zbiornik T; u używa się ponownie
+formula-tank-area = Podłoga A, którą czyści zbiornik T; u używa się ponownie
+formula-thickness = Grubość d objętości m na każdej powierzchni: 1 mL/m² leży na 1 µm
+formula-passes = Przejazdy n, każdy po a, które dają najmniej a₀
+formula-film = Co zostaje na podłodze, m, z danego a, gdy zbiera się część p
+formula-drying = Czas t, przez który m jest mokre, w kg/m², kPa, kJ/kg i m/s: woda o θ z prężnością pary p_w, powietrze z p_a, które porusza się z V, ciepło parowania Y, gęstość ρ równa 998 kg/m³
+formula-fades = Wypływ Q przy poziomie wody h, z Q₀ przy h₀
+formula-speed-for = Prędkość v, przy której wypływ Q daje a
+formula-productivity = Podłoga czyszczona w czasie P, z częścią e czasu przy pracy
+formula-run-time = Czas t na podłodze: wszystkie obszary A, każdy przejechany n razy, w tempie P
+formula-solution = Roztwór roboczy S, który opuszcza zbiornik na dobre, obszar po obszarze, każdy n przejazdów
+formula-catch-flow = Wypływ Q pierwszej próby: objętość V zebrana w czasie t
+formula-catch-error = O ile może się mylić, s: dzbanek o część j, ręka na stoperze o h
+formula-catch-line = Prosta przez wszystkie próby, każda z wagą jeden przez kwadrat tego, o ile może się mylić; tu przy nastawie n. Przyjmuje się ją, gdy średnia żadnej nastawy nie leży o jedną dziesiątą od niej
+formula-shift-total = Cały czas E: czas t na podłodze i wszystko, co jest pomiędzy
+formula-labour = Praca L: cały czas E bez tego, co maszyna robi sama, na co czeka albo gdy się ładuje
+formula-fade-mean = Średni wypływ Q zbiornika, z którego roztwór spływa sam: połowa drogi między pierwszym Q₀ a ostatnim Qₑ, bo poziom opada coraz wolniej
+formula-recovery = Zbiornik napełnia się tylko do T: zbiornik brudnej wody R, z jedną dziesiątą wolną, przyjmuje część d tego, co zużyto
+formula-waste = Ścieki D: część d roztworu S, którą się zbiera i nie używa ponownie
+formula-cost = Koszt K: koncentrat C, woda W i praca L po swoich cenach
+formula-cost-each = Koszt k na jednostkę podłogi
+formula-a-month = Roztwór S w średnim miesiącu, dwunasta część roku: każdy obszar f razy w roku
+formula-fills = Napełnienia N zbiornika T
+formula-concentrate = Koncentrat C we wszystkich napełnieniach
