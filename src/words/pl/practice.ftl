@@ -1,0 +1,223 @@
+# Polish, in Fluent syntax: what exercises ask, what comes of an answer, the first fill. No native reader has checked
+# this file yet.
+
+## Topics and levels
+
+practice-topic-label = Odczytaj etykietę
+practice-topic-units = Zamień jednostki
+practice-topic-dose = Odmierz na napełnienie
+practice-topic-top-up = Dolej do zbiornika
+practice-topic-setting = Wybierz nastawę wypływu
+practice-topic-shift = Zaplanuj małą zmianę
+practice-topic-mistake = Znajdź błąd
+practice-topic-rescue = Napraw za mocny zbiornik
+practice-topic-ppe = Wybierz, co założyć
+practice-topic-pairs = Co nigdy nie może się spotkać
+practice-topic-foam = Piana
+practice-level-first = Poziom 1
+practice-level-first-is = Jeden krok i łatwe liczby. Etykieta jest wyjaśniona.
+practice-level-second = Poziom 2
+practice-level-second-is = Etykieta tak, jak ją wydrukowano, niepełne zbiorniki i różne jednostki.
+practice-level-third = Poziom 3
+practice-level-third-is = Zakres do wyboru. Granice maszyny. Reszta w zbiorniku. Jednostki imperialne.
+
+## What is missing for a topic
+
+practice-lack-machine = Najpierw dodaj maszynę z jej zbiornikiem.
+practice-lack-label = Najpierw dodaj produkt z etykietą, którą da się odczytać.
+practice-lack-liquid = Najpierw dodaj płynny produkt z etykietą, którą da się odczytać.
+practice-lack-measure = Najpierw dodaj dzbanek, kubek, nakrętkę lub pompkę i wpisz, ile to jedna kreska.
+practice-lack-settings = Najpierw dodaj maszynę z jej szerokością, prędkością i dwiema nastawami wypływu.
+practice-lack-floor = Najpierw dodaj podłogę i wpisz, ile roztworu ma dostać.
+practice-lack-hazards = Najpierw dodaj produkt z kodami zagrożeń z jego etykiety.
+practice-lack-nothing-fits = Te zbiorniki, etykiety i miarki do siebie nie pasują. Spróbuj drobniejszej miarki.
+
+## The parts of a task
+
+practice-label = Etykieta produktu { $product } mówi „{ $label }”.
+practice-measure-us = Jej oz i gal to jednostki USA.
+practice-measure-imperial = Jej oz i gal to jednostki imperialne.
+practice-aim-low = Weź najmniej, na ile pozwala etykieta.
+practice-aim-high = Weź najwięcej, na ile pozwala etykieta.
+practice-means-plus-water = Znaczy to 1 część produktu i tyle części wody.
+practice-means-of-total = Znaczy to 1 część produktu w tylu częściach całego roztworu.
+practice-means-per-water = Znaczy to tyle produktu dodanego do tyle wody.
+practice-means-made-up = Znaczy to tyle produktu w tyle całego roztworu.
+practice-means-percent = Znaczy to części produktu w 100 częściach całego roztworu.
+practice-means-per-tank = Znaczy to tyle produktu na pełny zbiornik.
+practice-means-powder = Znaczy to masę proszku na tyle roztworu.
+practice-means-active = Znaczy to części substancji czynnej w milionie części roztworu.
+practice-means-packets = Znaczy to całe saszetki lub tabletki na tyle roztworu.
+practice-tank = Zbiornik maszyny { $machine } mieści { $tank }.
+practice-machine = Maszyna to { $machine }.
+practice-machine-least = Maszyna potrzebuje w pełnym zbiorniku co najmniej { $amount } produktu.
+practice-machine-most = Maszyna przyjmuje w pełnym zbiorniku najwyżej { $amount } produktu.
+practice-standard = Zasada twojego obiektu mówi „{ $rule }”.
+practice-fill-full = Napełniasz go do pełna. Woda i produkt razem dają pełny zbiornik.
+practice-fill-part = Napełniasz go do { $fill }. Do tej kreski sięgają woda i produkt razem.
+practice-fill-on-top = Wlewasz { $fill } wody. Produkt dochodzi do tego osobno.
+practice-jug = Odmierzasz tym: { $measure }. Jedna kreska, naciśnięcie lub nakrętka to { $step }.
+practice-tested = Zrobiono próbę wstrząsania. Nie pieni się.
+practice-rest-same = Jest w nim jeszcze { $left } tego samego roztworu. Ma właściwe stężenie.
+practice-rest-other = Jest w nim jeszcze { $left } roztworu tego samego produktu. Wymieszano { $parts } części wody na 1 część produktu.
+practice-top-up-full = Dolewasz do pełna.
+practice-top-up-part = Dolewasz do { $fill }.
+practice-found = Jest w nim { $found } roztworu, a z tego { $poured } to produkt. To za mocne.
+practice-floor = Ta podłoga ma dostać { $low } do { $high }: { $floor }.
+practice-speed = Jedzie z prędkością { $speed }.
+practice-path = Czyści pas o szerokości { $path }.
+practice-path-overlap = Czyści pas o szerokości { $path }. Zakładka dwóch przejazdów to { $overlap }.
+practice-area = Czyścisz { $area } tej podłogi: { $floor }. Dajesz na nią { $rate }.
+practice-area-plain = Czyścisz { $area } i dajesz na podłogę { $rate }.
+practice-reuse = Maszyna używa ponownie { $reuse } swojego roztworu.
+practice-ppe = Nalewasz { $product }. Hasło ostrzegawcze na etykiecie: { $signal }.
+practice-ppe-says = Etykieta mówi: { $statement }.
+practice-ppe-codes = Kody na etykiecie to { $codes }.
+practice-ppe-no-codes = W jego wpisie nie ma kodów zagrożeń.
+practice-ppe-nothing = Nic: etykieta niczego nie wymaga
+practice-pair = { $a } z: { $b }
+practice-foam-product = Jak się pieni { $product }: { $class }.
+practice-foam-any-product = Masz nowy produkt. Jak się pieni: { $class }.
+practice-foam-vacuum = { $machine } zbiera roztwór odsysaniem.
+practice-foam-no-vacuum = { $machine } nie ma odsysania.
+practice-foam-any-machine = Twoja maszyna zbiera roztwór odsysaniem.
+practice-foam-shaken = Robisz próbę wstrząsania. Zaraz potem piana ma wysokość { $first }. Po minucie ma wysokość { $later }.
+practice-foam-happens = Używasz produktu { $product }. Piana przelewa się ze zbiornika.
+practice-foam-happens-any = Piana przelewa się ze zbiornika.
+practice-setting-rate = Nastawa { $n }: daje { $amount }
+practice-setting-flow = Nastawa { $n }: { $amount }
+practice-setting-none = Żadna z nich
+practice-ticket-water-first = Karta napełnienia mówi: najpierw wlano wodę.
+practice-ticket-product-first = Karta napełnienia mówi: najpierw wlano produkt.
+practice-ticket-poured = Wlano produktu: { $poured }.
+practice-ticket-nothing = Nic nie poszło źle
+practice-ticket-is-right = Karta jest dobra.
+practice-ticket-is-wrong = W karcie jest błąd.
+
+## What is asked
+
+practice-ask-convention = Co znaczy etykieta?
+practice-ask-parts = Ile części ma cały roztwór?
+practice-ask-percent = Jaki procent roztworu to produkt? Podaj trzy cyfry.
+practice-ask-units = { $amount } to ile { $unit }? Podaj trzy cyfry.
+practice-ask-dose = Ile produktu wlewasz? Pół kreski mniej lub więcej też będzie dobrze.
+practice-ask-top-up = Ile produktu dodajesz? Pół kreski mniej lub więcej też będzie dobrze.
+practice-ask-setting = Która najniższa nastawa daje podłodze dość, a nie za dużo?
+practice-ask-solution = Ile roztworu potrzebujesz? Podaj trzy cyfry.
+practice-ask-fills = Ile razy napełniasz zbiornik?
+practice-ask-product = Ile produktu potrzebujesz na oba obszary? Podaj trzy cyfry.
+practice-ask-mistake = Co poszło źle?
+practice-ask-rescue-water = Ile wody dodajesz, aby było dobrze? Podaj trzy cyfry.
+practice-ask-rescue-drain = Nie ma miejsca na całą potrzebną wodę. Ile najpierw spuszczasz, aby pełny zbiornik był dobry? Podaj trzy cyfry.
+practice-ask-ppe = Czego potrzebujesz? Wybierz wszystko, co trzeba.
+practice-ask-pair = Które dwa nigdy nie mogą się spotkać?
+practice-ask-pairs = Które z nich trzymasz osobno? Wybierz wszystkie, które nigdy nie mogą się spotkać, i wszystkie, gdzie o jednym nic nie wiadomo.
+practice-ask-foam = Co robisz?
+practice-ask-foam-class = Jaki to rodzaj produktu?
+practice-ask-foam-order = Co robisz i w jakiej kolejności?
+
+## What came of it
+
+practice-answer = Twoja odpowiedź
+practice-choose = Najpierw wybierz odpowiedź.
+practice-above-nothing = Odpowiedź musi być większa niż nic. Wpisz liczbę większą od zera.
+practice-no-try = Nie liczy się to jako próba.
+practice-as-given = To ilość taka, jak w zadaniu. Podaj ją w { $unit }.
+practice-answer-poured = { $n ->
+    [one] { $exact }; twoją miarką { $poured }, { $n } kreska
+    [few] { $exact }; twoją miarką { $poured }, { $n } kreski
+    [many] { $exact }; twoją miarką { $poured }, { $n } kresek
+   *[other] { $exact }; twoją miarką { $poured }, { $n } kreski
+ }
+practice-right = Dobrze.
+practice-rounded = Dobrze dla twojej miarki. W trzech cyfrach to { $exact }.
+practice-wrong = Jeszcze nie. Przeczytaj zadanie jeszcze raz.
+practice-step = { $what }: { $symbol } = { $equation }. Gdy { $given }, to { $symbol } = { $result }.
+practice-so = Odpowiedź to { $answer }.
+practice-because-units = { $one } to { $many }.
+practice-because-standard = Zasada twojego obiektu mieści się w etykiecie. To ona decyduje.
+practice-because-setting = Oblicz, ile daje każda nastawa. Weź najniższą z tych, które dają co najmniej tyle, ile podłoga ma dostać.
+practice-because-rescue = Produktu jest tyle samo. Przybywa tylko wody. Poczekaj, aż się wymiesza, i zmierz stężenie jeszcze raz.
+practice-because-nothing = Ktoś przeczytał etykietę i nie znalazł zagrożenia. Mimo to załóż to, czego wymaga twój obiekt.
+practice-because-other-step = Najbliższa kreska to więcej lub mniej, niż pozwalają zasady. Weź następną.
+practice-because-no-vacuum = Nie ma odsysania, które mogłoby wciągnąć pianę.
+practice-because-little-foam = Tak mało piany nie dochodzi do odsysania.
+practice-because-unknown = Nie znamy całej etykiety. Czego nie wiadomo, liczy się jak gorszy przypadek.
+
+## Wrong roads, and what to do instead
+
+practice-way-parts-for-total = Blisko. Etykietę odczytano jako części całego roztworu. Ona liczy części wody. Dodaj 1 na produkt.
+practice-way-total-for-parts = Blisko. Etykietę odczytano jako części wody. Ona liczy cały roztwór. Jedną z tych części jest produkt.
+practice-way-water-for-mix = Blisko. Wodę wzięto za cały roztwór. Produkt dochodzi do wody.
+practice-way-mix-for-water = Blisko. Cały roztwór wzięto za wodę. Część z niego to produkt.
+practice-way-other-reading = Tak pisze się co innego. Spójrz jeszcze raz na słowa i znaki na etykiecie.
+practice-way-full-for-part = To jest na pełny zbiornik. Napełniasz tylko część. Weź taką samą część produktu.
+practice-way-full-for-rest = To jest na całe napełnienie. W reszcie w zbiorniku jest już produkt. Odejmij go.
+practice-way-ounces-for-millilitres = Uncje zapisano jako mL. Spójrz na jednostkę swojej miarki. Jedna uncja płynu (fl oz) USA to około 30 mL.
+practice-way-millilitres-for-ounces = mL zapisano jako uncje. Spójrz na jednostkę swojej miarki. Jedna uncja płynu (fl oz) USA to około 30 mL.
+practice-way-us-for-imperial = Użyto jednostek USA. Te tutaj są imperialne. Galon imperialny jest o jedną piątą większy niż galon USA.
+practice-way-imperial-for-us = Użyto jednostek imperialnych. Te tutaj są z USA. Galon USA jest o jedną szóstą mniejszy niż galon imperialny.
+practice-way-weight-for-volume = Uncja masy to nie uncja płynu. Do płynów używaj uncji płynu.
+practice-way-upside-down = To poszło w odwrotną stronę. Odwróć: dziel tam, gdzie mnożysz.
+practice-way-decimal-slip = Przecinek przesunął się o jedno miejsce. Policz zera jeszcze raz.
+practice-way-other-end = To drugi koniec zakresu. Spójrz, o który koniec pyta zadanie.
+practice-way-machine-ignored = Maszyna ma własną granicę. Porównaj z nią swoją liczbę.
+practice-way-standard-ignored = Twój obiekt ma na to zasadę. Porównaj z nią swoją liczbę.
+practice-way-rest-ignored = Reszta ma inne stężenie. Oblicz, ile jest w niej produktu, i odejmij to.
+practice-way-end-for-added = Tyle masz na końcu. Zadanie pyta, ile dodajesz lub spuszczasz.
+practice-way-same-again = Wzięto drugie tyle. Jest to dobre tylko wtedy, gdy roztwór jest dwa razy za mocny.
+practice-way-room-ignored = To woda, która się nie zmieści. Część mocnego roztworu trzeba spuścić, a z nią ubywa produktu.
+practice-way-thousand = Ta ilość jest na tysiąc. Podziel przez 1 000.
+practice-way-rounded-down = Ostatnia część zbiornika to też napełnienie. Zaokrąglij w górę.
+practice-way-not-whole = Napełnia się całą liczbę razy. Zaokrąglij w górę do następnej całej.
+practice-way-reuse-ignored = Maszyna używa części roztworu ponownie. Zużywa się tylko reszta.
+practice-way-one-area-only = To jest na jeden obszar. Dodaj drugi.
+practice-way-mix-for-product = To jest cały roztwór. Tylko mała część z niego to produkt.
+practice-way-product-first = Najpierw woda, potem produkt. Mniej pryska i mniej się pieni.
+practice-way-too-dry = To za mało. Brud zostaje na podłodze. Weź wyższą.
+practice-way-too-wet = To za dużo. Podłoga zostaje mokra i śliska. Weź niższą.
+practice-way-more-than-needed = To by wystarczyło, ale niższa też wystarczy. Weź niższą.
+practice-way-none-thought = Jedna z nich pasuje. Oblicz, ile daje każda.
+practice-way-overlooked = Jest tu błąd. Oblicz dawkę i porównaj ją z kartą.
+practice-way-false-alarm = Karta jest dobra. Oblicz dawkę i porównaj ją z kartą.
+practice-way-other-mistake = To inny błąd. Oblicz dawkę, a potem zobacz, jaka pomyłka prowadzi do liczby na karcie.
+practice-way-no-eyes = Twoje oczy są bez ochrony. Zobacz, co etykieta mówi o oczach.
+practice-way-no-skin = Twoja skóra jest bez ochrony. Zobacz, co etykieta mówi o skórze.
+practice-way-no-air = Pomyśl o powietrzu, którym oddychasz. Zobacz, co etykieta o nim mówi.
+practice-way-more-than-asked = To więcej, niż wymaga etykieta. Twój obiekt może mimo to tego wymagać.
+practice-way-pair-missed = Spójrz jeszcze raz. Brakuje pary, która nigdy nie może się spotkać.
+practice-way-unknown-cleared = Nikt nie wie, co jest w jednym z nich. Czego nie wiadomo, trzyma się osobno.
+practice-way-pair-not-listed = Dla tej pary nie ma znanego konfliktu. Mimo to nigdy nie mieszaj celowo.
+practice-way-foam-let-in = Pieni się. Nie może trafić do maszyny z odsysaniem.
+practice-way-not-tested = Nikt go nie sprawdził. Do tego czasu liczy się jak pieniący.
+practice-way-kept-out = Dane mówią co innego. Zobacz, jak wysoka jest piana, jak szybko opada i czy jest odsysanie.
+practice-way-not-stopped = Najpierw zatrzymaj maszynę. Wszystko inne może poczekać.
+practice-way-order-mixed = Pierwszy krok jest dobry. Spójrz na kolejność pozostałych.
+practice-way-as-given = To ilość taka, jak w zadaniu. Podaj ją w jednostce, o którą pyta zadanie.
+practice-way-round-factor = Wzięto okrągłą liczbę dla jednostki, na przykład 30 mL na uncję. Do szacowania wystarczy. Tu liczą się trzy cyfry.
+
+## What a wrong answer could do
+
+practice-harm-over-label = To więcej, niż pozwala etykieta. Za mocny roztwór może poparzyć skórę, zniszczyć podłogę i zostawić śliski nalot.
+practice-harm-forbidden-pair = W pracy mogłoby to zranić ludzi. Te dwa nie mogą się spotkać.
+practice-harm-no-eyes = W pracy można przez to stracić wzrok. Wystarczy jeden rozprysk.
+practice-harm-no-skin = W pracy mogłoby ci to poparzyć skórę.
+practice-harm-no-air = W pracy mogłoby ci to uszkodzić płuca.
+practice-harm-foam = W pracy piana mogłaby dojść do silnika ssącego i zatrzymać maszynę.
+practice-harm-splash = W pracy mocny produkt mógłby na ciebie prysnąć.
+
+## Mistakes on a fill ticket
+
+practice-made-parts-for-total = Części wody wzięto za części całego roztworu
+practice-made-total-for-parts = Części całego roztworu wzięto za części wody
+practice-made-water-for-mix = Wodę wzięto za cały roztwór
+practice-made-mix-for-water = Cały roztwór wzięto za wodę
+practice-made-full-for-part = Dawka jest na pełny zbiornik
+practice-made-ounces-for-millilitres = Uncje zapisano jako mL
+practice-made-millilitres-for-ounces = mL zapisano jako uncje
+practice-made-us-for-imperial = Zamiast galonów imperialnych użyto galonów USA
+practice-made-imperial-for-us = Zamiast galonów USA użyto galonów imperialnych
+practice-made-other-end = Użyto złego końca zakresu
+practice-made-machine-ignored = Pominięto granicę maszyny
+practice-made-standard-ignored = Pominięto zasadę obiektu
+practice-made-product-first = Produkt wlano przed wodą
