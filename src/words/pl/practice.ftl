@@ -75,7 +75,7 @@ practice-ppe-says = Etykieta mówi: { $statement }.
 practice-ppe-codes = Kody na etykiecie to { $codes }.
 practice-ppe-no-codes = W jego wpisie nie ma kodów zagrożeń.
 practice-ppe-nothing = Nic: etykieta niczego nie wymaga
-practice-pair = { $a } z: { $b }
+practice-pair = { $a } i { $b }
 practice-foam-product = Jak się pieni { $product }: { $class }.
 practice-foam-any-product = Masz nowy produkt. Jak się pieni: { $class }.
 practice-foam-vacuum = { $machine } zbiera roztwór odsysaniem.
@@ -150,7 +150,7 @@ practice-way-parts-for-total = Blisko. Etykietę odczytano jako części całego
 practice-way-total-for-parts = Blisko. Etykietę odczytano jako części wody. Ona liczy cały roztwór. Jedną z tych części jest produkt.
 practice-way-water-for-mix = Blisko. Wodę wzięto za cały roztwór. Produkt dochodzi do wody.
 practice-way-mix-for-water = Blisko. Cały roztwór wzięto za wodę. Część z niego to produkt.
-practice-way-other-reading = Tak pisze się co innego. Spójrz jeszcze raz na słowa i znaki na etykiecie.
+practice-way-other-reading = To inny sposób zapisu. Spójrz jeszcze raz na słowa i znaki na etykiecie.
 practice-way-full-for-part = To jest na pełny zbiornik. Napełniasz tylko część. Weź taką samą część produktu.
 practice-way-full-for-rest = To jest na całe napełnienie. W reszcie w zbiorniku jest już produkt. Odejmij go.
 practice-way-ounces-for-millilitres = Uncje zapisano jako mL. Spójrz na jednostkę swojej miarki. Jedna uncja płynu (fl oz) USA to około 30 mL.
@@ -221,3 +221,235 @@ practice-made-other-end = Użyto złego końca zakresu
 practice-made-machine-ignored = Pominięto granicę maszyny
 practice-made-standard-ignored = Pominięto zasadę obiektu
 practice-made-product-first = Produkt wlano przed wodą
+
+## Sessions and their codes
+
+practice-session-no-topic = Najpierw wybierz temat.
+practice-session-count = Ta liczba zadań się nie mieści. Wybierz mniej.
+practice-session-lacks = Jednego tematu nie da się zrobić z twoich wpisów. Usuń go z wyboru albo dodaj to, czego potrzebuje.
+practice-session-fewer = Nie ma tylu różnych zadań. Wybierz mniej zadań albo więcej tematów.
+practice-session-link = Ten zestaw nie mieści się w kodzie. Wybierz mniej tematów albo rozdaj go na papierze.
+practice-code-altered = Ten kod nie jest taki, jakim go zrobiono. Sprawdź każdą literę.
+practice-code-later = Ten kod pochodzi z nowszej wersji. Zaktualizuj stronę.
+practice-code-initials = Wpisz swoje inicjały, najwyżej cztery litery.
+practice-code-day = Wpisz dzień jako rok-miesiąc-dzień.
+practice-code-session = Ten wynik nie należy do żadnego zestawu.
+practice-code-marks = Nie ma jeszcze czego oddać.
+practice-class-other = Ten wynik nie jest z tego zestawu.
+practice-class-twice = Ten wynik jest już na liście.
+practice-class-ahead = Jego dzień jest późniejszy niż dzień na tym urządzeniu. Sprawdź zegary obu.
+practice-class-erased = W dzienniku jest taki wynik, a inicjały wymazano na prośbę. Przyjmij go tylko, jeśli ta osoba tego chce. Będzie to wtedy nowy wpis.
+
+## The page
+
+practice-heading = Co robisz w takiej sytuacji?
+practice-about = Zadania z twoich własnych maszyn, produktów i podłóg. Nic, co tu robisz, nie zmienia twojego obiektu ani dziennika.
+practice-governs = To są ćwiczenia. W pracy decydują etykieta, jej karta charakterystyki, zasady twojego obiektu i przeszkoleni ludzie.
+practice-parts = Co tu zrobić
+practice-practise = Ćwicz
+practice-numbers = Zobacz liczby
+practice-hand-out = Rozdaj
+practice-class = Wyniki grupy
+practice-choose-heading = Wybierz, co ćwiczyć
+practice-topics = Tematy
+practice-topics-all = Wybierz wszystkie tematy
+practice-topics-none = Odznacz tematy
+practice-level = Poziom
+practice-count = Ile zadań
+practice-count-hint = Najwyżej { $most }.
+practice-seed = Numer grupy
+practice-seed-hint = Ten sam numer daje te same zadania na każdym urządzeniu z tymi samymi wpisami. Zostaw puste, aby dostać nowe.
+practice-session-seed = Numer grupy ma tylko cyfry i wynosi najwyżej 4 294 967 295.
+practice-begin = Zacznij
+practice-stock = Zrobione z
+practice-made-of = { $site }: maszyny { $machines }, produkty { $products }, podłogi { $floors }, miarki { $measures }
+practice-check-is = zestaw { $check }
+practice-tasks = { $n ->
+    [one] { $n } zadanie
+    [few] { $n } zadania
+    [many] { $n } zadań
+   *[other] { $n } zadania
+ }
+practice-progress = { $n } z { $of }
+practice-check = Sprawdź
+practice-next = Dalej
+practice-end = Zobacz wynik
+practice-skip = Pomiń to
+practice-wrong-last = To nie to. Zobacz, jak się to oblicza.
+practice-once-more = Masz jeszcze jedną próbę.
+practice-right-is = Odpowiedź to: { $answer }
+practice-from = Te wpisy są z obiektu { $site }.
+practice-stop = Przerwij ten zestaw
+practice-stop-hint = To, co w nim zrobiono, zniknie. Aby wrócić później, po prostu opuść stronę: zestaw poczeka.
+practice-leave = Przerwij i usuń
+practice-order-hint = Ułóż je w kolejności. Pierwszy krok jest pierwszy.
+practice-up = W górę
+practice-down = W dół
+practice-up-of = W górę: { $what }
+practice-down-of = W dół: { $what }
+practice-drawing = Kubek z { $dose } produktu, jedna kreska to { $step }. Obok zbiornik { $tank } napełniony do { $total }. Warstwa na dnie zbiornika to produkt, 1 część na { $ratio } części wody.
+practice-drawing-cup = Produkt
+practice-picture-ratio = To jest 1 do { $ratio }. Warstwa na dnie zbiornika to cały produkt w nim.
+practice-picture-half = Jedna kreska twojego kubka to { $step }. Pół kreski mniej daje 1 do { $less }. Pół kreski więcej daje 1 do { $more }.
+
+## See the numbers
+
+numbers-about = Zmień liczbę i zobacz, co się dzieje. Nic innego się nie zmienia.
+numbers-mix = Stosunek w zbiorniku
+numbers-machine = Zbiornik
+numbers-own = Moja własna liczba
+numbers-tank = Zbiornik mieści
+numbers-level = Jak jest pełny
+numbers-parts = Stosunek
+numbers-parts-hint = Części wody na 1 część produktu. Wpisz 64 lub 1:64.
+numbers-usual = Zwykłe stosunki
+numbers-slider = Przesuń stosunek:
+numbers-ratio = 1 do { $n }
+numbers-measure = Miarka
+numbers-step = Jedna kreska kubka
+numbers-none = Nie ma jeszcze obrazka. Popraw liczbę zaznaczoną wyżej.
+numbers-to-scale = W jednej skali: zbiornik i produkt, każdy jako sześcian widziany z przodu. Cienka warstwa na dnie zbiornika to ten sam produkt.
+numbers-enlarged = Jeszcze raz kubek, powiększony, z jego kreskami. Pas to pół kreski w górę i w dół.
+numbers-count = { $n ->
+    [one] Najbliżej jest { $n } kreska po { $step }, czyli { $rounded }. Daje to 1 do { $ratio }.
+    [few] Najbliżej są { $n } kreski po { $step }, czyli { $rounded }. Daje to 1 do { $ratio }.
+    [many] Najbliżej jest { $n } kresek po { $step }, czyli { $rounded }. Daje to 1 do { $ratio }.
+   *[other] Najbliżej jest { $n } kreski po { $step }, czyli { $rounded }. Daje to 1 do { $ratio }.
+ }
+numbers-half = Co robi pół kreski
+numbers-less = Pół kreski mniej
+numbers-asked = Jak trzeba
+numbers-nearest = Najbliższa kreska
+numbers-more = Pół kreski więcej
+numbers-column-pour = Wlewasz
+numbers-column-product = Produkt
+numbers-column-ratio = Stosunek
+numbers-column-off = Różnica
+numbers-drawing-scale = Zbiornik { $tank } jako sześcian o szerokości { $tank_edge }, napełniony do { $total }. Obok { $dose } produktu z niego jako sześcian o szerokości { $dose_edge }. Oba narysowano w jednej skali.
+remark-numbers-coarse = Pół kreski tego kubka to tyle, co cały produkt. Wybierz drobniejszą miarkę lub pełniejszy zbiornik.
+numbers-film = Warstwa na podłodze
+numbers-laid = Jak to podajesz
+numbers-laid-rate = Wiem, ile daję na podłogę
+numbers-laid-setting = Nastawą wypływu
+numbers-rate = Ile dajesz na podłogę
+numbers-setting = Nastawa
+numbers-setting-of = { $machine }, nastawa { $n }
+numbers-flow = Wypływ
+numbers-speed = Prędkość
+numbers-path = Szerokość
+numbers-overlap = Zakładka
+numbers-film-scale = Płytka z boku, a obok niej kartka papieru. Wysokość narysowano w skali większej { $times } razy niż szerokość.
+numbers-film-assumed = To warstwa tuż po nałożeniu, wszędzie równa. Prawdziwa podłoga ma jej więcej w fugach i zagłębieniach. Przyjęto, że kartka papieru biurowego ma 0,1 mm grubości, a płytka 12 in lub 30 cm szerokości: powszechna praktyka, bez źródła. Masa jest masą wody o temperaturze 20 °C, 998 g na litr.
+numbers-tile-is = płytka, szerokość { $edge }
+numbers-paper = papier
+numbers-drawing-film = Płytka o szerokości { $edge } z boku, a na niej warstwa o grubości { $thick }. Obok niej kartka papieru o grubości { $paper }. Wysokość narysowano w skali większej { $times } razy niż szerokość.
+figure-numbers-total = Roztwór w zbiorniku
+figure-numbers-water = Woda w nim
+figure-numbers-dose = Produkt w nim
+figure-numbers-tank-edge = Krawędź zbiornika jako sześcianu
+figure-numbers-dose-edge = Krawędź produktu jako sześcianu
+figure-numbers-rate = Ile się daje
+figure-numbers-thickness = Grubość warstwy
+figure-numbers-weight = Ile waży
+figure-numbers-tile = Na jednej płytce
+figure-numbers-sheets = Ile kartek ma tę grubość
+formula-film-mass = Masa w warstwy na każdej powierzchni, z tego, ile się jej daje, i gęstości ρ wody
+
+practice-picture-tanks = Warstwa na dnie to cały produkt w zbiorniku. Gdzie jej nie widać, jest cieńsza niż linia.
+practice-picture-rates = Pasek dla każdej nastawy, przy jej numerze. Dobra jest najniższa, która kończy się w zaznaczonym zakresie. Gdy żaden pasek się w nim nie kończy, żadna nie jest dobra.
+practice-picture-mix = Cały roztwór na obszar, jako jeden pasek.
+practice-picture-strip = Roztwór od pierwszego do ostatniego. Kreska z numerem stoi tam, gdzie napełniasz zbiornik.
+practice-picture-range = Na ile pozwala etykieta, od zera w górę. Linia przerywana to to, o co pyta zadanie.
+practice-picture-range-parts = To 1 część produktu i { $n } części wody, razem { $all } części.
+practice-picture-scales = Obie strony pokazują tę samą ilość.
+practice-picture-wear = Przed czym ostrzega etykieta i co na to zakładasz.
+practice-picture-shaken = Mało pieniący: po minucie piana sięga najwyżej do linii przerywanej i opadła do jednej trzeciej lub niżej. Powszechna praktyka, bez źródła.
+practice-picture-foam = Piana nie może trafić do odsysania. Sprawdź to, czego nikt nie sprawdził.
+practice-state-before = przedtem
+practice-state-topped = po dolaniu
+practice-state-found = jak zastano
+practice-state-drained = po spuszczeniu
+practice-state-rescued = po naprawie
+practice-drawing-state = { $when }: { $mix }, a w tym { $product } produktu
+practice-drawing-tanks = Zbiornik { $tank }, krok po kroku. { $states }.
+practice-drawing-mix = Pasek: { $total } roztworu na jeden obszar.
+practice-drawing-strip = { $n ->
+    [one] Pasek: { $total } roztworu według obszarów: { $areas }. To { $n } napełnienie zbiornika.
+    [few] Pasek: { $total } roztworu według obszarów: { $areas }. To { $n } napełnienia zbiornika.
+    [many] Pasek: { $total } roztworu według obszarów: { $areas }. To { $n } napełnień zbiornika.
+   *[other] Pasek: { $total } roztworu według obszarów: { $areas }. To { $n } napełnienia zbiornika.
+ }
+practice-drawing-range = Pasek tego, na co pozwala etykieta: { $range }.
+practice-drawing-range-asked = Pasek tego, na co pozwala etykieta: { $range }. Zadanie pyta o { $asked }.
+practice-drawing-scales = Jedna linia z dwiema skalami: { $from } u góry to { $to } u dołu.
+practice-drawing-bottles = Dwie butelki, a między nimi przegroda: { $a } i { $b }.
+practice-drawing-shaken = Dwie butelki po wstrząśnięciu. Zaraz potem piana ma wysokość { $first }, po minucie { $later }. Linia przerywana jest na wysokości { $limit }.
+practice-drawing-foam-none = Zbiornik bez piany.
+practice-drawing-foam-no-vacuum = Zbiornik, który może się pienić, a nad nim nie ma odsysania.
+practice-drawing-foam-unknown = Zbiornik, który może się pienić. Wąż nad nim prowadzi do silnika ssącego.
+practice-drawing-foam-vacuum = Zbiornik pełen piany. Piana idzie wężem w górę do silnika ssącego.
+practice-foam-at-once = zaraz
+practice-foam-after = po 1 min
+practice-foam-motor = silnik
+practice-foam-tank = zbiornik
+practice-ticket-should = Powinno tu być: { $line }
+
+## The result
+
+practice-result = Twój wynik
+practice-tries-first = Dobrze od razu: { $n } z { $of }
+practice-tries-second = Dobrze za drugim razem: { $n } z { $of }
+practice-tries-later = Dobrze później: { $n } z { $of }
+practice-tries-never = Niedobrze: { $n } z { $of }
+practice-tries-open = Pominięto: { $n } z { $of }
+practice-roads = Co warto obejrzeć jeszcze raz
+practice-hand-in = Oddaj wynik
+practice-initials = Twoje inicjały
+practice-initials-hint = Tylko jeśli oddajesz wynik. Najwyżej cztery litery, bez pełnego nazwiska.
+practice-code = Twój kod
+practice-code-qr = Kod twojego wyniku, do zeskanowania
+practice-code-save = Zapisz kod jako plik
+practice-code-holds = Kod zawiera twoje inicjały, dzień ({ $date }) i wynik każdego zadania. Nic się nie wysyła. Pokaż go lub przekaż dalej.
+practice-finish = Gotowe. Wybierz nowe zadania
+practice-copy = Kopiuj
+practice-copied = Skopiowano.
+practice-marked = Jest zaznaczony. Skopiuj go klawiaturą.
+
+## A session that a link brings
+
+practice-offer = Zestaw dla ciebie
+practice-offer-hint = Ten link zawiera zestaw zadań. Najpierw go zacznij albo zostaw: potem reszta Ćwiczeń jest tu znowu. Twój własny obiekt się nie zmienia.
+practice-offer-same = Ten zestaw jest już zaczęty. Możesz robić go dalej.
+practice-offer-other = Masz zaczęty inny zestaw. Jeśli zaczniesz ten, tamten zniknie.
+practice-offer-go-on = Wróć tam, gdzie przerwano
+practice-offer-begin = Zacznij ten zestaw
+practice-offer-leave = Zostaw
+practice-link-content = Otwiera się, ale to, co zawiera, nie jest zestawem zadań.
+
+## Handing out
+
+practice-hand-out-heading = Rozdaj zestaw zadań
+practice-hand-out-hint = Wybierz tematy, potem utwórz zestaw. Każdy, kto zeskanuje jego kod, dostaje te same zadania, bez sieci.
+practice-make = Rozdaj ten zestaw
+practice-given-heading = Zestaw
+practice-given = Który zestaw
+practice-given-one = Numer grupy { $seed }, { $level }, zadania: { $n } ({ $check })
+practice-smaller = Kod nie mieści wszystkich wpisów. Ten zestaw używa pierwszego z każdej listy.
+practice-qr = Kod do zeskanowania telefonem: otwiera ten zestaw
+practice-scan = Zeskanuj, aby otworzyć ten zestaw. Przedtem otwórz stronę raz na każdym urządzeniu, aby działała bez sieci.
+practice-link = Link
+practice-paper = Zestaw na papierze
+practice-tasks-print = Drukuj zadania
+practice-key-print = Drukuj odpowiedzi
+practice-both-print = Drukuj oba
+practice-paper-tasks = Zadania, numer grupy { $seed }, zestaw { $check }
+practice-paper-key = Klucz odpowiedzi, numer grupy { $seed }, zestaw { $check }
+practice-paper-key-of = { $n ->
+    [one] Odpowiedź do { $n } zadania. To, co zaokrągla się do niej na miarce, też jest dobre.
+    [few] Odpowiedzi do { $n } zadań. To, co zaokrągla się do nich na miarce, też jest dobre.
+    [many] Odpowiedzi do { $n } zadań. To, co zaokrągla się do nich na miarce, też jest dobre.
+   *[other] Odpowiedzi do { $n } zadania. To, co zaokrągla się do nich na miarce, też jest dobre.
+ }
+practice-paper-initials = Inicjały
+practice-paper-date = Data
+practice-paper-order = Wpisz w kratki 1, 2, 3 i tak dalej.
