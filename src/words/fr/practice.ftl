@@ -276,3 +276,156 @@ practice-drawing = Un gobelet avec { $dose } de produit, une graduation fait { $
 practice-drawing-cup = Produit
 practice-picture-ratio = C’est 1 pour { $ratio }. La couche au fond du réservoir est tout le produit qu’il contient.
 practice-picture-half = Une graduation de votre gobelet fait { $step }. Une demi-graduation de moins donne 1 pour { $less }. Une demi-graduation de plus donne 1 pour { $more }.
+
+# See the numbers
+numbers-about = Changez un nombre et voyez ce que cela fait. Rien d’autre ne change.
+numbers-mix = Un rapport dans un réservoir
+numbers-machine = Réservoir de
+numbers-own = Mon propre nombre
+numbers-tank = Le réservoir contient
+numbers-level = Jusqu’où il est plein
+numbers-parts = Rapport
+numbers-parts-hint = Parts d’eau pour 1 part de produit. Tapez 64 ou 1:64.
+numbers-usual = Rapports courants
+numbers-slider = Glisser le rapport :
+numbers-ratio = 1 pour { $n }
+numbers-measure = Mesure
+numbers-step = Une graduation du gobelet
+numbers-none = Il n’y a pas encore d’image. Corrigez le nombre marqué plus haut.
+numbers-to-scale = À la même échelle : le réservoir et le produit, chacun comme un cube vu de face. La fine couche au fond du réservoir est le même produit.
+numbers-enlarged = Le gobelet de nouveau, en grand, avec ses graduations. La bande va d’une demi-graduation vers le haut et vers le bas.
+numbers-count = { $n ->
+    [one] La graduation la plus proche est { $n } graduation de { $step }, soit { $rounded }. Cela fait 1 pour { $ratio }.
+   *[other] La graduation la plus proche est { $n } graduations de { $step }, soit { $rounded }. Cela fait 1 pour { $ratio }.
+}
+numbers-half = Ce que fait une demi-graduation
+numbers-less = Une demi-graduation de moins
+numbers-asked = Comme demandé
+numbers-nearest = La graduation la plus proche
+numbers-more = Une demi-graduation de plus
+numbers-column-pour = Vous versez
+numbers-column-product = Produit
+numbers-column-ratio = Rapport
+numbers-column-off = Écart
+numbers-drawing-scale = Un réservoir de { $tank } comme un cube large de { $tank_edge }, rempli à { $total }. À côté, les { $dose } de produit qu’il contient, comme un cube large de { $dose_edge }. Les deux sont dessinés à la même échelle.
+remark-numbers-coarse = Une demi-graduation de ce gobelet fait autant que tout le produit. Choisissez une mesure plus fine ou un réservoir plus plein.
+numbers-film = Le film sur un sol
+numbers-laid = Comment vous le réglez
+numbers-laid-rate = Je sais combien je dépose
+numbers-laid-setting = Par un réglage de débit
+numbers-rate = Ce que vous déposez
+numbers-setting = Réglage de
+numbers-setting-of = { $machine }, réglage { $n }
+numbers-flow = Débit
+numbers-speed = Vitesse
+numbers-path = Largeur
+numbers-overlap = Recouvrement
+numbers-film-scale = Un carreau vu de côté, et une feuille de papier à côté. La hauteur est dessinée { $times } fois plus grande que la largeur.
+numbers-film-assumed = C’est le film tel qu’il est déposé, égal partout. Un vrai sol en a plus dans ses joints et ses creux. Une feuille de papier de bureau compte pour 0,1 mm d’épaisseur et un carreau pour 12 in ou 30 cm de largeur : usage courant, sans source. Le poids est celui de l’eau à 20 °C, 998 g par litre.
+numbers-tile-is = carreau large de { $edge }
+numbers-paper = papier
+numbers-drawing-film = Un carreau large de { $edge } vu de côté, avec un film épais de { $thick } dessus. À côté, une feuille de papier épaisse de { $paper }. La hauteur est dessinée { $times } fois plus grande que la largeur.
+figure-numbers-total = Solution dans le réservoir
+figure-numbers-water = Eau dedans
+figure-numbers-dose = Produit dedans
+figure-numbers-tank-edge = Côté du réservoir comme cube
+figure-numbers-dose-edge = Côté du produit comme cube
+figure-numbers-rate = Déposé
+figure-numbers-thickness = Épaisseur de ce film
+figure-numbers-weight = Son poids
+figure-numbers-tile = Sur un carreau
+figure-numbers-sheets = Feuilles de papier de même épaisseur
+formula-film-mass = Poids w du film sur chaque surface, de ce qui est déposé et de la densité ρ de l’eau
+
+# Pictures beside a task
+practice-picture-tanks = La couche au fond est tout le produit du réservoir. Là où vous n’en voyez pas, elle est plus fine qu’un trait.
+practice-picture-rates = Une barre pour chaque réglage, par son numéro. Le bon est le plus petit qui finit dans la bande. « Aucun » est juste quand aucune barre n’y finit.
+practice-picture-mix = Toute la solution pour la zone, en une bande.
+practice-picture-strip = La solution du début à la fin. Un trait avec un numéro est là où vous remplissez le réservoir.
+practice-picture-range = Ce que permet l’étiquette, de rien à plus. Un trait en tirets est ce que demande l’exercice.
+practice-picture-range-parts = C’est 1 part de produit et { $n } parts d’eau, { $all } parts en tout.
+practice-picture-scales = Les deux côtés montrent la même quantité.
+practice-picture-wear = De quoi l’étiquette avertit, et ce que vous portez contre cela.
+practice-picture-shaken = Peu moussant : après une minute, la mousse est au trait en tirets ou dessous, et elle est tombée à un tiers ou moins. Usage courant, sans source.
+practice-picture-foam = La mousse ne doit pas entrer dans une aspiration. Essayez ce que personne n’a essayé.
+practice-state-before = avant
+practice-state-topped = complété
+practice-state-found = trouvé
+practice-state-drained = vidé
+practice-state-rescued = corrigé
+practice-drawing-state = { $when } : { $mix }, dont { $product } de produit
+practice-drawing-tanks = Un réservoir de { $tank }, pas à pas. { $states }.
+practice-drawing-mix = Une bande de { $total } de solution pour une zone.
+practice-drawing-strip = { $n ->
+    [one] Une bande de { $total } de solution, par zone : { $areas }. Il faut { $n } remplissage du réservoir.
+   *[other] Une bande de { $total } de solution, par zone : { $areas }. Il faut { $n } remplissages du réservoir.
+}
+practice-drawing-range = Une barre de ce que permet l’étiquette : { $range }.
+practice-drawing-range-asked = Une barre de ce que permet l’étiquette : { $range }. L’exercice demande { $asked }.
+practice-drawing-scales = Un trait avec deux échelles : { $from } en haut font { $to } en bas.
+practice-drawing-bottles = Deux bouteilles avec une barre entre elles : { $a } et { $b }.
+practice-drawing-shaken = Deux bouteilles après le secouage. Tout de suite, la mousse monte à { $first }, après une minute elle est à { $later }. Un trait en tirets est à { $limit }.
+practice-drawing-foam-none = Un réservoir sans mousse.
+practice-drawing-foam-no-vacuum = Un réservoir qui peut mousser, et pas d’aspiration au-dessus.
+practice-drawing-foam-unknown = Un réservoir qui mousse peut-être. Le tuyau au-dessus mène au moteur de l’aspiration.
+practice-drawing-foam-vacuum = Un réservoir plein de mousse. La mousse monte par le tuyau jusqu’au moteur de l’aspiration.
+practice-foam-at-once = aussitôt
+practice-foam-after = après 1 min
+practice-foam-motor = moteur
+practice-foam-tank = réservoir
+practice-ticket-should = Il faudrait lire : { $line }
+
+# The result
+practice-result = Votre résultat
+practice-tries-first = Juste tout de suite : { $n } sur { $of }
+practice-tries-second = Juste au deuxième essai : { $n } sur { $of }
+practice-tries-later = Juste plus tard : { $n } sur { $of }
+practice-tries-never = Pas juste : { $n } sur { $of }
+practice-tries-open = Passé : { $n } sur { $of }
+practice-roads = À revoir
+practice-hand-in = Le rendre
+practice-initials = Vos initiales
+practice-initials-hint = Seulement si vous rendez votre résultat. Quatre lettres au plus, pas de nom complet.
+practice-code = Votre code
+practice-code-qr = Code de votre résultat, à scanner
+practice-code-save = Enregistrer le code en fichier
+practice-code-holds = Le code contient vos initiales, le jour ({ $date }) et le résultat de chaque exercice. Rien n’est envoyé. Montrez-le ou transmettez-le vous-même.
+practice-finish = Terminé. Choisir d’autres exercices
+practice-copy = Copier
+practice-copied = Copié.
+practice-marked = Il est sélectionné. Copiez-le au clavier.
+
+# A session that a link brings
+practice-offer = Une séance pour vous
+practice-offer-hint = Ce lien apporte une séance. Commencez-la ou laissez-la d’abord : ensuite, le reste des Exercices est de nouveau ici. Votre propre site reste tel quel.
+practice-offer-same = Vous avez commencé cette séance. Vous pouvez la continuer.
+practice-offer-other = Vous avez une autre séance en cours. Si vous commencez celle-ci, l’autre est perdue.
+practice-offer-go-on = Continuer où vous étiez
+practice-offer-begin = Commencer cette séance
+practice-offer-leave = La laisser
+practice-link-content = Il s’ouvre, mais ce qu’il contient n’est pas une séance.
+
+# Handing out
+practice-hand-out-heading = Distribuer une séance
+practice-hand-out-hint = Choisissez des sujets, puis créez la séance. Tous ceux qui scannent son code ont les mêmes exercices, sans réseau.
+practice-make = Distribuer cette séance
+practice-given-heading = La séance
+practice-given = Quelle séance
+practice-given-one = Numéro de groupe { $seed }, { $level }, exercices : { $n } ({ $check })
+practice-smaller = Un code n’a pas la place pour toutes les fiches. Cette séance utilise les premières de chaque liste.
+practice-qr = Code à scanner avec un téléphone : il ouvre cette séance
+practice-scan = Scannez pour ouvrir cette séance. Ouvrez d’abord une fois la page sur chaque appareil, pour que cela marche sans réseau.
+practice-link = Le lien
+practice-paper = La séance sur papier
+practice-tasks-print = Imprimer les exercices
+practice-key-print = Imprimer le corrigé
+practice-both-print = Imprimer les deux
+practice-paper-tasks = Exercices, numéro de groupe { $seed }, séance { $check }
+practice-paper-key = Corrigé, numéro de groupe { $seed }, séance { $check }
+practice-paper-key-of = { $n ->
+    [one] La réponse de { $n } exercice. Ce qui s’y arrondit pour la mesure est juste aussi.
+   *[other] Les réponses de { $n } exercices. Ce qui s’y arrondit pour la mesure est juste aussi.
+}
+practice-paper-initials = Initiales
+practice-paper-date = Date
+practice-paper-order = Écrivez 1, 2, 3 et ainsi de suite dans les cases.
