@@ -126,7 +126,7 @@ practice-rounded = Juste pour votre mesure. À trois chiffres, c’est { $exact 
 practice-wrong = Pas encore. Relisez l’exercice.
 practice-step = { $what } : { $symbol } = { $equation }. Avec { $given }, { $symbol } = { $result }.
 practice-so = La réponse est { $answer }.
-practice-because-units = { $one } font { $many }.
+practice-because-units = { $one } fait { $many }.
 practice-because-standard = La consigne de votre site reste dans l’étiquette. Elle décide.
 practice-because-setting = Calculez ce que dépose chaque réglage. Prenez le plus petit qui atteint le minimum que le sol doit recevoir.
 practice-because-rescue = Le produit reste le même. Seule l’eau augmente. Attendez que ce soit mélangé, puis lisez de nouveau la force.
@@ -149,7 +149,7 @@ practice-way-millilitres-for-ounces = Vous avez écrit des mL comme des onces. R
 practice-way-us-for-imperial = Vous avez pris les unités américaines. Celles-ci sont impériales. Un gallon impérial fait un cinquième de plus qu’un gallon américain.
 practice-way-imperial-for-us = Vous avez pris les unités impériales. Celles-ci sont américaines. Un gallon américain fait un sixième de moins qu’un gallon impérial.
 practice-way-weight-for-volume = Une once de poids n’est pas une once liquide. Pour les liquides, prenez l’once liquide.
-practice-way-upside-down = Vous êtes allé dans le mauvais sens. Faites l’inverse : divisez là où vous avez multiplié.
+practice-way-upside-down = Vous avez pris le mauvais sens. Faites l’inverse : divisez là où vous avez multiplié.
 practice-way-decimal-slip = La virgule a glissé d’une place. Comptez de nouveau les zéros.
 practice-way-other-end = C’est l’autre bout de la plage. Regardez quel bout l’exercice demande.
 practice-way-machine-ignored = La machine a sa propre limite. Comparez votre nombre avec elle.
@@ -226,7 +226,7 @@ practice-code-marks = Il n’y a encore rien à rendre.
 practice-class-other = Ce résultat n’est pas de cette séance.
 practice-class-twice = Ce résultat est déjà dans la liste.
 practice-class-ahead = Son jour est après celui de cet appareil. Vérifiez l’horloge des deux.
-practice-class-erased = Le journal a un résultat pareil, et ses initiales ont été effacées à la demande de la personne. Ne le prenez que si cette personne le veut. C’est alors une nouvelle saisie.
+practice-class-erased = Le journal a un résultat pareil, et ses initiales ont été effacées à la demande de la personne. Ne le prenez que si cette personne le veut. C’est alors un nouvel enregistrement.
 
 # The page
 practice-heading = Que feriez-vous ?
@@ -362,7 +362,7 @@ practice-drawing-strip = { $n ->
 }
 practice-drawing-range = Une barre de ce que permet l’étiquette : { $range }.
 practice-drawing-range-asked = Une barre de ce que permet l’étiquette : { $range }. L’exercice demande { $asked }.
-practice-drawing-scales = Un trait avec deux échelles : { $from } en haut font { $to } en bas.
+practice-drawing-scales = Un trait avec deux échelles : en haut { $from }, en bas { $to }.
 practice-drawing-bottles = Deux bouteilles avec une barre entre elles : { $a } et { $b }.
 practice-drawing-shaken = Deux bouteilles après le secouage. Tout de suite, la mousse monte à { $first }, après une minute elle est à { $later }. Un trait en tirets est à { $limit }.
 practice-drawing-foam-none = Un réservoir sans mousse.
@@ -429,3 +429,178 @@ practice-paper-key-of = { $n ->
 practice-paper-initials = Initiales
 practice-paper-date = Date
 practice-paper-order = Écrivez 1, 2, 3 et ainsi de suite dans les cases.
+
+# What a class did
+class-heading = Prendre les codes de votre groupe
+class-codes = Codes, un par ligne
+class-codes-hint = Collez ce que vos gens vous ont envoyé ou ont scanné pour vous.
+class-take = Prendre ces codes
+class-take-sure = Prendre quand même ce qui faisait question
+class-open = Ou ouvrir un fichier de codes
+class-open-hint = Un fichier texte avec un code par ligne.
+class-no-session = Il n’y a pas encore de séance. Distribuez-en d’abord une : ses résultats vont avec elle.
+class-taken = { $n ->
+    [one] { $n } code a été pris.
+   *[other] { $n } codes ont été pris.
+}
+class-refused = { $n ->
+    [one] { $n } ligne n’a pas été prise :
+   *[other] { $n } lignes n’ont pas été prises :
+}
+class-summary = Ce que le groupe a fait
+class-none = Il n’y a pas encore de résultats de cette séance.
+class-by-topic = Par sujet
+class-by-person = { $n ->
+    [one] Par personne : { $n } personne. Le dernier résultat compte.
+   *[other] Par personne : { $n } personnes. Le dernier résultat compte.
+}
+class-roads = Les fausses pistes habituelles
+class-no-roads = Personne n’a pris une des fausses pistes habituelles.
+class-column-topic = Sujet
+class-column-asked = Réponses
+class-column-first = Aussitôt
+class-column-second = Au 2e essai
+class-column-right = Juste
+class-column-share = Part juste
+class-column-who = Initiales
+class-column-date = Date
+class-column-wrong = Pas juste
+class-column-open = Passé
+class-column-times = Fois
+class-column-way = À enseigner
+class-column-level = Niveau
+class-column-until = Valable jusqu’au
+class-shown = Qui a montré quoi
+class-shown-hint = Un sujet compte quand tous ses exercices étaient justes, au premier ou au deuxième essai, dans la dernière séance qui le demandait. C’est une habitude de formateurs, pas une règle avec une source. Ce n’est pas une habilitation : c’est vous qui dites qui peut travailler seul. On ne distingue les gens que par leurs initiales.
+class-months = Valable combien de mois
+class-months-wrong = Jusque-là, aucune fin n’est montrée.
+class-until-unknown = Pas connu
+class-lost = Perdu le { $day } par une réponse fausse
+class-ran-out = Expiré. Son dernier jour était le { $day }
+class-shown-by = Montré par { $who }
+class-shown-nothing = { $who } n’a encore montré aucun sujet entier.
+class-remove-warning = Le journal a { $n } résultats de { $who }. Les initiales y sont effacées pour de bon ; ce qui a été montré reste et n’est plus à personne.
+class-remove-do = Effacer et retirer
+class-remove-leave = Tout laisser tel quel
+class-logged = Dans le journal : { $n }. Pas encore dans le journal : { $new }.
+class-log = Écrire ces résultats au journal
+class-log-hint = Dans le journal, un résultat est conservé pour de bon, avec son jour et jusqu’à quand il vaut, et il part avec les sauvegardes. Là aussi, les initiales peuvent être effacées.
+class-remove = Retirer tout ce qui est de { $who } de cet appareil et du journal
+class-keeping = Ce qui reste sur cet appareil
+class-keeping-hint = Les résultats partent quand vous fermez la page, sauf si vous les conservez. Les codes ne font partie ni du journal ni d’une sauvegarde ; ce que vous écrivez au journal, oui. Ce que vous retirez de cet appareil n’y est plus. Les copies que vous avez enregistrées ou transmises restent où elles sont.
+class-keep = Conserver les résultats sur cet appareil
+class-kept = Les résultats sont conservés sur cet appareil.
+class-not-kept = Les résultats ne sont pas conservés.
+class-save = Enregistrer tous les codes en fichier
+class-erase = Retirer tous les résultats de l’appareil
+class-remove-codes = Tous les résultats de { $who } partent de cet appareil. Ce que d’autres ont fait reste.
+class-remove-off = Les retirer
+class-erase-warning = { $n ->
+    [one] Un résultat part de cet appareil. Ce que vous avez écrit au journal y reste, et les fichiers que vous avez enregistrés aussi.
+   *[other] { $n } résultats partent de cet appareil. Ce que vous avez écrit au journal y reste, et les fichiers que vous avez enregistrés aussi.
+}
+class-erase-do = Tout retirer
+class-erase-leave = Les laisser ici
+class-gone = Ils ne sont plus sur cet appareil. Vous pouvez les remettre jusqu’à ce que vous quittiez cette partie.
+class-put-back = Les remettre
+
+# The first fill, step by step
+first-fill = Votre premier remplissage
+first-fill-about = Un guide vous mène à travers un remplissage sur cette page. Il vous montre chaque étape là où vous la ferez au travail.
+first-fill-safe = Le guide ne remplit rien et n’enregistre rien. Seul compte ce que vous faites vous-même. Vous pouvez passer une étape, et arrêter quand vous voulez.
+first-fill-begin = Commencer le premier remplissage
+first-fill-again = Le parcourir encore une fois
+first-fill-resume = Continuer à l’étape { $n }
+first-fill-runs = Il est en cours. Vous êtes à l’étape { $n } sur { $of }.
+first-fill-link = C’est nouveau pour vous ? Laissez un guide vous mener à travers votre premier remplissage.
+first-fill-link-resume = Continuer votre premier remplissage, étape { $n }
+first-fill-at = Premier remplissage, étape { $n } sur { $of }
+first-fill-told = { $at } : { $title }. { $standing }
+first-fill-is-done = Fait
+first-fill-not-done = À faire
+first-fill-is-warned = Fait, avec un avertissement
+first-fill-warned = Fait, avec un avertissement : { $warning }
+first-fill-stopped = Pas encore fait. Le Dosage vous avertit : { $warning }
+first-fill-escape = Pour revenir ici, touchez la ligne tout en haut ou la touche Échap.
+first-fill-to = Aller à « { $control } »
+first-fill-next = Étape suivante
+first-fill-finish = Terminer
+first-fill-skip = Passer cette étape
+first-fill-back = Retour
+first-fill-pause = Laisser pour l’instant
+first-fill-close = Arrêter le guide
+first-fill-put-away = Fermer
+first-fill-ended = C’était votre premier remplissage
+first-fill-ended-all = Vous avez parcouru toutes les étapes. Au travail, faites surveiller vos premiers remplissages par quelqu’un qui connaît le métier.
+first-fill-ended-skipped = Vous avez passé ces étapes. Revenez-y, ou faites-vous montrer.
+first-fill-ended-governs = L’étiquette, sa FDS, les règles de votre site et des personnes formées décident.
+
+first-fill-wear = Mettez ce que demande l’étiquette
+first-fill-wear-do = Faites-le avant d’ouvrir un bidon. Une éclaboussure peut aussitôt blesser vos yeux et votre peau. La page liste ce qu’il faut porter sous « { $control } ». L’étiquette et la FDS décident.
+first-fill-wear-list = Pour { $product }, portez ceci : { $wear }
+first-fill-wear-none = Aucun code de danger de { $product } ne vous demande de porter quelque chose. Suivez son étiquette, sa FDS et les règles de votre site.
+first-fill-wear-unknown = La page ne connaît pas tous les dangers de { $product }. Lisez son étiquette et sa FDS, ou demandez.
+first-fill-wear-on = Je porte tout cela
+first-fill-wear-read = J’ai lu l’étiquette
+first-fill-wear-again = Vous vous êtes équipé pour une autre étiquette. Regardez de nouveau l’étape 1 pour celle-ci.
+first-fill-wear-again-go = Montrer l’étape 1
+first-fill-wear-lacks = Il n’y a pas encore de produit. Choisissez-en un à l’étape 3, puis revenez.
+first-fill-wear-open = Cochez la case quand vous êtes prêt.
+first-fill-wear-done = Vous êtes prêt pour { $product }.
+
+first-fill-machine = Choisissez votre machine
+first-fill-machine-do = Regardez la machine à côté de vous. Choisissez-la sous « { $control } ». La page a besoin de son réservoir pour savoir combien d’eau y va.
+first-fill-machine-lacks = La page ne sait pas combien contient le réservoir. Regardez sur sa plaque ou dans son manuel, ou demandez.
+first-fill-machine-done = La page a { $machine }, avec un réservoir de { $tank }. Est-ce la vôtre ? Sinon, choisissez-en une autre.
+
+first-fill-product = Choisissez le produit et lisez son étiquette
+first-fill-product-do = Prenez le bidon en main. Choisissez le même nom sous « Produit ». Comparez ensuite « Dilution sur l’étiquette » avec l’étiquette. Les deux doivent dire la même chose.
+first-fill-product-locked = Le sol et sa consigne décident ici du produit. Prenez ce bidon en main. Vérifiez que son nom est celui de cette page. Sinon, demandez avant de verser.
+first-fill-product-lacks = La page ne peut pas encore lire cette étiquette. Allez à « Dilution sur l’étiquette » et voyez ce qui y est dit.
+first-fill-product-done = La page a { $product }, avec « { $label } » sur l’étiquette. Est-ce ce que dit votre bidon ?
+
+first-fill-floor = Choisissez le sol et voyez sa consigne
+first-fill-floor-do = Choisissez le sol que vous allez laver. Certains produits abîment certains sols pour de bon. Là où votre site a une consigne pour lui, c’est elle qui compte.
+first-fill-floor-locked = Choisissez le sol que vous allez laver. Votre site a une consigne pour lui. La page remplit selon cette consigne et aucune autre.
+first-fill-floor-lacks = Il n’y a pas encore de sol. Demandez quel sol c’est et ce qui peut aller dessus.
+first-fill-floor-done = La page a { $floor }.
+first-fill-floor-standard = Sa consigne est { $standard }.
+first-fill-floor-no-standard = Aucune consigne n’est en vigueur pour ce produit sur lui. L’étiquette décide.
+
+first-fill-level = Jusqu’où remplir, et avec quoi mesurer
+first-fill-level-do = Ne préparez que ce qu’il vous faut. Réglez le niveau sous « Remplir le réservoir à ». Choisissez ensuite le pichet ou la pompe à côté de votre robinet sous « Mesure au mur ».
+first-fill-level-lacks = La page ne peut pas encore lire le niveau ou la mesure. Elle dit pourquoi sous le champ.
+first-fill-level-done = Vous remplissez à { $level }. Votre mesure est celle-ci : { $measure }. Est-ce bien cela ?
+
+first-fill-amount = Lisez la quantité
+first-fill-amount-do = C’est combien de produit va dans ce remplissage. Lisez-le à voix haute, avec son unité. Ne devinez jamais, et n’en ajoutez jamais un peu pour être sûr.
+first-fill-amount-is = Votre quantité est { $amount }.
+first-fill-amount-lacks = Il n’y a pas encore de quantité. La page dit ce qui manque là où elle serait.
+first-fill-amount-stopped = Un avertissement est là où serait la quantité. Lisez-le et faites ce qu’il dit.
+first-fill-amount-open = Dites maintenant pourquoi l’eau va d’abord.
+first-fill-amount-done = Vous avez la quantité, et vous savez pourquoi l’eau va d’abord.
+first-fill-why = Quand vous versez à la main, pourquoi l’eau va-t-elle d’abord ?
+first-fill-why-cheaper = Le produit coûte moins ainsi.
+first-fill-why-splash = Cela mousse et éclabousse moins.
+first-fill-why-same = Cela ne change rien.
+first-fill-why-right = Juste. L’eau qui tombe sur du produit fait de la mousse et peut vous gicler au visage. L’acide aussi va dans l’eau, jamais l’eau dans l’acide.
+first-fill-why-wrong = Pas tout à fait. Pensez à de l’eau qui tombe fort sur un produit fort. Choisissez de nouveau.
+
+first-fill-record = Enregistrez le remplissage
+first-fill-record-do = Au travail, vous touchez « { $control } » une fois le réservoir rempli. Ainsi, le poste suivant sait ce qu’il contient.
+first-fill-record-training = N’est-ce qu’un exercice ? Alors passez cette étape. Un enregistrement va dans le vrai journal et y reste. Vous pouvez le rayer plus tard, mais on peut encore le voir.
+first-fill-record-lacks = Il n’y a pas encore de quantité à enregistrer.
+first-fill-record-stopped = Un avertissement l’empêche, donc rien ne peut être enregistré ici.
+first-fill-record-open = Vous n’avez mis aucun remplissage au journal depuis le début.
+first-fill-record-done = Votre remplissage est au journal.
+
+first-fill-shift = À la fin du poste
+first-fill-shift-do = L’eau sale laissée dans un réservoir sent mauvais et fait pousser des microbes. Faites ces cinq choses chaque fois, dans cet ordre. Cochez-les ensuite sous « { $control } » dans le Journal.
+first-fill-shift-drain = Videz les deux réservoirs là où l’eau sale peut aller.
+first-fill-shift-rinse = Rincez-les à l’eau claire.
+first-fill-shift-filters = Nettoyez les filtres, pour que l’aspiration ait de l’air.
+first-fill-shift-brush = Nettoyez le bac à débris ou la brosse.
+first-fill-shift-squeegee = Essuyez la raclette, pour qu’elle ne laisse pas de traînées.
+first-fill-shift-lacks = Aucun remplissage de cette machine n’est au journal aujourd’hui, donc il n’y a rien à cocher. Lisez les cinq choses.
+first-fill-shift-open = Encore à faire : { $tasks }.
+first-fill-shift-done = Les cinq sont cochées.
