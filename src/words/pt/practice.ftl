@@ -5,8 +5,8 @@
 
 practice-topic-label = Ler um rótulo
 practice-topic-units = Trocar unidades
-practice-topic-dose = Dosar um enchimento
-practice-topic-top-up = Completar um tanque
+practice-topic-dose = Achar a dose
+practice-topic-top-up = Completar o tanque
 practice-topic-setting = Escolher uma regulagem
 practice-topic-shift = Planejar um turno curto
 practice-topic-mistake = Achar o erro
@@ -203,3 +203,185 @@ practice-harm-no-skin = No trabalho isto poderia queimar a sua pele.
 practice-harm-no-air = No trabalho isto poderia fazer mal aos seus pulmões.
 practice-harm-foam = No trabalho a espuma poderia chegar ao motor de aspiração e parar a máquina.
 practice-harm-splash = No trabalho o produto forte poderia respingar em você.
+
+## Mistakes on a fill ticket
+
+practice-made-parts-for-total = As partes de água foram tomadas por partes da mistura toda
+practice-made-total-for-parts = As partes da mistura toda foram tomadas por partes de água
+practice-made-water-for-mix = A água foi tomada pela mistura toda
+practice-made-mix-for-water = A mistura toda foi tomada por água
+practice-made-full-for-part = A dose é para um tanque cheio
+practice-made-ounces-for-millilitres = Onças foram escritas como mL
+practice-made-millilitres-for-ounces = mL foram escritos como onças
+practice-made-us-for-imperial = Foram usados galões dos EUA no lugar dos imperiais
+practice-made-imperial-for-us = Foram usados galões imperiais no lugar dos dos EUA
+practice-made-other-end = Foi usada a ponta errada da faixa
+practice-made-machine-ignored = O limite da máquina foi deixado de lado
+practice-made-standard-ignored = A regra do local foi deixada de lado
+practice-made-product-first = O produto foi posto antes da água
+
+## Sessions and their codes
+
+practice-session-no-topic = Escolha antes um tema.
+practice-session-count = Esse número de tarefas não cabe. Escolha menos.
+practice-session-lacks = Um tema não pode ser feito com os seus cadastros. Retire esse tema ou acrescente o que falta.
+practice-session-fewer = Não há tantas tarefas diferentes. Escolha menos, ou mais temas.
+practice-session-link = A sessão não cabe em um código. Escolha menos temas, ou distribua em papel.
+practice-code-altered = Este código não está como foi feito. Confira cada letra.
+practice-code-later = Este código vem de uma versão mais nova. Atualize a página.
+practice-code-initials = Digite as suas iniciais, no máximo quatro letras.
+practice-code-day = Digite o dia como ano-mês-dia.
+practice-code-session = Este resultado não é de nenhuma sessão.
+practice-code-marks = Ainda não há nada para entregar.
+practice-class-other = Este resultado não é desta sessão.
+practice-class-twice = Este resultado já está na lista.
+practice-class-ahead = O dia dele é posterior ao dia deste aparelho. Confira os relógios dos dois.
+practice-class-erased = O registro tem um resultado igual a este, e as iniciais foram apagadas a pedido. Só aceite se essa pessoa quiser. Então é um lançamento novo.
+
+## The page
+
+practice-heading = O que você faria?
+practice-about = Tarefas das suas próprias máquinas, produtos e pisos. Nada do que você faz aqui muda o seu local ou o seu registro.
+practice-governs = Isto é treino. No trabalho decidem o rótulo, a FDS, as regras do seu local e pessoas treinadas.
+practice-parts = O que fazer aqui
+practice-practise = Treinar
+practice-numbers = Ver os números
+practice-hand-out = Distribuir
+practice-class = Resultado da turma
+practice-choose-heading = Escolha o que treinar
+practice-topics = Temas
+practice-topics-all = Escolher todos os temas
+practice-topics-none = Não escolher nenhum tema
+practice-level = Nível
+practice-count = Quantas tarefas
+practice-count-hint = No máximo { $most }.
+practice-seed = Número da turma
+practice-seed-hint = O mesmo número dá as mesmas tarefas em cada aparelho com os mesmos cadastros. Deixe vazio para tarefas novas.
+practice-session-seed = Um número de turma só tem algarismos e é no máximo 4 294 967 295.
+practice-begin = Começar
+practice-stock = Feito de
+practice-made-of = { $site }: máquinas { $machines }, produtos { $products }, pisos { $floors }, medidas { $measures }
+practice-check-is = sessão { $check }
+practice-tasks = { $n ->
+    [one] { $n } tarefa
+   *[other] { $n } tarefas
+ }
+practice-progress = { $n } de { $of }
+practice-check = Conferir
+practice-next = Próxima
+practice-end = Ver o seu resultado
+practice-skip = Pular esta
+practice-wrong-last = Não é isso. Olhe como se calcula.
+practice-once-more = Você tem mais uma tentativa.
+practice-right-is = A resposta é: { $answer }
+practice-from = Estes cadastros são de { $site }.
+practice-stop = Parar esta sessão
+practice-stop-hint = O que você fez nela se perde. Para voltar depois, basta sair da página: ela espera por você.
+practice-leave = Parar e perder o feito
+practice-order-hint = Ponha em ordem. O primeiro passo vem primeiro.
+practice-up = Subir
+practice-down = Descer
+practice-up-of = Subir: { $what }
+practice-down-of = Descer: { $what }
+practice-drawing = Um copo com { $dose } de produto, um passo é { $step }. Ao lado um tanque de { $tank } cheio até { $total }. A camada no fundo do tanque é o produto, 1 parte para { $ratio } partes de água.
+practice-drawing-cup = Produto
+practice-picture-ratio = Isto é 1 para { $ratio }. A camada no fundo do tanque é todo o produto que há nele.
+practice-picture-half = Um passo do seu copo é { $step }. Meio passo a menos dá 1 para { $less }. Meio passo a mais dá 1 para { $more }.
+
+## See the numbers
+
+numbers-about = Mude um número e veja o que ele faz. Isso não muda mais nada.
+numbers-mix = Uma proporção em um tanque
+numbers-machine = Tanque de
+numbers-own = O meu próprio número
+numbers-tank = No tanque cabem
+numbers-level = Quão cheio está
+numbers-parts = Proporção
+numbers-parts-hint = Partes de água para 1 parte de produto. Digite 64 ou 1:64.
+numbers-usual = Proporções comuns
+numbers-slider = Deslize a proporção:
+numbers-ratio = 1 para { $n }
+numbers-measure = Medida
+numbers-step = Um passo do copo
+numbers-none = Ainda não há desenho. Corrija o número que está marcado acima.
+numbers-to-scale = Em uma só escala: o tanque e o produto, cada um como um cubo visto de frente. A camada fina no fundo do tanque é o mesmo produto.
+numbers-enlarged = O copo de novo, ampliado, com os seus passos. A faixa é meio passo para cima e para baixo.
+numbers-count = { $n ->
+    [one] O passo mais próximo é { $n } passo de { $step }, o que dá { $rounded }. Isso faz 1 para { $ratio }.
+   *[other] O mais próximo são { $n } passos de { $step }, o que dá { $rounded }. Isso faz 1 para { $ratio }.
+ }
+numbers-half = O que faz meio passo
+numbers-less = Meio passo a menos
+numbers-asked = Como pedido
+numbers-nearest = O passo mais próximo
+numbers-more = Meio passo a mais
+numbers-column-pour = Você despeja
+numbers-column-product = Produto
+numbers-column-ratio = Proporção
+numbers-column-off = Diferença
+numbers-drawing-scale = Um tanque de { $tank } como um cubo de { $tank_edge } de largura, cheio até { $total }. Ao lado o produto nele, { $dose }, como um cubo de { $dose_edge } de largura. Os dois estão desenhados em uma só escala.
+remark-numbers-coarse = Meio passo deste copo é tanto quanto todo o produto. Escolha uma medida mais fina ou um tanque mais cheio.
+numbers-film = A película em um piso
+numbers-laid = Como você informa
+numbers-laid-rate = Sei quanto ponho no piso
+numbers-laid-setting = Por uma regulagem de vazão
+numbers-rate = O que você põe no piso
+numbers-setting = Regulagem de
+numbers-setting-of = { $machine }, regulagem { $n }
+numbers-flow = Vazão
+numbers-speed = Velocidade
+numbers-path = Largura de limpeza
+numbers-overlap = Sobreposição
+numbers-film-scale = Um ladrilho visto de lado, e ao lado dele uma folha de papel. A altura está desenhada { $times } vezes maior que a largura.
+numbers-film-assumed = Esta é a película como é posta, igual em toda parte. Um piso real tem mais nas juntas e nas partes baixas. Uma folha de papel de escritório foi tomada como de 0,1 mm de espessura e um ladrilho como de 12 in ou 30 cm de largura: prática comum, sem fonte. O peso é o da água a 20 °C, 998 g por litro.
+numbers-tile-is = ladrilho de { $edge } de largura
+numbers-paper = papel
+numbers-drawing-film = Um ladrilho de { $edge } de largura visto de lado, com uma película de { $thick } de espessura em cima. Ao lado dele uma folha de papel de { $paper } de espessura. A altura está desenhada { $times } vezes maior que a largura.
+figure-numbers-total = Mistura no tanque
+figure-numbers-water = Água nela
+figure-numbers-dose = Produto nela
+figure-numbers-tank-edge = Lado do tanque como cubo
+figure-numbers-dose-edge = Lado do produto como cubo
+figure-numbers-rate = Posto no piso
+figure-numbers-thickness = Espessura
+figure-numbers-weight = Quanto pesa
+figure-numbers-tile = Em um ladrilho
+figure-numbers-sheets = Folhas de papel na espessura
+formula-film-mass = Peso w da película em cada área, do que é posto no piso e da densidade ρ da água
+
+practice-picture-tanks = A camada no fundo é todo o produto no tanque. Onde você não vê nenhuma, ela é mais fina que uma linha.
+practice-picture-rates = Uma barra para cada regulagem, pelo número dela. A certa é a mais baixa que termina na faixa. Nenhuma está certa quando nenhuma barra faz isso.
+practice-picture-mix = Toda a mistura para a área, como uma só tira.
+practice-picture-strip = A mistura da primeira à última área. Uma linha com um número está onde você enche o tanque.
+practice-picture-range = O que o rótulo permite, de nada a mais. Uma linha tracejada é o que a tarefa pede.
+practice-picture-range-parts = Isso é 1 parte de produto e { $n } partes de água, { $all } partes ao todo.
+practice-picture-scales = Os dois lados mostram a mesma quantidade.
+practice-picture-wear = Do que o rótulo avisa, e o que você usa contra isso.
+practice-picture-shaken = Pouca espuma está na linha tracejada ou abaixo depois de um minuto, e baixou a um terço ou menos. Prática comum, sem fonte.
+practice-picture-foam = Espuma não pode entrar na aspiração. Teste o que ninguém testou.
+practice-state-before = antes
+practice-state-topped = completado
+practice-state-found = como achado
+practice-state-drained = esvaziado
+practice-state-rescued = corrigido
+practice-drawing-state = { $when }: { $mix } com { $product } de produto
+practice-drawing-tanks = Um tanque de { $tank }, passo a passo. { $states }.
+practice-drawing-mix = Uma tira de { $total } de mistura para uma área.
+practice-drawing-strip = { $n ->
+    [one] Uma tira de { $total } de mistura, por área: { $areas }. Leva { $n } enchimento do tanque.
+   *[other] Uma tira de { $total } de mistura, por área: { $areas }. Leva { $n } enchimentos do tanque.
+ }
+practice-drawing-range = Uma barra do que o rótulo permite: { $range }.
+practice-drawing-range-asked = Uma barra do que o rótulo permite: { $range }. A tarefa pede { $asked }.
+practice-drawing-scales = Uma linha com duas escalas: { $from } em cima é { $to } embaixo.
+practice-drawing-bottles = Duas garrafas com uma barra entre elas: { $a } e { $b }.
+practice-drawing-shaken = Duas garrafas depois de agitar. Na hora a espuma tem { $first } de altura, depois de um minuto { $later }. Há uma linha tracejada em { $limit }.
+practice-drawing-foam-none = Um tanque sem espuma.
+practice-drawing-foam-no-vacuum = Um tanque que pode fazer espuma, e nenhuma aspiração acima dele.
+practice-drawing-foam-unknown = Um tanque que talvez faça espuma. A mangueira acima dele leva ao motor de aspiração.
+practice-drawing-foam-vacuum = Um tanque cheio de espuma. A espuma sobe pela mangueira até o motor de aspiração.
+practice-foam-at-once = na hora
+practice-foam-after = após 1 min
+practice-foam-motor = motor
+practice-foam-tank = tanque
+practice-ticket-should = Aqui deveria estar: { $line }
