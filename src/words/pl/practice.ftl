@@ -453,3 +453,188 @@ practice-paper-key-of = { $n ->
 practice-paper-initials = Inicjały
 practice-paper-date = Data
 practice-paper-order = Wpisz w kratki 1, 2, 3 i tak dalej.
+
+## What a class did
+
+class-heading = Przyjmij kody swojej grupy
+class-codes = Kody, po jednym w wierszu
+class-codes-hint = Wklej to, co twoi ludzie ci przysłali lub zeskanowali.
+class-take = Przyjmij te kody
+class-take-sure = Mimo to przyjmij to, o co było pytanie
+class-open = Albo otwórz plik z kodami
+class-open-hint = Plik tekstowy, po jednym kodzie w wierszu.
+class-no-session = Nie ma jeszcze zestawu. Najpierw rozdaj jeden: wyniki należą do niego.
+class-taken = { $n ->
+    [one] Przyjęto { $n } kod.
+    [few] Przyjęto { $n } kody.
+    [many] Przyjęto { $n } kodów.
+   *[other] Przyjęto { $n } kodu.
+ }
+class-refused = { $n ->
+    [one] Nie przyjęto { $n } wiersza:
+    [few] Nie przyjęto { $n } wierszy:
+    [many] Nie przyjęto { $n } wierszy:
+   *[other] Nie przyjęto { $n } wiersza:
+ }
+class-summary = Co zrobiła grupa
+class-none = Nie ma jeszcze wyników tego zestawu.
+class-by-topic = Według tematów
+class-by-person = { $n ->
+    [one] Według osób: { $n } osoba. Liczy się najnowszy wynik.
+    [few] Według osób: { $n } osoby. Liczy się najnowszy wynik.
+    [many] Według osób: { $n } osób. Liczy się najnowszy wynik.
+   *[other] Według osób: { $n } osoby. Liczy się najnowszy wynik.
+ }
+class-roads = Częste błędne drogi
+class-no-roads = Nikt nie poszedł żadną z częstych błędnych dróg.
+class-column-topic = Temat
+class-column-asked = Odpowiedzi
+class-column-first = Od razu
+class-column-second = Druga próba
+class-column-right = Dobrze
+class-column-share = Ile dobrych
+class-column-who = Inicjały
+class-column-date = Data
+class-column-wrong = Niedobrze
+class-column-open = Pominięto
+class-column-times = Ile razy
+class-column-way = Czego uczyć
+class-column-level = Poziom
+class-column-until = Ważne do
+class-shown = Kto co pokazał
+class-shown-hint = Temat liczy się, gdy wszystkie jego zadania były dobrze zrobione, za pierwszym lub drugim razem, w najnowszym zestawie, który o niego pytał. To zwyczaj szkolących, nie zasada ze źródłem. To nie jest uprawnienie: ty mówisz, kto może pracować sam. Osoby odróżniają tylko inicjały.
+class-months = Ile miesięcy to jest ważne
+class-months-wrong = Do tego czasu nie widać końca.
+class-until-unknown = Nie wiadomo
+class-lost = Przepadło { $day } przez złą odpowiedź
+class-ran-out = Straciło ważność. Ostatni dzień to { $day }
+class-shown-by = Pokazuje to { $who }
+class-shown-nothing = { $who }: jeszcze żadnego całego tematu.
+class-remove-warning = W dzienniku: { $n }. Tyle jest wyników osoby { $who }. Jej inicjały zostaną z nich wymazane na zawsze; to, co pokazano, zostaje i jest niczyje.
+class-remove-do = Wymaż i usuń
+class-remove-leave = Zostaw wszystko
+class-logged = W dzienniku: { $n }. Jeszcze nie w dzienniku: { $new }.
+class-log = Wpisz te wyniki do dziennika
+class-log-hint = W dzienniku wynik zostaje na zawsze, ze swoim dniem i terminem ważności, i jest w kopiach zapasowych. Inicjały można tam też wymazać.
+class-remove = Usuń wszystko osoby { $who } z tego urządzenia i z dziennika
+class-keeping = Co zostaje na tym urządzeniu
+class-keeping-hint = Wyniki znikają po zamknięciu strony, chyba że je zachowasz. Kody nie należą do dziennika ani do żadnej kopii zapasowej; to, co wpiszesz do dziennika, należy. To, co usuniesz z tego urządzenia, znika z niego. Kopie, które zapisano lub przekazano, zostają tam, gdzie są.
+class-keep = Zachowaj wyniki na tym urządzeniu
+class-kept = Wyniki są zachowane na tym urządzeniu.
+class-not-kept = Wyniki nie są zachowane.
+class-save = Zapisz wszystkie kody jako plik
+class-erase = Usuń wszystkie wyniki z tego urządzenia
+class-remove-codes = Wszystkie wyniki osoby { $who } znikną z tego urządzenia. To, co zrobili inni, zostaje.
+class-remove-off = Usuń je
+class-erase-warning = { $n ->
+    [one] Jeden wynik zniknie z tego urządzenia. To, co wpisano do dziennika, zostaje tam, tak jak zapisane pliki.
+    [few] { $n } wyniki znikną z tego urządzenia. To, co wpisano do dziennika, zostaje tam, tak jak zapisane pliki.
+    [many] { $n } wyników zniknie z tego urządzenia. To, co wpisano do dziennika, zostaje tam, tak jak zapisane pliki.
+   *[other] { $n } wyniku zniknie z tego urządzenia. To, co wpisano do dziennika, zostaje tam, tak jak zapisane pliki.
+ }
+class-erase-do = Usuń wszystkie
+class-erase-leave = Zostaw je tu
+class-gone = Nie ma ich już na tym urządzeniu. Możesz je przywrócić, dopóki nie opuścisz tej części.
+class-put-back = Przywróć je
+
+## The first fill, step by step
+
+first-fill = Twoje pierwsze napełnienie
+first-fill-about = Przewodnik prowadzi cię przez jedno napełnienie na tej stronie. Pokazuje każdy krok tam, gdzie robi się go w pracy.
+first-fill-safe = Przewodnik niczego nie wypełnia i niczego nie zapisuje. Liczy się tylko to, co robisz bez niego. Każdy krok możesz pominąć i skończyć, kiedy chcesz.
+first-fill-begin = Zacznij pierwsze napełnienie
+first-fill-again = Przejdź to jeszcze raz
+first-fill-resume = Idź dalej od kroku { $n }
+first-fill-runs = Jest w toku. Jesteś przy kroku { $n } z { $of }.
+first-fill-link = To dla ciebie nowe? Daj się poprowadzić przez pierwsze napełnienie.
+first-fill-link-resume = Wróć do pierwszego napełnienia, krok { $n }
+first-fill-at = Pierwsze napełnienie, krok { $n } z { $of }
+first-fill-told = { $at }: { $title }. { $standing }
+first-fill-is-done = Zrobione
+first-fill-not-done = Do zrobienia
+first-fill-is-warned = Zrobione, z ostrzeżeniem
+first-fill-warned = Zrobione, z ostrzeżeniem: { $warning }
+first-fill-stopped = Jeszcze niezrobione. Dozowanie ostrzega cię: { $warning }
+first-fill-escape = Aby tu wrócić, naciśnij pasek na górze albo klawisz Escape.
+first-fill-to = Przejdź do „{ $control }”
+first-fill-next = Następny krok
+first-fill-finish = Zakończ
+first-fill-skip = Pomiń ten krok
+first-fill-back = Wstecz
+first-fill-pause = Odłóż na potem
+first-fill-close = Zakończ przewodnik
+first-fill-put-away = Zamknij
+first-fill-ended = To było twoje pierwsze napełnienie
+first-fill-ended-all = Wszystkie kroki za tobą. Niech ktoś, kto zna tę pracę, popatrzy na twoje pierwsze napełnienia w pracy.
+first-fill-ended-skipped = Te kroki pominięto. Wróć do nich albo poproś kogoś, aby ci je pokazał.
+first-fill-ended-governs = Decydują etykieta, jej karta charakterystyki, zasady twojego obiektu i przeszkoleni ludzie.
+
+first-fill-wear = Załóż to, czego wymaga etykieta
+first-fill-wear-do = Zrób to, zanim otworzysz butelkę. Rozprysk może od razu zranić oczy i skórę. Strona podaje, co założyć, w „{ $control }”. Decydują etykieta i karta charakterystyki.
+first-fill-wear-list = Do produktu { $product } załóż: { $wear }
+first-fill-wear-none = Żaden kod zagrożenia produktu { $product } nie każe nic zakładać. Trzymaj się jego etykiety, karty charakterystyki i zasad twojego obiektu.
+first-fill-wear-unknown = Strona nie zna wszystkich zagrożeń produktu { $product }. Przeczytaj jego etykietę i kartę charakterystyki albo zapytaj.
+first-fill-wear-on = Mam to na sobie
+first-fill-wear-read = Znam już tę etykietę
+first-fill-wear-again = To, co masz na sobie, było dla innej etykiety. Dla tej zajrzyj jeszcze raz do kroku 1.
+first-fill-wear-again-go = Pokaż krok 1
+first-fill-wear-lacks = Nie ma jeszcze produktu. Wybierz go w kroku 3, potem wróć.
+first-fill-wear-open = Zaznacz pole, gdy wszystko gotowe.
+first-fill-wear-done = Wszystko gotowe na produkt { $product }.
+
+first-fill-machine = Wybierz swoją maszynę
+first-fill-machine-do = Spójrz na maszynę obok siebie. Wybierz ją w „{ $control }”. Strona musi znać jej zbiornik, aby wiedzieć, ile wody wchodzi.
+first-fill-machine-lacks = Strona nie wie, ile mieści zbiornik. Spójrz na tabliczkę lub do instrukcji maszyny albo zapytaj.
+first-fill-machine-done = Na stronie jest { $machine }, ze zbiornikiem { $tank }. Czy to twoja? Jeśli nie, wybierz inną.
+
+first-fill-product = Wybierz produkt i przeczytaj etykietę
+first-fill-product-do = Weź butelkę do ręki. W „Produkt” wybierz tę samą nazwę. Potem porównaj „Rozcieńczenie na etykiecie” z etykietą. Oba muszą mówić to samo.
+first-fill-product-locked = O produkcie decydują tu podłoga i jej standard. Weź tę butelkę do ręki. Sprawdź, czy jej nazwa jest taka jak na tej stronie. Jeśli nie, zapytaj, zanim nalejesz.
+first-fill-product-lacks = Strona nie umie jeszcze odczytać tej etykiety. Przejdź do „Rozcieńczenie na etykiecie” i zobacz, co tam stoi.
+first-fill-product-done = Na stronie jest { $product }, a na etykiecie „{ $label }”. Czy to samo mówi twoja butelka?
+
+first-fill-floor = Wybierz podłogę i zobacz jej zasadę
+first-fill-floor-do = Wybierz podłogę, którą będziesz czyścić. Niektóre produkty niszczą niektóre podłogi na zawsze. Gdzie twój obiekt ma dla niej standard, liczy się ta zasada.
+first-fill-floor-locked = Wybierz podłogę, którą będziesz czyścić. Twój obiekt ma dla niej standard. Strona napełnia według tej zasady i żadnej innej.
+first-fill-floor-lacks = Nie ma jeszcze podłogi. Zapytaj, jaka to podłoga i co wolno na nią dać.
+first-fill-floor-done = Na stronie jest { $floor }.
+first-fill-floor-standard = Jej standard to { $standard }.
+first-fill-floor-no-standard = Dla tego produktu nie obowiązuje na niej żaden standard. Decyduje etykieta.
+
+first-fill-level = Jak pełno i czym odmierzasz
+first-fill-level-do = Zrób tylko tyle, ile potrzebujesz. Ustaw poziom w „Napełnij zbiornik do”. Potem w „Miarka na ścianie” wybierz dzbanek lub pompkę, która wisi przy twoim kranie.
+first-fill-level-lacks = Strona nie umie jeszcze odczytać poziomu lub miarki. Pod polem pisze dlaczego.
+first-fill-level-done = Napełniasz do { $level }. Twoja miarka to: { $measure }. Zgadza się?
+
+first-fill-amount = Odczytaj ilość
+first-fill-amount-do = Tyle produktu wchodzi do tego napełnienia. Przeczytaj na głos, razem z jednostką. Nigdy nie zgaduj i nigdy nie dodawaj nic na wszelki wypadek.
+first-fill-amount-is = Twoja ilość to { $amount }.
+first-fill-amount-lacks = Nie ma jeszcze ilości. W jej miejscu strona mówi, czego brakuje.
+first-fill-amount-stopped = W miejscu ilości stoi ostrzeżenie. Przeczytaj je i zrób, co mówi.
+first-fill-amount-open = Teraz powiedz, dlaczego najpierw wlewa się wodę.
+first-fill-amount-done = Masz ilość i wiesz, dlaczego najpierw wlewa się wodę.
+first-fill-why = Gdy nalewasz ręcznie, dlaczego najpierw wlewa się wodę?
+first-fill-why-cheaper = Produkt kosztuje wtedy mniej.
+first-fill-why-splash = Mniej się pieni i mniej pryska.
+first-fill-why-same = To bez różnicy.
+first-fill-why-right = Dobrze. Woda, która spada na produkt, pieni się i może prysnąć ci w twarz. Kwas też wlewa się do wody, nigdy wodę do kwasu.
+first-fill-why-wrong = Niezupełnie. Pomyśl o wodzie, która mocno spada na silny produkt. Wybierz jeszcze raz.
+
+first-fill-record = Zapisz napełnienie
+first-fill-record-do = W pracy naciskasz „{ $control }”, gdy zbiornik jest napełniony. Dzięki temu następna zmiana wie, co w nim jest.
+first-fill-record-training = To tylko szkolenie? Wtedy pomiń ten krok. Zapis trafia do prawdziwego dziennika i w nim zostaje. Możesz go potem skreślić, ale nadal go widać.
+first-fill-record-lacks = Nie ma jeszcze ilości do zapisania.
+first-fill-record-stopped = Na przeszkodzie stoi ostrzeżenie, więc nic nie da się tu zapisać.
+first-fill-record-open = Od początku nie wpisano do dziennika żadnego napełnienia.
+first-fill-record-done = Twoje napełnienie jest w dzienniku.
+
+first-fill-shift = Na koniec zmiany
+first-fill-shift-do = Brudna woda w zbiorniku śmierdzi i rosną w niej zarazki. Rób te pięć rzeczy za każdym razem, w tej kolejności. Potem odhacz je w „{ $control }” w Dzienniku.
+first-fill-shift-drain = Opróżnij oba zbiorniki tam, gdzie wolno wylać brudną wodę.
+first-fill-shift-rinse = Wypłucz je czystą wodą.
+first-fill-shift-filters = Wyczyść filtry, aby odsysanie miało powietrze.
+first-fill-shift-brush = Wyczyść worek na śmieci lub szczotkę.
+first-fill-shift-squeegee = Wytrzyj ssawę, aby nie zostawiała smug.
+first-fill-shift-lacks = W dzienniku nie ma dziś napełnienia tej maszyny, więc nie ma czego odhaczyć. Przeczytaj te pięć rzeczy.
+first-fill-shift-open = Jeszcze do zrobienia: { $tasks }.
+first-fill-shift-done = Wszystkie pięć odhaczono.
