@@ -236,7 +236,7 @@ practice-code-marks = Ainda não há nada para entregar.
 practice-class-other = Este resultado não é desta sessão.
 practice-class-twice = Este resultado já está na lista.
 practice-class-ahead = O dia dele é posterior ao dia deste aparelho. Confira os relógios dos dois.
-practice-class-erased = O registro tem um resultado igual a este, e as iniciais foram apagadas a pedido. Só aceite se essa pessoa quiser. Então é um lançamento novo.
+practice-class-erased = O registro tem um resultado igual a este, e as iniciais foram apagadas a pedido. Só aceite se essa pessoa quiser. Então ele entra como novo.
 
 ## The page
 
@@ -250,8 +250,8 @@ practice-hand-out = Distribuir
 practice-class = Resultado da turma
 practice-choose-heading = Escolha o que treinar
 practice-topics = Temas
-practice-topics-all = Escolher todos os temas
-practice-topics-none = Não escolher nenhum tema
+practice-topics-all = Todos os temas
+practice-topics-none = Nenhum tema
 practice-level = Nível
 practice-count = Quantas tarefas
 practice-count-hint = No máximo { $most }.
@@ -277,7 +277,7 @@ practice-right-is = A resposta é: { $answer }
 practice-from = Estes cadastros são de { $site }.
 practice-stop = Parar esta sessão
 practice-stop-hint = O que você fez nela se perde. Para voltar depois, basta sair da página: ela espera por você.
-practice-leave = Parar e perder o feito
+practice-leave = Parar e descartar
 practice-order-hint = Ponha em ordem. O primeiro passo vem primeiro.
 practice-up = Subir
 practice-down = Descer
@@ -291,9 +291,9 @@ practice-picture-half = Um passo do seu copo é { $step }. Meio passo a menos d�
 ## See the numbers
 
 numbers-about = Mude um número e veja o que ele faz. Isso não muda mais nada.
-numbers-mix = Uma proporção em um tanque
+numbers-mix = Proporção em um tanque
 numbers-machine = Tanque de
-numbers-own = O meu próprio número
+numbers-own = Meu próprio número
 numbers-tank = No tanque cabem
 numbers-level = Quão cheio está
 numbers-parts = Proporção
@@ -315,7 +315,7 @@ numbers-less = Meio passo a menos
 numbers-asked = Como pedido
 numbers-nearest = O passo mais próximo
 numbers-more = Meio passo a mais
-numbers-column-pour = Você despeja
+numbers-column-pour = Despeje
 numbers-column-product = Produto
 numbers-column-ratio = Proporção
 numbers-column-off = Diferença
@@ -324,7 +324,7 @@ remark-numbers-coarse = Meio passo deste copo é tanto quanto todo o produto. Es
 numbers-film = A película em um piso
 numbers-laid = Como você informa
 numbers-laid-rate = Sei quanto ponho no piso
-numbers-laid-setting = Por uma regulagem de vazão
+numbers-laid-setting = Por uma regulagem
 numbers-rate = O que você põe no piso
 numbers-setting = Regulagem de
 numbers-setting-of = { $machine }, regulagem { $n }
@@ -385,3 +385,238 @@ practice-foam-after = após 1 min
 practice-foam-motor = motor
 practice-foam-tank = tanque
 practice-ticket-should = Aqui deveria estar: { $line }
+
+## The result
+
+practice-result = O seu resultado
+practice-tries-first = Certas de primeira: { $n } de { $of }
+practice-tries-second = Certas na segunda tentativa: { $n } de { $of }
+practice-tries-later = Certas depois: { $n } de { $of }
+practice-tries-never = Não certas: { $n } de { $of }
+practice-tries-open = Puladas: { $n } de { $of }
+practice-roads = O que olhar de novo
+practice-hand-in = Entregar
+practice-initials = As suas iniciais
+practice-initials-hint = Só se você entregar o seu resultado. No máximo quatro letras, sem nome completo.
+practice-code = O seu código
+practice-code-qr = Código do seu resultado, para escanear
+practice-code-save = Salvar o código como arquivo
+practice-code-holds = O código tem as suas iniciais, o dia ({ $date }) e o que deu cada tarefa. Nada é enviado. Mostre ou passe você mesmo.
+practice-finish = Pronto. Escolher novas tarefas
+practice-copy = Copiar
+practice-copied = Copiado.
+practice-marked = Está marcado. Copie com o seu teclado.
+
+## A session that a link brings
+
+practice-offer = Uma sessão para você
+practice-offer-hint = Este link traz uma sessão. Antes comece ou recuse: então o resto de Treino volta a estar aqui. O seu próprio local fica como está.
+practice-offer-same = Você já começou esta sessão. Pode continuar.
+practice-offer-other = Você tem outra sessão em curso. Se começar esta, a outra se perde.
+practice-offer-go-on = Continuar onde estava
+practice-offer-begin = Começar esta sessão
+practice-offer-leave = Recusar
+practice-link-content = Abre, mas o que tem dentro não é uma sessão.
+
+## Handing out
+
+practice-hand-out-heading = Distribuir uma sessão
+practice-hand-out-hint = Escolha temas, depois faça a sessão. Quem escaneia o código dela recebe as mesmas tarefas, sem rede.
+practice-make = Distribuir esta sessão
+practice-given-heading = A sessão
+practice-given = Qual sessão
+practice-given-one = Número da turma { $seed }, { $level }, tarefas: { $n } ({ $check })
+practice-smaller = Em um código não cabem todos os cadastros. Esta sessão usa os primeiros de cada lista.
+practice-qr = Código para escanear com um celular: abre esta sessão
+practice-scan = Escaneie para abrir esta sessão. Abra antes a página uma vez em cada aparelho, para que funcione sem rede.
+practice-link = O link
+practice-paper = A sessão em papel
+practice-tasks-print = Imprimir as tarefas
+practice-key-print = Imprimir o gabarito
+practice-both-print = Imprimir os dois
+practice-paper-tasks = Tarefas, número da turma { $seed }, sessão { $check }
+practice-paper-key = Gabarito, número da turma { $seed }, sessão { $check }
+practice-paper-key-of = { $n ->
+    [one] A resposta de { $n } tarefa. O que arredonda para ela na medida também está certo.
+   *[other] As respostas de { $n } tarefas. O que arredonda para elas na medida também está certo.
+ }
+practice-paper-initials = Iniciais
+practice-paper-date = Data
+practice-paper-order = Escreva 1, 2, 3 e assim por diante nas caixas.
+
+## What a class did
+
+class-heading = Receber os códigos da sua turma
+class-codes = Códigos, um por linha
+class-codes-hint = Cole o que a sua equipe enviou ou escaneou para você.
+class-take = Receber estes códigos
+class-take-sure = Receber mesmo assim o que foi perguntado
+class-open = Ou abrir um arquivo de códigos
+class-open-hint = Um arquivo de texto com um código por linha.
+class-no-session = Ainda não há sessão. Distribua uma antes: os resultados são dela.
+class-taken = { $n ->
+    [one] { $n } código foi recebido.
+   *[other] { $n } códigos foram recebidos.
+ }
+class-refused = { $n ->
+    [one] { $n } linha não foi recebida:
+   *[other] { $n } linhas não foram recebidas:
+ }
+class-summary = O que a turma fez
+class-none = Ainda não há resultados desta sessão.
+class-by-topic = Por tema
+class-by-person = { $n ->
+    [one] Por pessoa: { $n } pessoa. Conta o último resultado.
+   *[other] Por pessoa: { $n } pessoas. Conta o último resultado.
+ }
+class-roads = Os erros comuns
+class-no-roads = Ninguém cometeu um dos erros comuns.
+class-column-topic = Tema
+class-column-asked = Respostas
+class-column-first = De primeira
+class-column-second = Na segunda
+class-column-right = Certas
+class-column-share = Parte certa
+class-column-who = Iniciais
+class-column-date = Data
+class-column-wrong = Não certas
+class-column-open = Puladas
+class-column-times = Vezes
+class-column-way = O que ensinar
+class-column-level = Nível
+class-column-until = Vale até
+class-shown = Quem mostrou o quê
+class-shown-hint = Um tema conta quando todas as tarefas dele estavam certas, na primeira ou na segunda tentativa, na última sessão que o pediu. Isso é um costume de quem treina, não uma regra com fonte. Não é uma licença: você diz quem pode trabalhar sem ajuda. As pessoas são distinguidas só pelas iniciais.
+class-months = Quantos meses vale
+class-months-wrong = Até lá não se mostra um fim.
+class-until-unknown = Não se sabe
+class-lost = Perdido em { $day } por uma resposta errada
+class-ran-out = Venceu. O último dia foi { $day }
+class-shown-by = Mostrado por { $who }
+class-shown-nothing = { $who } ainda não mostrou nenhum tema inteiro.
+class-remove-warning = Resultados de { $who } no registro: { $n }. As iniciais são apagadas deles para sempre; o que foi mostrado fica e não é de ninguém.
+class-remove-do = Apagar e retirar
+class-remove-leave = Deixar tudo como está
+class-logged = No registro: { $n }. Ainda não no registro: { $new }.
+class-log = Pôr estes resultados no registro
+class-log-hint = No registro um resultado fica guardado para sempre, com o dia e até quando vale, e vai com as cópias. As iniciais também podem ser apagadas lá.
+class-remove = Retirar tudo de { $who } deste aparelho e do registro
+class-keeping = O que fica neste aparelho
+class-keeping-hint = Os resultados somem quando você fecha a página, a não ser que você os guarde. Os códigos não fazem parte do registro nem de nenhuma cópia; o que você põe no registro, sim. O que você retira deste aparelho some dele. As cópias que você salvou ou passou a outros ficam onde estão.
+class-keep = Guardar os resultados neste aparelho
+class-kept = Os resultados ficam guardados neste aparelho.
+class-not-kept = Os resultados não ficam guardados.
+class-save = Salvar todos os códigos como arquivo
+class-erase = Retirar todos os resultados deste aparelho
+class-remove-codes = Todos os resultados de { $who } saem deste aparelho. O que os outros fizeram fica.
+class-remove-off = Retirar
+class-erase-warning = { $n ->
+    [one] Um resultado sai deste aparelho. O que você pôs no registro fica lá, e também os arquivos que você salvou.
+   *[other] { $n } resultados saem deste aparelho. O que você pôs no registro fica lá, e também os arquivos que você salvou.
+ }
+class-erase-do = Retirar todos
+class-erase-leave = Deixar aqui
+class-gone = Eles saíram deste aparelho. Você pode pôr de volta até sair desta parte.
+class-put-back = Pôr de volta
+
+## The first fill, step by step
+
+first-fill = O seu primeiro enchimento
+first-fill-about = Um guia leva você por um enchimento nesta página. Ele mostra cada passo onde você vai fazê-lo no trabalho.
+first-fill-safe = O guia não digita nada e não registra nada. Só conta o que você mesmo faz. Você pode pular qualquer passo, e parar quando quiser.
+first-fill-begin = Começar o primeiro enchimento
+first-fill-again = Passar por ele mais uma vez
+first-fill-resume = Continuar no passo { $n }
+first-fill-runs = Está em curso. Você está no passo { $n } de { $of }.
+first-fill-link = Você é novo nisto? Deixe um guia levar você pelo seu primeiro enchimento.
+first-fill-link-resume = Continuar o seu primeiro enchimento, passo { $n }
+first-fill-at = Primeiro enchimento, passo { $n } de { $of }
+first-fill-told = { $at }: { $title }. { $standing }
+first-fill-is-done = Feito
+first-fill-not-done = A fazer
+first-fill-is-warned = Feito, com um aviso
+first-fill-warned = Feito, com um aviso: { $warning }
+first-fill-stopped = Ainda não feito. Dosagem avisa: { $warning }
+first-fill-escape = Para voltar aqui, aperte a linha de cima ou a tecla Esc.
+first-fill-to = Ir para “{ $control }”
+first-fill-next = Próximo passo
+first-fill-finish = Terminar
+first-fill-skip = Pular este passo
+first-fill-back = Voltar
+first-fill-pause = Deixar para depois
+first-fill-close = Parar o guia
+first-fill-put-away = Fechar
+first-fill-ended = Esse foi o seu primeiro enchimento
+first-fill-ended-all = Você passou por todos os passos. No trabalho, peça a quem conhece o serviço que olhe os seus primeiros enchimentos.
+first-fill-ended-skipped = Você pulou estes passos. Volte a eles, ou peça a alguém que mostre.
+first-fill-ended-governs = Decidem o rótulo, a FDS, as regras do seu local e pessoas treinadas.
+
+first-fill-wear = Vista o que o rótulo pede
+first-fill-wear-do = Faça isto antes de abrir um frasco. Um respingo pode ferir na hora os seus olhos e a sua pele. A página lista o que usar em “{ $control }”. Decidem o rótulo e a FDS.
+first-fill-wear-list = Para { $product } use isto: { $wear }
+first-fill-wear-none = Nenhum código de perigo de { $product } pede que você use algo. Siga o rótulo, a FDS e as regras do seu local.
+first-fill-wear-unknown = A página não conhece todos os perigos de { $product }. Leia o rótulo e a FDS, ou pergunte.
+first-fill-wear-on = Já vesti
+first-fill-wear-read = Eu li o rótulo
+first-fill-wear-again = Você se preparou para outro rótulo. Olhe de novo o passo 1 para este.
+first-fill-wear-again-go = Mostrar o passo 1
+first-fill-wear-lacks = Ainda não há produto. Escolha um no passo 3, depois volte.
+first-fill-wear-open = Marque a caixa quando você estiver pronto.
+first-fill-wear-done = Tudo pronto para { $product }.
+
+first-fill-machine = Escolha a sua máquina
+first-fill-machine-do = Olhe a máquina ao seu lado. Escolha essa máquina em “{ $control }”. A página precisa do tanque dela para saber quanta água vai.
+first-fill-machine-lacks = A página não sabe quanto cabe no tanque. Olhe na placa ou no manual da máquina, ou pergunte.
+first-fill-machine-done = A página tem { $machine }, com um tanque de { $tank }. É a sua? Se não, escolha outra.
+
+first-fill-product = Escolha o produto e leia o rótulo
+first-fill-product-do = Pegue o frasco na mão. Escolha o mesmo nome em “Produto”. Depois compare “Diluição no rótulo” com o rótulo. Os dois têm de dizer o mesmo.
+first-fill-product-locked = Aqui o piso e o padrão dele decidem o produto. Pegue esse frasco na mão. Confira se o nome dele é o desta página. Se não for, pergunte antes de despejar.
+first-fill-product-lacks = A página ainda não consegue ler este rótulo. Vá a “Diluição no rótulo” e veja o que diz ali.
+first-fill-product-done = A página tem { $product }, com “{ $label }” no rótulo. É isso que diz o seu frasco?
+
+first-fill-floor = Escolha o piso e veja a regra dele
+first-fill-floor-do = Escolha o piso que você vai limpar. Alguns produtos estragam alguns pisos para sempre. Onde o seu local tem um padrão para ele, vale essa regra.
+first-fill-floor-locked = Escolha o piso que você vai limpar. O seu local tem um padrão para ele. A página doseia por essa regra e por nenhuma outra.
+first-fill-floor-lacks = Ainda não há piso. Pergunte que piso é e o que pode ir nele.
+first-fill-floor-done = A página tem { $floor }.
+first-fill-floor-standard = O padrão dele é { $standard }.
+first-fill-floor-no-standard = Nenhum padrão está em vigor para este produto nele. Decide o rótulo.
+
+first-fill-level = Quão cheio, e com o que você mede
+first-fill-level-do = Faça só o quanto você precisa. Ponha o nível em “Encher o tanque até”. Depois escolha em “Medida na parede” a jarra ou bomba que fica junto à sua torneira.
+first-fill-level-lacks = A página ainda não consegue ler o nível ou a medida. Embaixo do campo ela diz por quê.
+first-fill-level-done = Você enche até { $level }. A sua medida é esta: { $measure }. É isso mesmo?
+
+first-fill-amount = Leia a quantidade
+first-fill-amount-do = É este tanto de produto que vai neste enchimento. Leia em voz alta, com a unidade. Nunca adivinhe, e nunca ponha um pouco mais por garantia.
+first-fill-amount-is = A sua quantidade é { $amount }.
+first-fill-amount-lacks = Ainda não há quantidade. A página diz o que falta no lugar dela.
+first-fill-amount-stopped = No lugar da quantidade há um aviso. Leia e faça o que ele diz.
+first-fill-amount-open = Agora diga por que a água vai primeiro.
+first-fill-amount-done = Você tem a quantidade, e sabe por que a água vai primeiro.
+first-fill-why = Quando você despeja à mão, por que a água vai primeiro?
+first-fill-why-cheaper = Assim o produto custa menos.
+first-fill-why-splash = Faz menos espuma e respinga menos.
+first-fill-why-same = Não faz diferença.
+first-fill-why-right = Certo. Água que cai sobre o produto faz espuma e pode respingar no seu rosto. O ácido também vai na água, nunca a água no ácido.
+first-fill-why-wrong = Ainda não. Pense em água que cai com força sobre produto forte. Escolha de novo.
+
+first-fill-record = Registre o enchimento
+first-fill-record-do = No trabalho aperte “{ $control }” assim que o tanque estiver cheio. Assim o próximo turno sabe o que há nele.
+first-fill-record-training = Isto é só treino? Então pule este passo. O que se registra entra no registro de verdade e fica lá. Depois você pode marcar que foi por engano, mas ainda dá para ver.
+first-fill-record-lacks = Ainda não há quantidade para registrar.
+first-fill-record-stopped = Um aviso impede, então nada pode ser registrado aqui.
+first-fill-record-open = Você não pôs nenhum enchimento no registro desde que começou.
+first-fill-record-done = O seu enchimento está no registro.
+
+first-fill-shift = No fim do turno
+first-fill-shift-do = Água suja que fica em um tanque cheira mal e cria germes. Faça estas cinco coisas toda vez, nesta ordem. Depois marque cada uma em “{ $control }”, em Registro.
+first-fill-shift-drain = Esvazie os dois tanques onde água suja pode ir.
+first-fill-shift-rinse = Enxágue os tanques com água limpa.
+first-fill-shift-filters = Limpe os filtros, para a aspiração ter ar.
+first-fill-shift-brush = Limpe o saco de detritos ou a escova.
+first-fill-shift-squeegee = Limpe o rodo, para ele não deixar riscos.
+first-fill-shift-lacks = Nenhum enchimento desta máquina está hoje no registro, então não há nada para marcar. Leia as cinco coisas.
+first-fill-shift-open = Ainda a fazer: { $tasks }.
+first-fill-shift-done = As cinco estão marcadas.
