@@ -1,5 +1,5 @@
-# Portuguese (Brazil), in Fluent syntax: of what is said where Fill is not open, the jobs at the tank and what the
-# cautions say to do. No native reader has checked this file yet.
+# Portuguese (Brazil), in Fluent syntax: what is said where Fill is not open, the jobs at the tank and what the cautions
+# say to do first. See fill.ftl for the kind of Portuguese. No native reader has checked this file yet.
 
 moment = { $day }, { $clock }
 
@@ -1157,8 +1157,8 @@ why-rescue = Uma mistura errada não melhora no piso. Adivinhar mais uma vez pio
 why-rescue-drawing = Um tanque com produto demais. Parte da mistura sai por baixo e água limpa entra por cima.
 why-rescue-water = entra água
 why-rescue-drain = sai parte
-why-reading = Você não consegue ver quão forte é uma mistura, e não pode cheirar para descobrir. Uma fita diz, dentro dos seus degraus. Se é fraca demais, a sujeira ou os germes ficam. Se é forte demais, pode ferir a pele e estragar o piso.
-why-reading-drawing = Uma fita de teste em um copo com mistura. A cor dela é comparada com uma escala de quatro degraus, e o terceiro combina.
+why-reading = Você não consegue ver quão forte é uma mistura, e nunca deve cheirá-la para descobrir. Uma fita mostra isso, de quadrado em quadrado. Se é fraca demais, a sujeira ou os germes ficam. Se é forte demais, pode ferir a pele e estragar o piso.
+why-reading-drawing = Uma fita de teste em um copo com mistura. A cor dela é comparada com uma escala de quatro quadrados, e o terceiro combina.
 why-reading-strip = fita
 why-reading-scale = escala
 why-flow = Uma película fina de água seca logo. Uma grossa fica molhada, e as pessoas escorregam nela. Uma película fina demais deixa sujeira e riscos.
