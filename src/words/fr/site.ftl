@@ -67,7 +67,7 @@ standing-replaced = remplacée
 standard = Consigne
 standard-add = Écrire une consigne pour le sol et le produit du Dosage
 standard-name = Nom de la consigne
-standard-name-hint = Laissé vide, elle porte le nom de son sol.
+standard-name-hint = Vide : elle porte le nom de son sol.
 standard-floor = Pour ce sol
 standard-floor-none = Pas sur ce site
 standard-product = Produit
@@ -83,7 +83,7 @@ standard-left-out = Machines exclues
 standard-left-out-hint = Cochez une machine à ne pas utiliser avec cette consigne, et dites pourquoi. Elle ne reçoit pas de dose.
 leave = Pas pour : { $machine }
 leave-reason = Pourquoi pas pour : { $machine }
-reason-short = Écrivez au moins deux mots, ou dix lettres. Qui la suit doit voir pourquoi.
+reason-short = Écrivez au moins deux mots, ou dix lettres. Qui suit la consigne doit voir pourquoi.
 standard-next = Écrire la version suivante
 standard-remove = Supprimer ce brouillon
 standard-changed = Une machine, une mesure, le sol, son émulsion ou le produit a changé depuis sa publication. Écrivez la version suivante et vérifiez-la de nouveau.
@@ -103,7 +103,7 @@ finding-blocks = Cela l’empêche : { $what }
 finding-warns = Avertissement : { $what }
 finding-machines = Dans : { $machines }
 override = Votre raison d’accepter ceci
-override-hint = Elle reste écrite dans la consigne. Laissée vide, l’avertissement empêche la publication.
+override-hint = Elle reste écrite dans la consigne. Si elle reste vide, l’avertissement empêche la publication.
 publish-blocked = { $n ->
     [one] { $n } chose l’empêche. Corrigez-la d’abord.
    *[other] { $n } choses l’empêchent. Corrigez-les d’abord.
@@ -139,7 +139,7 @@ finding-film = Chaque carré que quelqu’un a regardé a gardé un film. Essaye
 finding-no-dose-title = Aucune mesure ne peut la mesurer
 finding-no-dose = Aucune mesure en usage ne peut mesurer la dose d’un réservoir plein. Changez la dilution, ou apportez une mesure plus fine.
 finding-no-setting-title = Pas de réglage
-finding-no-setting = Ce qu’il faut sous Débit pour choisir un réglage n’est pas connu. Tapez-le sous Débit.
+finding-no-setting = Il manque à Débit de quoi choisir un réglage. Tapez-le sous Débit.
 finding-residue-unknown-title = Résidu pas connu
 finding-residue-unknown = Personne ne sait ce qu’elle laisse sur le sol, et le sol n’est pas rincé. Tapez ce qui est dissous dans le produit, ou faites rincer le sol.
 finding-no-price-title = Coût pas connu
@@ -190,7 +190,7 @@ paper-doses = Dose, avec : { $measure }
 paper-exactly = Plein : exact
 paper-no-dose = Pas de dose
 paper-makes-one = Fait 1 pour { $n }
-paper-makes-range = Fait 1 pour { $low } jusqu’à { $high }
+paper-makes-range = Fait de 1 pour { $low } à { $high }
 paper-makes = 1 pour { $n }
 paper-full-tank = Avec un réservoir plein :
 paper-no-setting = Pas de réglage de débit : { $why }
@@ -298,8 +298,8 @@ passing-changes-whole = { $n ->
     [one] { $n } changement, accepté tel quel.
    *[other] { $n } changements, tous acceptés tels quels.
 }
-passing-no-number = Là où il n’y a pas de nombre, rien n’est coché : demandez à qui vous a donné le fichier. Coché quand même, cela attend dans son champ d’être corrigé.
-passing-no-number-whole = Là où il n’y a pas de nombre, demandez à qui vous a donné le fichier : ce qui en dépend n’est pas calculé.
+passing-no-number = Là où il n’y a pas de nombre, rien n’est coché : demandez à la personne qui vous a donné le fichier. Coché quand même, cela attend dans son champ d’être corrigé.
+passing-no-number-whole = Là où il n’y a pas de nombre, demandez à la personne qui vous a donné le fichier : ce qui en dépend n’est pas calculé.
 passing-more = Et { $n } de plus.
 passing-renamed = De nouvelles fiches avaient le même identifiant des deux côtés : celles de l’autre site en ont reçu un nouveau.
 site-take = { $n ->
