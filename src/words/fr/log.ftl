@@ -2,8 +2,8 @@
 # No native reader has checked this file yet.
 
 log-recording = L’enregistrement
-record-fill = Enregistrer ce remplissage
-record-fill-rests = Déjà enregistré
+record-fill = Mettre au journal
+record-fill-rests = Déjà au journal
 record-fill-waits = Pas encore conservé
 log-recorded = Enregistré { $time }, numéro { $number }.
 log-recorded-other = { $machine }, { $day } : enregistré { $time }, numéro { $number }.
@@ -45,9 +45,9 @@ log-notes = Notes
 log-left-undone = Pas fait le { $day }, { $machine } : { $tasks }. Faites-le avant de remplir.
 log-left-undone-unticked = Pas fait le { $day }, { $machine } : personne ne l’a coché après le dernier remplissage. Regardez la machine avant de remplir.
 log-left-way = Cochez-le sous « Fin de poste »
-remark-log-more = Vous avez mesuré { $measured }, plus que les { $planned } prévus. Enregistrez-le si c’est ce qui a été mis.
+remark-log-more = Vous avez mesuré { $measured }, plus que prévu ({ $planned }). Enregistrez-le si c’est ce qui a été mis.
 remark-log-more-title = Plus que prévu
-remark-log-less = Vous avez mesuré { $measured }, moins que les { $planned } prévus. Enregistrez-le si c’est ce qui a été mis.
+remark-log-less = Vous avez mesuré { $measured }, moins que prévu ({ $planned }). Enregistrez-le si c’est ce qui a été mis.
 remark-log-less-title = Moins que prévu
 remark-log-over-label = Vous avez mesuré { $measured }. L’étiquette décide pour ce remplissage : pas plus de { $most }. Enregistrez ce qui a été mis, et corrigez le réservoir avant de laver avec.
 remark-log-over-label-title = Trop : hors de l’étiquette
@@ -79,7 +79,7 @@ log-not-kept = { $n ->
  }
 log-again = Réessayer
 log-let-go = L’abandonner
-log-waiting-save = Enregistrer dans un fichier
+log-waiting-save = En faire un fichier
 log-denied = Le navigateur ne conserve rien pour cette page. Une fenêtre privée fait cela, un stockage bloqué aussi. Enregistrez-le dans un fichier, ou ouvrez la page dans une fenêtre ordinaire.
 log-full = L’appareil n’a plus de place pour cela. Enregistrez-le dans un fichier, faites de la place sur l’appareil, puis réessayez.
 log-newer = Une version plus récente de la page conserve le journal sur cet appareil. Rechargez la page.
@@ -92,10 +92,10 @@ log-parts = Parties du journal
 log-fills = Remplissages
 log-shift = Fin de poste
 log-questions = Questions
-log-keep = Sauvegarde et soin
+log-keep = Sauvegardes
 log-opening = Le journal s’ouvre.
 log-opening-of = Le journal s’ouvre : { $done } remplissages sur { $of }.
-log-shut = Le journal ne peut pas être ouvert
+log-shut = Le journal ne s’ouvre pas
 log-shut-do = Vous pouvez quand même enregistrer un remplissage : il reste à l’écran jusqu’à ce qu’il soit conservé ou enregistré dans un fichier.
 log-count = { $n ->
     [one] { $n } remplissage dans le journal. Cet appareil écrit sous le nom { $device }.
@@ -113,14 +113,14 @@ remark-log-backup-none = { $n ->
     [one] Il n’y a pas de sauvegarde. Si cet appareil est perdu, { $n } enregistrement est perdu avec lui.
    *[other] Il n’y a pas de sauvegarde. Si cet appareil est perdu, { $n } enregistrements sont perdus avec lui.
  }
-remark-log-backup-none-title = Faites une sauvegarde
+remark-log-backup-none-title = Sauvegardez
 remark-log-backup-old = { $n ->
     [one] La dernière sauvegarde a { $days } jours. Si cet appareil est perdu, { $n } enregistrement est perdu avec lui.
    *[other] La dernière sauvegarde a { $days } jours. Si cet appareil est perdu, { $n } enregistrements sont perdus avec lui.
  }
-remark-log-backup-old-title = Faites une sauvegarde
-log-save-now = Faire une sauvegarde maintenant
-log-lost = Des enregistrements manquent
+remark-log-backup-old-title = Sauvegardez
+log-save-now = Sauvegarder maintenant
+log-lost = Enregistrements manquants
 log-lost-line = { $device } : numéros { $from } à { $to }
 log-lost-do = Ils étaient ici un jour. Le navigateur les a perdus. Ouvrez votre dernière sauvegarde : ce qu’elle contient revient.
 log-clock-back = { $n ->
@@ -138,8 +138,8 @@ seek-machine = Machine
 seek-area = Zone
 seek-standard = Consigne
 seek-who = Qui
-seek-any = Tous
-seek-all = Montrer tous les remplissages
+seek-any = Tout
+seek-all = Tout montrer
 log-shown = { $shown } remplissages sur { $n }
 log-table = Remplissages, les derniers d’abord
 log-caption = { $n ->
@@ -148,7 +148,7 @@ log-caption = { $n ->
  }
 log-keys = Avec les flèches et les touches Page préc., Page suiv., Début et Fin, allez d’un remplissage à l’autre. Appuyez sur Entrée pour en déplier un.
 log-empty = Aucun remplissage n’est encore enregistré. Dosage a un bouton pour cela sous la quantité.
-log-none-found = Aucun remplissage n’est ainsi. Choisissez moins de filtres, ou montrez tous les remplissages.
+log-none-found = Aucun remplissage n’est ainsi. Choisissez moins, ou touchez « Tout montrer ».
 log-column-when = Quand
 log-column-product = Produit
 log-column-planned = Prévu
@@ -184,11 +184,11 @@ log-standard-of = { $name }, version { $version }
 log-product = Produit
 log-machine = Machine
 log-floor = Sol
-log-at = Fait à
+log-at = Fait le
 log-day = Jour du remplissage
 log-time = Heure du remplissage
 log-station = Comment vous appelez cet appareil
-log-station-hint = Les enregistrements que vous écrivez ici le disent, par exemple « Point de remplissage, bibliothèque ».
+log-station-hint = Les enregistrements que vous écrivez ici le disent, par exemple « Station de remplissage, bibliothèque ».
 log-this-device = Cet appareil
 log-done-by = Qui l’a fait
 log-done-by-hint = Initiales
@@ -202,3 +202,192 @@ log-as = L’enregistrement dit que { $who } l’a fait.
 log-new-day = C’est un nouveau jour. Qui êtes-vous ?
 log-still = Je suis encore { $who }
 log-other-person = Quelqu’un d’autre
+log-correct = Corriger cet enregistrement
+log-by-hand = Noter un remplissage à la main
+log-hand-heading = Un remplissage à la main
+log-hand-hint = Écrivez ce qui a vraiment été fait. Laissez le jour et l’heure vides si c’était à l’instant.
+log-hand-record = L’enregistrer
+log-leave-form = Fermer sans garder
+log-correct-heading = Corriger un enregistrement
+log-correct-hint = Le premier enregistrement reste comme il était. Ce que vous changez ici est écrit dessous, avec vos initiales et pourquoi. Un texte vidé reste comme il était ; seul l’effacement en retire un.
+log-why = Pourquoi vous le corrigez
+log-nothing-new = Rien n’est encore changé.
+log-correct-save = Garder la correction
+log-strike = Noté par erreur
+log-unstrike = Il compte quand même
+log-strike-hint = Un remplissage noté par erreur reste dans le journal et n’est compté nulle part.
+log-left = Pas fait, ou pas coché
+log-left-line = { $machine }, { $day } : { $tasks }
+log-left-line-unticked = { $machine }, { $day } : personne ne l’a coché après le dernier remplissage
+log-shift-today = Remplies dans les dernières 24 heures
+log-shift-hint = Cochez chaque machine dans cet ordre. C’est gardé aussitôt, avec le dernier remplissage de la machine.
+log-shift-none = Aucune machine n’a été remplie dans les dernières 24 heures.
+log-shift-late = Avant, pas coché
+log-shift-late-hint = Elles ont été remplies dans les 7 derniers jours et quelque chose est resté. Cochez ce qui est fait depuis.
+log-shift-machine = { $n ->
+    [one] { $machine } : { $n } remplissage, à { $time }
+   *[other] { $machine } : { $n } remplissages, le dernier à { $time }
+ }
+log-task-drain = Réservoirs vidés
+log-task-rinse = Réservoirs rincés
+log-task-filters = Filtres nettoyés
+log-task-brush = Sac à débris ou brosse nettoyés
+log-task-squeegee = Suceur essuyé
+log-state-done = Fait
+log-state-not-done = Pas fait
+log-state-not-asked = Pas coché
+log-by = Compter par
+log-by-product = Produit
+log-by-machine = Machine
+log-by-area = Zone
+log-by-month = Mois
+log-by-who = Qui
+log-by-standard = Consigne
+log-unnamed = Pas nommé
+log-uncounted = { $n } remplissages sur { $of } n’ont pas pu être comptés ici.
+log-column-what = De quoi
+log-column-fills = Pleins
+log-column-used = Utilisé
+log-column-off = En plus ou moins
+log-column-share = En pour cent
+log-column-otherwise = Autrement, pas fait, notes
+log-column-compared-planned = Prévu, des mesurés
+log-column-compared = Mesuré
+log-column-uncounted = Pas compté
+log-column-number = Numéro
+log-column-ratio = Mesuré sur prévu
+log-column-range = Écart au précédent
+log-column-stands-out = Ressort
+log-column-price = Prix
+log-column-cost = Coût
+log-column-left = Reste
+log-column-daily = Par jour
+log-column-lasts = Dure
+log-column-recipe = Recette
+log-column-readings = Lectures
+log-column-mean = Moyenne
+log-column-week = Écart par semaine
+log-column-doubt = Doute
+log-column-says = Ce que cela dit
+log-column-task = Tâche
+log-column-left-undone = Pas fait
+log-column-water = Eau
+ask-use = Combien a été utilisé ?
+ask-use-picture = Concentré utilisé.
+ask-use-legend = La barre est ce qui a été utilisé ; le trait est ce qui était prévu.
+ask-use-table = L’usage contre le plan
+remark-log-use-none = Aucun remplissage n’a une quantité qu’on puisse ajouter.
+remark-log-use-planned = { $fills ->
+    [one] { $used } selon le plan, pour { $fills } remplissage. Personne n’a mesuré : c’est donc ce qui était prévu, pas ce qui a été versé.
+   *[other] { $used } selon le plan, pour { $fills } remplissages. Personne n’a mesuré : c’est donc ce qui était prévu, pas ce qui a été versé.
+ }
+remark-log-use-even = { $used } en { $fills } remplissages. Ceux qui ont été mesurés ({ $measured }) ont pris ce qui était prévu.
+remark-log-use-over = { $used } en { $fills } remplissages. Ceux qui ont été mesurés ({ $measured }) ont pris { $off } de plus que prévu : { $share } de trop.
+remark-log-use-under = { $used } en { $fills } remplissages. Ceux qui ont été mesurés ({ $measured }) ont pris { $off } de moins que prévu : { $share } trop peu.
+remark-log-assumed = { $n ->
+    [one] { $n } remplissage n’a pas été mesuré et compte comme prévu.
+   *[other] { $n } remplissages n’ont pas été mesurés et comptent comme prévu.
+ }
+remark-log-shared = { $n ->
+    [one] { $n } fois, un remplissage était pour plusieurs zones. Chacune le reçoit en entier : l’usage par zone est donc le plus qu’il puisse être.
+   *[other] { $n } fois, un remplissage était pour plusieurs zones. Chacune le reçoit en entier : l’usage par zone est donc le plus qu’il puisse être.
+ }
+ask-doses = Les doses étaient-elles comme prévu ?
+ask-doses-picture = Mesuré sur prévu, remplissage par remplissage, avec ses limites.
+ask-doses-values = Mesuré sur prévu
+ask-doses-ranges = Écart au remplissage précédent
+ask-doses-legend = Trait fin : la moyenne. Traits coupés : les limites. Un anneau avec un numéro ressort ; le tableau dit pourquoi.
+ask-doses-table = Les remplissages du graphique
+ask-constant = { $symbol } = { $value }
+remark-log-doses-high = En moyenne, ils ont reçu { $mean } du plan : trop, remplissage après remplissage. Qu’ils varient de façon égale ne rend pas cela juste.
+remark-log-doses-low = En moyenne, ils ont reçu { $mean } du plan : trop peu, remplissage après remplissage. Qu’ils varient de façon égale ne rend pas cela juste.
+remark-log-doses-none = Aucun remplissage n’a à la fois une quantité prévue et une mesurée.
+remark-log-doses = Sur { $known } remplissages mesurés, à un dixième du plan au plus : { $within }. Au-dessus : { $over }. Au-dessous : { $under }.
+remark-log-chart-few = Il faut { $fewest } remplissages mesurés pour un graphique ; il y en a { $n }.
+remark-log-chart-steady = Des { $n } derniers, aucun ne ressort : ils varient comme d’habitude.
+remark-log-chart-out = Sur les { $n } derniers remplissages, { $out } ressortent de la variation habituelle. Demandez ce qui était différent. { $run } de suite d’un même côté de la moyenne ressortent aussi.
+remark-log-chart-pulled = Des remplissages hors des limites tirent la moyenne vers eux. Regardez d’abord ceux-là : corrigez ce qui a été mal écrit.
+remark-log-chart-estimate = Ces limites sont une estimation : elles viennent de { $n } valeurs seulement.
+control-beyond = Hors des limites
+control-jump = Un saut depuis le remplissage précédent
+control-run = Huit ou plus d’un même côté de la moyenne
+ask-cost = Combien cela a-t-il coûté ?
+ask-cost-picture = Coût par produit.
+ask-cost-table = Coût par produit
+remark-log-cost-none = Aucun remplissage n’a à la fois une quantité et un prix. Les prix sont avec les produits, sous Site.
+remark-log-cost = { $fills ->
+    [one] Le coût de { $fills } remplissage, aux prix d’aujourd’hui. Comme prévu, non mesurés : { $assumed }.
+   *[other] Le coût de { $fills } remplissages, aux prix d’aujourd’hui. Comme prévu, non mesurés : { $assumed }.
+ }
+remark-log-unpriced = Aucun prix n’est connu pour { $products } ; ce n’est pas dans la somme.
+remark-log-water-free = Aucun prix de l’eau n’est connu ; l’eau n’est pas dans la somme.
+ask-stock = Combien de temps dure le stock ?
+ask-stock-picture = Jours jusqu’à ce que l’étagère soit vide.
+ask-stock-legend = La barre est la durée du stock ; le trait est la durée d’une livraison.
+ask-stock-table = Stock par produit
+ask-days = { $n ->
+    [one] { $n } jour
+   *[other] { $n } jours
+ }
+stock-count = Contenants de { $product } sur l’étagère
+stock-day = Jour où { $product } a été compté
+stock-no-day = Choisissez le jour où vous avez compté : aujourd’hui ou avant.
+stock-no-container = Le site ne dit pas ce que contient un contenant.
+stock-not-counted = Pas encore compté
+remark-log-stock-none = Comptez l’étagère et mettez le nombre ici, pour voir combien de temps elle dure.
+remark-log-stock = { $days ->
+    [one] { $product } manque le premier, dans environ { $days } jour. C’est une estimation, à { $daily } par jour : la moyenne des 90 derniers jours, ou depuis leur premier remplissage.
+   *[other] { $product } manque le premier, dans environ { $days } jours. C’est une estimation, à { $daily } par jour : la moyenne des 90 derniers jours, ou depuis leur premier remplissage.
+ }
+remark-log-stock-late = { $product } manque avant que vienne une livraison commandée aujourd’hui. Commandez maintenant.
+log-no-use = Aucun usage n’est encore connu
+log-products = Plus d’un produit
+ask-drift = Les lectures dérivent-elles ?
+ask-drift-picture = { $n } lectures de { $product } avec leur droite et son doute.
+ask-drift-legend = Trait coupé : comment changent les lectures. Bande : ce que peut être la pente.
+ask-drift-table = Lectures par recette
+ask-drift-few = Trop peu : il en faut { $n }, à plusieurs moments
+ask-drift-no = Pas de changement net
+ask-drift-rises = Monte
+ask-drift-falls = Baisse
+remark-log-drift-few = Il faut { $fewest } lectures d’une même recette, à plusieurs moments, pour voir un changement.
+remark-log-drift-steady = { $product } : { $n } lectures, de moyenne { $mean }, ne montrent pas de changement net. Une semaine les change de { $week }, plus ou moins { $doubt }.
+remark-log-drift-rises = { $product } : { $n } lectures, de moyenne { $mean }, montent de { $week } par semaine, plus ou moins { $doubt }.
+remark-log-drift-falls = { $product } : { $n } lectures, de moyenne { $mean }, baissent de { $week } par semaine, plus ou moins { $doubt }.
+log-too-few-readings = Trop peu de lectures
+log-mixed-readings = Lectures de plus d’une recette
+ask-undone = Qu’est-ce qui n’a pas été fait ?
+ask-undone-picture = Combien de fois chaque tâche n’a pas été faite.
+ask-undone-times = { $n ->
+    [one] { $n } fois
+   *[other] { $n } fois
+ }
+ask-undone-table = Tâches de fin de poste
+ask-undone-shifts = Postes où quelque chose n’a pas été fait, les derniers d’abord
+ask-undone-unticked = Postes que personne n’a cochés, les derniers d’abord
+ask-undone-more = Plus anciens, non listés : { $n }.
+remark-log-undone-unasked = Aucun poste n’a été coché. Postes que personne n’a cochés : { $unticked }.
+remark-log-undone-none = { $n ->
+    [one] Dans { $n } poste coché, tout a été fait. Postes que personne n’a cochés : { $unticked }.
+   *[other] Dans { $n } postes cochés, tout a été fait. Postes que personne n’a cochés : { $unticked }.
+ }
+remark-log-undone-part = Postes cochés : { $n }. Cochés en partie : { $missed }. Postes que personne n’a cochés : { $unticked }.
+remark-log-undone = Postes cochés : { $n }. Avec quelque chose de pas fait : { $missed }. Le plus souvent pas fait : { $task }, { $times } sur { $n }. Postes que personne n’a cochés : { $unticked }.
+figure-log-used = Concentré utilisé
+figure-log-planned = Prévu, des remplissages mesurés
+figure-log-measured = Mesuré, des mêmes remplissages
+figure-log-centre = Moyenne
+figure-log-lower = Limite basse
+figure-log-upper = Limite haute
+figure-log-range = Écart moyen
+figure-log-range-upper = Limite d’un écart
+figure-log-cost = Coût
+figure-log-cost-concentrate = Concentré
+figure-log-cost-water = Eau
+formula-log-share = Mesuré sur prévu, des remplissages qui ont les deux.
+formula-log-cost = Concentré et eau à leurs prix.
+formula-log-supply = Le stock divisé par l’usage moyen d’un jour.
+formula-log-drift = La pente de la droite par les lectures, pour une semaine.
+formula-control-upper = Trois écarts types au-dessus de la moyenne, d’après l’écart moyen.
+formula-control-lower = Trois au-dessous, et pas moins que rien.
+formula-control-range = Le plus que vaut d’habitude un écart.
