@@ -257,3 +257,175 @@ log-task-squeegee = Belka ssąca wytarta
 log-state-done = Zrobione
 log-state-not-done = Niezrobione
 log-state-not-asked = Nieodhaczone
+
+log-by = Licz według
+log-by-product = Produkt
+log-by-machine = Maszyna
+log-by-area = Obszar
+log-by-month = Miesiąc
+log-by-who = Osoba
+log-by-standard = Standard
+log-unnamed = Nie podano
+log-uncounted = Nie dało się tu policzyć { $n } z { $of } napełnień.
+log-column-what = Czego
+log-column-fills = Napełnienia
+log-column-used = Zużyto
+log-column-off = Za dużo lub mało
+log-column-share = W procentach
+log-column-otherwise = Inaczej, niezrobione, uwagi
+log-column-compared-planned = Plan, ze zmierzonych
+log-column-compared = Odmierzono
+log-column-uncounted = Nieliczone
+log-column-number = Numer
+log-column-ratio = Odmierzone do planu
+log-column-range = Od poprzedniego
+log-column-stands-out = Odstaje
+log-column-price = Cena
+log-column-cost = Koszt
+log-column-left = Zostało
+log-column-daily = Na dzień
+log-column-lasts = Starcza na
+log-column-recipe = Receptura
+log-column-readings = Odczyty
+log-column-mean = Średnia
+log-column-week = Na tydzień
+log-column-doubt = Niepewność
+log-column-says = Co to mówi
+log-column-task = Zadanie
+log-column-left-undone = Niezrobione
+log-column-water = Woda
+ask-use = Ile zużyto?
+ask-use-picture = Zużyty koncentrat.
+ask-use-legend = Słupek to zużycie; kreska to plan.
+ask-use-table = Zużycie wobec planu
+remark-log-use-none = Żadne napełnienie nie ma ilości, którą dałoby się dodać.
+remark-log-use-planned = { $fills ->
+    [one] Według planu { $used }, { $fills } napełnienie. Nikt nie mierzył, więc tyle było w planie, a nie tyle wlano.
+    [few] Według planu { $used }, { $fills } napełnienia. Nikt nie mierzył, więc tyle było w planie, a nie tyle wlano.
+    [many] Według planu { $used }, { $fills } napełnień. Nikt nie mierzył, więc tyle było w planie, a nie tyle wlano.
+   *[other] Według planu { $used }, { $fills } napełnienia. Nikt nie mierzył, więc tyle było w planie, a nie tyle wlano.
+}
+remark-log-use-even = Zużyto { $used }, napełnienia: { $fills }. Zmierzone ({ $measured }) wzięły tyle, ile było w planie.
+remark-log-use-over = Zużyto { $used }, napełnienia: { $fills }. Zmierzone ({ $measured }) wzięły o { $off } więcej niż w planie: o { $share } za dużo.
+remark-log-use-under = Zużyto { $used }, napełnienia: { $fills }. Zmierzone ({ $measured }) wzięły o { $off } mniej niż w planie: o { $share } za mało.
+remark-log-assumed = { $n ->
+    [one] { $n } napełnienia nie zmierzono i liczy się je jak w planie.
+    [few] { $n } napełnień nie zmierzono i liczy się je jak w planie.
+    [many] { $n } napełnień nie zmierzono i liczy się je jak w planie.
+   *[other] { $n } napełnienia nie zmierzono i liczy się je jak w planie.
+}
+remark-log-shared = { $n ->
+    [one] { $n } raz napełnienie było na kilka obszarów. Każdemu z nich liczy się całość, więc zużycie według obszarów to najwięcej, ile może być.
+    [few] { $n } razy napełnienie było na kilka obszarów. Każdemu z nich liczy się całość, więc zużycie według obszarów to najwięcej, ile może być.
+    [many] { $n } razy napełnienie było na kilka obszarów. Każdemu z nich liczy się całość, więc zużycie według obszarów to najwięcej, ile może być.
+   *[other] { $n } raza napełnienie było na kilka obszarów. Każdemu z nich liczy się całość, więc zużycie według obszarów to najwięcej, ile może być.
+}
+ask-doses = Czy dawki były jak w planie?
+ask-doses-picture = Odmierzone do planu, napełnienie po napełnieniu, z granicami.
+ask-doses-values = Odmierzone do planu
+ask-doses-ranges = Odstęp od poprzedniego napełnienia
+ask-doses-legend = Cienka kreska: średnia. Kreski przerywane: granice. Kółko z numerem odstaje; tabela mówi, dlaczego.
+ask-doses-table = Napełnienia na wykresie
+ask-constant = { $symbol } = { $value }
+remark-log-doses-high = Średnio dawano { $mean } planu: za dużo, napełnienie po napełnieniu. To, że rozrzut jest równy, nie czyni tego dobrym.
+remark-log-doses-low = Średnio dawano { $mean } planu: za mało, napełnienie po napełnieniu. To, że rozrzut jest równy, nie czyni tego dobrym.
+remark-log-doses-none = Żadne napełnienie nie ma ilości i w planie, i odmierzonej.
+remark-log-doses = Zmierzone napełnienia: { $known }. W granicach jednej dziesiątej od planu: { $within }, powyżej: { $over }, poniżej: { $under }.
+remark-log-chart-few = Na wykres trzeba tylu zmierzonych napełnień: { $fewest }; jest ich { $n }.
+remark-log-chart-steady = Z ostatnich { $n } żadne nie odstaje: rozrzut jest zwykły.
+remark-log-chart-out = Z ostatnich { $n } napełnień od zwykłego rozrzutu odstaje { $out }. Zapytaj, co było inaczej. Odstaje też { $run } z rzędu po jednej stronie średniej.
+remark-log-chart-pulled = Napełnienia poza granicami ciągną średnią do siebie. Najpierw obejrzyj te: popraw to, co zapisano źle.
+remark-log-chart-estimate = Te granice to szacunek: pochodzą tylko z tylu wartości: { $n }.
+control-beyond = Poza granicami
+control-jump = Skok od poprzedniego napełnienia
+control-run = Osiem lub więcej po jednej stronie średniej
+ask-cost = Ile to kosztowało?
+ask-cost-picture = Koszt według produktu.
+ask-cost-table = Koszt według produktu
+remark-log-cost-none = Żadne napełnienie nie ma i ilości, i ceny. Ceny są przy produktach w Obiekcie.
+remark-log-cost = { $fills ->
+    [one] Koszt { $fills } napełnienia, po cenach z dzisiaj. Jak w planie, niezmierzone: { $assumed }.
+    [few] Koszt { $fills } napełnień, po cenach z dzisiaj. Jak w planie, niezmierzone: { $assumed }.
+    [many] Koszt { $fills } napełnień, po cenach z dzisiaj. Jak w planie, niezmierzone: { $assumed }.
+   *[other] Koszt { $fills } napełnienia, po cenach z dzisiaj. Jak w planie, niezmierzone: { $assumed }.
+}
+remark-log-unpriced = Nie ma tego w sumie, bo cena nie jest znana: { $products }.
+remark-log-water-free = Cena wody nie jest znana; wody nie ma w sumie.
+ask-stock = Na jak długo starczy zapasu?
+ask-stock-picture = Dni, zanim półka będzie pusta.
+ask-stock-legend = Słupek to czas, na który starcza zapas; kreska to czas dostawy.
+ask-stock-table = Zapas według produktu
+ask-days = { $n ->
+    [one] { $n } dzień
+    [few] { $n } dni
+    [many] { $n } dni
+   *[other] { $n } dnia
+}
+stock-count = Opakowania na półce: { $product }
+stock-day = Dzień liczenia: { $product }
+stock-no-day = Wybierz dzień liczenia: dzisiaj lub wcześniej.
+stock-no-container = W obiekcie nie podano, ile mieści opakowanie.
+stock-not-counted = Jeszcze nie policzono
+remark-log-stock-none = Policz, co jest na półce, i wpisz tu liczbę, a zobaczysz, na jak długo starczy.
+remark-log-stock = { $days ->
+    [one] Najpierw skończy się { $product }, za około { $days } dzień. To szacunek, po { $daily } na dzień: średnia z ostatnich 90 dni albo od pierwszego napełnienia w tym czasie.
+    [few] Najpierw skończy się { $product }, za około { $days } dni. To szacunek, po { $daily } na dzień: średnia z ostatnich 90 dni albo od pierwszego napełnienia w tym czasie.
+    [many] Najpierw skończy się { $product }, za około { $days } dni. To szacunek, po { $daily } na dzień: średnia z ostatnich 90 dni albo od pierwszego napełnienia w tym czasie.
+   *[other] Najpierw skończy się { $product }, za około { $days } dnia. To szacunek, po { $daily } na dzień: średnia z ostatnich 90 dni albo od pierwszego napełnienia w tym czasie.
+}
+remark-log-stock-late = { $product } skończy się, zanim przyjdzie dostawa zamówiona dzisiaj. Zamów teraz.
+log-no-use = Zużycie nie jest jeszcze znane
+log-products = Więcej niż jeden produkt
+ask-drift = Czy odczyty się przesuwają?
+ask-drift-picture = Odczyty ({ $n }) produktu { $product } z ich prostą i jej niepewnością.
+ask-drift-legend = Kreska przerywana: jak zmieniają się odczyty. Pas: jakie może być nachylenie.
+ask-drift-table = Odczyty według receptury
+ask-drift-few = Za mało: trzeba { $n } z różnych dni lub godzin
+ask-drift-no = Bez wyraźnej zmiany
+ask-drift-rises = Rośnie
+ask-drift-falls = Spada
+remark-log-drift-few = Aby zobaczyć zmianę, trzeba tylu odczytów jednej receptury, z różnych dni lub godzin: { $fewest }.
+remark-log-drift-steady = { $product }: odczyty w liczbie { $n }, ze średnią { $mean }, nie pokazują wyraźnej zmiany. Tydzień zmienia je o { $week }, plus minus { $doubt }.
+remark-log-drift-rises = { $product }: odczyty w liczbie { $n }, ze średnią { $mean }, rosną o { $week } na tydzień, plus minus { $doubt }.
+remark-log-drift-falls = { $product }: odczyty w liczbie { $n }, ze średnią { $mean }, spadają o { $week } na tydzień, plus minus { $doubt }.
+log-too-few-readings = Za mało odczytów
+log-mixed-readings = Odczyty więcej niż jednej receptury
+ask-undone = Czego nie zrobiono?
+ask-undone-picture = Ile razy nie zrobiono każdego zadania.
+ask-undone-times = { $n ->
+    [one] { $n } raz
+    [few] { $n } razy
+    [many] { $n } razy
+   *[other] { $n } raza
+}
+ask-undone-table = Zadania na końcu zmiany
+ask-undone-shifts = Zmiany z czymś niezrobionym, najnowsze na początku
+ask-undone-unticked = Zmiany, których nikt nie odhaczył, najnowsze na początku
+ask-undone-more = Wcześniejsze, niewymienione tutaj: { $n }.
+remark-log-undone-unasked = Nie odhaczono żadnej zmiany. Zmiany, których nikt nie odhaczył: { $unticked }.
+remark-log-undone-none = { $n ->
+    [one] W { $n } odhaczonej zmianie zrobiono wszystko. Zmiany, których nikt nie odhaczył: { $unticked }.
+    [few] W { $n } odhaczonych zmianach zrobiono wszystko. Zmiany, których nikt nie odhaczył: { $unticked }.
+    [many] W { $n } odhaczonych zmianach zrobiono wszystko. Zmiany, których nikt nie odhaczył: { $unticked }.
+   *[other] W { $n } odhaczonej zmiany zrobiono wszystko. Zmiany, których nikt nie odhaczył: { $unticked }.
+}
+remark-log-undone-part = Zmiany odhaczone: { $n }. Odhaczone częściowo: { $missed }. Zmiany, których nikt nie odhaczył: { $unticked }.
+remark-log-undone = Zmiany odhaczone: { $n }. Z czymś niezrobionym: { $missed }. Najczęściej brakuje: { $task }, { $times } z { $n }. Zmiany, których nikt nie odhaczył: { $unticked }.
+figure-log-used = Zużyty koncentrat
+figure-log-planned = W planie, zmierzone napełnienia
+figure-log-measured = Odmierzono, te same napełnienia
+figure-log-centre = Średnia
+figure-log-lower = Dolna granica
+figure-log-upper = Górna granica
+figure-log-range = Średni odstęp
+figure-log-range-upper = Granica odstępu
+figure-log-cost = Koszt
+figure-log-cost-concentrate = Koncentrat
+figure-log-cost-water = Woda
+formula-log-share = Odmierzone do planu, z napełnień, które mają jedno i drugie.
+formula-log-cost = Koncentrat i woda po swoich cenach.
+formula-log-supply = Zapas przez średnie zużycie dnia.
+formula-log-drift = Nachylenie prostej przez odczyty, na tydzień.
+formula-control-upper = Trzy odchylenia standardowe powyżej średniej, ze średniego odstępu.
+formula-control-lower = Trzy poniżej niej, ale nie mniej niż zero.
+formula-control-range = Najwięcej, ile zwykle ma odstęp.
