@@ -429,3 +429,167 @@ formula-log-drift = Nachylenie prostej przez odczyty, na tydzień.
 formula-control-upper = Trzy odchylenia standardowe powyżej średniej, ze średniego odstępu.
 formula-control-lower = Trzy poniżej niej, ale nie mniej niż zero.
 formula-control-range = Najwięcej, ile zwykle ma odstęp.
+
+log-out = Zapisz dziennik
+log-out-hint = Kopia zapasowa ma każdy zapis z jego hashem. Otwiera się na każdym urządzeniu, ile razy chcesz: nic nie przychodzi dwa razy.
+log-save = Zapisz kopię
+log-csv = Zapisz tabelę
+log-csv-hint = Tabela jest do czytania w arkuszu. Nie wraca do dziennika: wraca tylko kopia zapasowa.
+log-in = Otwórz kopię
+log-open = Otwórz plik
+log-open-hint = Najpierw zobaczysz, co by przyniósł. Nic się nie przyjmie, dopóki na to nie pozwolisz.
+log-file-too-big = Plik jest większy niż jakikolwiek dziennik. Nie odczytano go.
+log-reading-file = Plik się odczytuje.
+log-busy-opening = Odczytywanie napełnień: { $done } z { $of }.
+log-busy-reading = Odczytywanie pliku: { $done } z { $of }.
+log-busy-comparing = Porównywanie: { $done } z { $of }.
+log-busy-writing = Zapisywanie: { $done } z { $of }.
+log-busy-saving = Tworzenie pliku: { $done } z { $of }.
+log-refused = Plik odrzucono. Nic nie przyjęto.
+log-compared = Zapisy w pliku: { $records }, w tym nowe: { $added }, znane: { $known }.
+log-file-broken = Plik nie jest cały.
+log-file-erases = { $n ->
+    [one] { $n } twój tekst wymazano tam na prośbę. Gdy przyjmiesz plik, zostanie wymazany także tutaj.
+    [few] { $n } twoje teksty wymazano tam na prośbę. Gdy przyjmiesz plik, zostaną wymazane także tutaj.
+    [many] { $n } twoich tekstów wymazano tam na prośbę. Gdy przyjmiesz plik, zostaną wymazane także tutaj.
+   *[other] { $n } twojego tekstu wymazano tam na prośbę. Gdy przyjmiesz plik, zostanie wymazane także tutaj.
+}
+log-flaws = { $n ->
+    [one] { $n } wiersz nie jest zapisem i zostaje pominięty:
+    [few] { $n } wiersze nie są zapisami i zostają pominięte:
+    [many] { $n } wierszy nie jest zapisami i zostaje pominiętych:
+   *[other] { $n } wiersza nie jest zapisem i zostaje pominięte:
+}
+log-line = Wiersz { $line }:
+log-conflicts = { $n ->
+    [one] { $n } numer ma dwa zapisy, które mówią co innego. Oba są zachowane i pokazane.
+    [few] { $n } numery mają dwa zapisy, które mówią co innego. Oba są zachowane i pokazane.
+    [many] { $n } numerów ma dwa zapisy, które mówią co innego. Oba są zachowane i pokazane.
+   *[other] { $n } numeru ma dwa zapisy, które mówią co innego. Oba są zachowane i pokazane.
+}
+log-stock-all = Tu liczą się wszystkie napełnienia, bez względu na wybór powyżej: każda maszyna bierze z tej samej półki.
+log-erase-texts = Wymaż jego słowa
+log-file-altered = Tu albo w pliku zmieniono to po zapisaniu: { $records }. Zostaje to, co jest takie, jak zapisano; zmienionego się nie przyjmuje.
+log-measured-told = odmierzono { $text }
+log-conflict-table = Dwa zapisy o jednym numerze
+log-column-record = Zapis
+log-column-one = Jeden mówi
+log-column-other = Drugi mówi
+log-take = Przyjmij nowe zapisy
+log-take-broken = Mimo to przyjmij
+log-leave = Zostaw go
+log-left-out = Nic nie przyjęto.
+log-taken-mended = Nie ma nowych zapisów. To, co się różniło, naprawiono z pliku.
+log-taken = { $n ->
+    [one] Przyjęto { $n } zapis.
+    [few] Przyjęto { $n } zapisy.
+    [many] Przyjęto { $n } zapisów.
+   *[other] Przyjęto { $n } zapisu.
+}
+log-locked = Otwieranie pliku i wymazywanie są tylko dla urządzenia, które nie jest zablokowane. Najpierw odblokuj to w Obiekcie.
+log-chain = Czy dziennik jest cały?
+log-chain-hint = Każdy zapis niesie hash poprzedniego. Sprawdzenie znajduje zapis, który zmieniono, pominięto lub przesunięto.
+log-check = Sprawdź wszystkie zapisy
+log-check-not-yet = Nie sprawdzono od otwarcia strony.
+log-check-running = Sprawdzanie: { $done } z { $of }.
+log-check-whole = { $n ->
+    [one] Cały: { $n } zapis się zgadza.
+    [few] Cały: zgadzają się wszystkie { $n } zapisy.
+    [many] Cały: zgadza się wszystkie { $n } zapisów.
+   *[other] Cały: zgadza się { $n } zapisu.
+}
+log-broken = Łańcuch pęka przy zapisie { $id }.
+log-broken-file-do = Zapisy po tym miejscu mogą być zmienione lub może ich brakować. Zanim go przyjmiesz, poproś tego, kto go zapisał, o całą kopię.
+log-broken-do = Niczego nie wymazuj. Zapisz kopię zapasową w takim stanie, powiedz przełożonemu i otwórz obok wcześniejszą kopię.
+log-altered = Zapis nie jest tym, co zapisano.
+log-words-altered = Ten tekst nie jest tym, co zapisano: { $part }.
+log-words-gone = Tego tekstu nie ma, a nic nie mówi, że go wymazano: { $part }.
+log-missing = Zapisu brakuje, a późniejsze są.
+log-doubled = Zapis jest tam dwa razy.
+log-forked = Inny zapis ma ten sam numer.
+log-moved = Zapis stoi w złym miejscu.
+log-unlinked = Nie pasuje do zapisu przed nim.
+log-replaced = Był kiedyś ostatnim zapisem i był inny.
+log-heads = Koniec każdego łańcucha
+log-heads-hint = Spisz je lub wydrukuj: pokażą później, czy zniknęły zapisy na końcu albo czy wszystko napisano od nowa.
+log-room = Miejsce na tym urządzeniu
+log-room-used = Przeglądarka używa na tę stronę { $used } z { $allowed }.
+log-room-unknown = Przeglądarka nie mówi, ile jest miejsca.
+log-room-kept = Przeglądarka zachowa to, dopóki tego nie usuniesz.
+log-room-loose = Przeglądarka może to usunąć, gdy urządzenie się zapełni.
+log-room-refused = Przeglądarka się nie zgodziła. Nadal może usunąć dziennik, gdy urządzenie się zapełni, więc zapisuj kopie zapasowe.
+log-persist = Poproś przeglądarkę, aby to zachowała
+log-records = { $n ->
+    [one] { $n } zapis.
+    [few] { $n } zapisy.
+    [many] { $n } zapisów.
+   *[other] { $n } zapisu.
+}
+log-erasing = Wymaż inicjały
+log-erasing-hint = Ktoś może poprosić, aby jego inicjały znikły. Napełnienia zostają, a łańcuch nadal się zgadza.
+log-erase = Inicjały do wymazania
+log-erase-look = Zobacz, ile ich jest
+log-erase-looking = Szukanie.
+log-erase-none = Żaden zapis nie ma inicjałów { $who }.
+log-erase-found = { $n ->
+    [one] { $n } zapis ma inicjały { $who }.
+    [few] { $n } zapisy mają inicjały { $who }.
+    [many] { $n } zapisów ma inicjały { $who }.
+   *[other] { $n } zapisu ma inicjały { $who }.
+}
+log-erase-class = { $n ->
+    [one] { $n } wynik grupy na tym urządzeniu ma te inicjały i też zniknie.
+    [few] { $n } wyniki grupy na tym urządzeniu mają te inicjały i też znikną.
+    [many] { $n } wyników grupy na tym urządzeniu ma te inicjały i też zniknie.
+   *[other] { $n } wyniku grupy na tym urządzeniu ma te inicjały i też zniknie.
+}
+log-erase-class-done = Wyniki grupy są usunięte z tego urządzenia.
+log-erase-warning = Wymazania nie da się cofnąć. Nie sięga ono kopii zapasowych zapisanych wcześniej ani innych urządzeń, dopóki nie otworzą nowej kopii. Uwagi innych też mogą kogoś wymieniać: rozwiń takie napełnienie na liście i wymaż tam jego słowa.
+log-erase-do = Wymaż na dobre
+log-erase-leave = Zostaw je
+log-erase-doing = { $n ->
+    [one] Wymazywanie z { $n } zapisu.
+    [few] Wymazywanie z { $n } zapisów.
+    [many] Wymazywanie z { $n } zapisów.
+   *[other] Wymazywanie z { $n } zapisu.
+}
+log-erase-done = { $n ->
+    [one] Wymazano z { $n } zapisu.
+    [few] Wymazano z { $n } zapisów.
+    [many] Wymazano z { $n } zapisów.
+   *[other] Wymazano z { $n } zapisu.
+}
+log-honest = Dziennik znajduje pomyłki i zmiany. Nie zatrzyma kogoś, kto może wyczyścić tę przeglądarkę albo napisać cały nowy dziennik; końce łańcuchów, przechowane gdzie indziej, pokażą także to.
+log-long-line = Zapis ma { $text } bajtów, za dużo na wiersz. Skróć uwagi.
+log-cut-off = Plik kończy się, zanim kończy się ten zapis.
+log-device = „{ $text }” to nie jest identyfikator urządzenia.
+log-number = { $text } to nie jest numer zapisu.
+log-when = „{ $text }” to nie jest czas z przesunięciem strefy.
+log-hash = „{ $text }” to nie jest hash.
+log-kind = Zapis nie mówi, czym jest.
+log-stray = „{ $text }” nie ma miejsca w zapisie tego rodzaju.
+log-lesson = „{ $text }” z ćwiczeń nie może takie być.
+log-nobody = Ćwiczenia, w których nikt nie brał udziału.
+log-of = „{ $text }” nie wskazuje żadnego zapisu.
+log-unknown = Nie ma zapisu { $text }.
+log-not-a-fill = Zapis { $text } to nie napełnienie; poprawia się tylko napełnienia.
+log-nothing-changed = Poprawka niczego nie zmienia.
+log-nothing-to-erase = W zapisie { $text } nie ma nic do wymazania.
+log-print-hint = Wybierz miesiąc, aby wydrukować jego dziennik.
+log-paper = Dziennik tego miesiąca na papierze
+log-print = Drukuj ten dziennik
+log-paper-title = Dziennik: { $month }
+log-paper-part = Tylko część dziennika:
+log-paper-table = Napełnienia w miesiącu
+log-paper-corrected = Poprawiono { $when }, { $who }: { $why }
+log-paper-struck = Wykreślono { $when }, { $who }: { $why }
+log-paper-unstruck = Znów się liczy od { $when }, { $who }: { $why }
+log-paper-nobody = nikogo nie podano
+log-paper-no-why = bez powodu
+log-paper-totals = Sumy według produktu
+log-assumed-in = { $n ->
+    [one] { $n } napełnienia w sumach nie zmierzono i liczy się je jak w planie.
+    [few] { $n } napełnień w sumach nie zmierzono i liczy się je jak w planie.
+    [many] { $n } napełnień w sumach nie zmierzono i liczy się je jak w planie.
+   *[other] { $n } napełnienia w sumach nie zmierzono i liczy się je jak w planie.
+}
