@@ -158,7 +158,7 @@ device-busy = Un instant
 device-short = Un mot de passe a quatre caractères ou plus.
 device-wrong = Ce n’est pas le mot de passe. Rien n’a été changé.
 device-unable = Ce navigateur ne peut pas le faire ici : il ne conserve rien, ou la page n’a pas été ouverte par une connexion sûre.
-device-honest = Le mot de passe n’est pas conservé en clair. Il arrête une main distraite. Il n’arrête pas qui peut effacer les données de ce navigateur. Oublié ? Enregistrez d’abord une sauvegarde du journal, sous Journal. Effacez ensuite les données du navigateur pour cette page : cela supprime aussi le journal de cet appareil. Ouvrez enfin de nouveau le fichier de votre site et la sauvegarde.
+device-honest = Le mot de passe n’est pas conservé en clair. Il arrête une main distraite. Il n’arrête pas une personne qui peut effacer les données de ce navigateur. Oublié ? Enregistrez d’abord une sauvegarde du journal, sous Journal. Effacez ensuite les données du navigateur pour cette page : cela supprime aussi le journal de cet appareil. Ouvrez enfin de nouveau le fichier de votre site et la sauvegarde.
 
 # On paper, codes and links
 paper-heading = Sur papier
@@ -453,7 +453,7 @@ strip-slippery = Un sol couvert de décapant glisse comme de la glace. Étalez-l
 strip-signs = Fermez la zone et mettez des panneaux de sol mouillé à chaque entrée, jusqu’à ce que le sol soit rincé et sec.
 strip-air = Ouvrez les fenêtres ou mettez les ventilateurs. Rien qui brûle ou fasse des étincelles tant qu’un décapant au solvant est au sol.
 strip-governs = L’étiquette du décapant décide de chaque quantité et de chaque durée ici. Confiez-le à une personne formée.
-strip-try = Essayez-le d’abord sur un petit endroit dans un coin, et voyez si le sol sous l’émulsion le supporte.
+strip-try = Essayez-le d’abord sur un petit endroit dans un coin, et assurez-vous que le sol sous l’émulsion le supporte.
 strip-order = L’eau d’abord, puis le décapant. Reprenez la boue avec la machine ou un aspirateur à eau avant qu’elle sèche. Demandez où elle peut aller : certains lieux ne permettent pas de la verser à l’égout.
 strip-cautions = Précautions du décapant
 figure-finish-volume = Émulsion, toutes les couches
@@ -570,7 +570,7 @@ trial-date-hint = Année-mois-jour.
 trial-by = Qui a regardé
 trial-by-hint = Des initiales suffisent.
 trial-batch-hint = Un litre ou un quart de gallon suffit pour un carré de quelques pieds carrés.
-trial-how = Marquez trois carrés côte à côte, et laissez-en un tel quel pour comparer. Lavez chacun de la même façon, avec son propre disque propre. Laissez sécher un jour, puis regardez-les de biais, à contre-jour.
+trial-how = Marquez trois carrés côte à côte, et laissez à côté un carré tel quel pour comparer. Lavez chacun de la même façon, avec son propre disque propre. Laissez sécher un jour, puis regardez-les de biais, à contre-jour.
 trial-table = Que préparer pour chaque carré
 trial-patch = { $end } : { $dilution }
 trial-two = { $one } ({ $other })
