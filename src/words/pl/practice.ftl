@@ -5,7 +5,7 @@
 
 practice-topic-label = Odczytaj etykietę
 practice-topic-units = Zamień jednostki
-practice-topic-dose = Odmierz na napełnienie
+practice-topic-dose = Odmierz dawkę
 practice-topic-top-up = Dolej do zbiornika
 practice-topic-setting = Wybierz nastawę wypływu
 practice-topic-shift = Zaplanuj małą zmianę
@@ -120,7 +120,7 @@ practice-ask-foam-order = Co robisz i w jakiej kolejności?
 
 practice-answer = Twoja odpowiedź
 practice-choose = Najpierw wybierz odpowiedź.
-practice-above-nothing = Odpowiedź musi być większa niż nic. Wpisz liczbę większą od zera.
+practice-above-nothing = Odpowiedzią musi być jakaś ilość. Wpisz liczbę większą od zera.
 practice-no-try = Nie liczy się to jako próba.
 practice-as-given = To ilość taka, jak w zadaniu. Podaj ją w { $unit }.
 practice-answer-poured = { $n ->
@@ -142,7 +142,7 @@ practice-because-nothing = Ktoś przeczytał etykietę i nie znalazł zagrożeni
 practice-because-other-step = Najbliższa kreska to więcej lub mniej, niż pozwalają zasady. Weź następną.
 practice-because-no-vacuum = Nie ma odsysania, które mogłoby wciągnąć pianę.
 practice-because-little-foam = Tak mało piany nie dochodzi do odsysania.
-practice-because-unknown = Nie znamy całej etykiety. Czego nie wiadomo, liczy się jak gorszy przypadek.
+practice-because-unknown = Strona nie zna całej etykiety. Czego nie wiadomo, liczy się jak gorszy przypadek.
 
 ## Wrong roads, and what to do instead
 
@@ -242,7 +242,7 @@ practice-class-erased = W dzienniku jest taki wynik, a inicjały wymazano na pro
 
 ## The page
 
-practice-heading = Co robisz w takiej sytuacji?
+practice-heading = Jak postąpisz?
 practice-about = Zadania z twoich własnych maszyn, produktów i podłóg. Nic, co tu robisz, nie zmienia twojego obiektu ani dziennika.
 practice-governs = To są ćwiczenia. W pracy decydują etykieta, jej karta charakterystyki, zasady twojego obiektu i przeszkoleni ludzie.
 practice-parts = Co tu zrobić
@@ -283,10 +283,10 @@ practice-stop = Przerwij ten zestaw
 practice-stop-hint = To, co w nim zrobiono, zniknie. Aby wrócić później, po prostu opuść stronę: zestaw poczeka.
 practice-leave = Przerwij i usuń
 practice-order-hint = Ułóż je w kolejności. Pierwszy krok jest pierwszy.
-practice-up = W górę
-practice-down = W dół
-practice-up-of = W górę: { $what }
-practice-down-of = W dół: { $what }
+practice-up = Wyżej
+practice-down = Niżej
+practice-up-of = Wyżej: { $what }
+practice-down-of = Niżej: { $what }
 practice-drawing = Kubek z { $dose } produktu, jedna kreska to { $step }. Obok zbiornik { $tank } napełniony do { $total }. Warstwa na dnie zbiornika to produkt, 1 część na { $ratio } części wody.
 practice-drawing-cup = Produkt
 practice-picture-ratio = To jest 1 do { $ratio }. Warstwa na dnie zbiornika to cały produkt w nim.
@@ -366,10 +366,10 @@ practice-picture-wear = Przed czym ostrzega etykieta i co na to zakładasz.
 practice-picture-shaken = Mało pieniący: po minucie piana sięga najwyżej do linii przerywanej i opadła do jednej trzeciej lub niżej. Powszechna praktyka, bez źródła.
 practice-picture-foam = Piana nie może trafić do odsysania. Sprawdź to, czego nikt nie sprawdził.
 practice-state-before = przedtem
-practice-state-topped = po dolaniu
-practice-state-found = jak zastano
-practice-state-drained = po spuszczeniu
-practice-state-rescued = po naprawie
+practice-state-topped = dolano
+practice-state-found = zastano
+practice-state-drained = spuszczono
+practice-state-rescued = naprawiono
 practice-drawing-state = { $when }: { $mix }, a w tym { $product } produktu
 practice-drawing-tanks = Zbiornik { $tank }, krok po kroku. { $states }.
 practice-drawing-mix = Pasek: { $total } roztworu na jeden obszar.
@@ -457,7 +457,7 @@ practice-paper-order = Wpisz w kratki 1, 2, 3 i tak dalej.
 ## What a class did
 
 class-heading = Przyjmij kody swojej grupy
-class-codes = Kody, po jednym w wierszu
+class-codes = Kody, jeden w wierszu
 class-codes-hint = Wklej to, co twoi ludzie ci przysłali lub zeskanowali.
 class-take = Przyjmij te kody
 class-take-sure = Mimo to przyjmij to, o co było pytanie
@@ -478,7 +478,7 @@ class-refused = { $n ->
  }
 class-summary = Co zrobiła grupa
 class-none = Nie ma jeszcze wyników tego zestawu.
-class-by-topic = Według tematów
+class-by-topic = Tematy
 class-by-person = { $n ->
     [one] Według osób: { $n } osoba. Liczy się najnowszy wynik.
     [few] Według osób: { $n } osoby. Liczy się najnowszy wynik.
@@ -508,9 +508,9 @@ class-months-wrong = Do tego czasu nie widać końca.
 class-until-unknown = Nie wiadomo
 class-lost = Przepadło { $day } przez złą odpowiedź
 class-ran-out = Straciło ważność. Ostatni dzień to { $day }
-class-shown-by = Pokazuje to { $who }
+class-shown-by = Pokazane przez: { $who }
 class-shown-nothing = { $who }: jeszcze żadnego całego tematu.
-class-remove-warning = W dzienniku: { $n }. Tyle jest wyników osoby { $who }. Jej inicjały zostaną z nich wymazane na zawsze; to, co pokazano, zostaje i jest niczyje.
+class-remove-warning = Liczba wyników osoby { $who } w dzienniku: { $n }. Jej inicjały zostaną z nich wymazane na zawsze; to, co pokazano, zostaje i jest niczyje.
 class-remove-do = Wymaż i usuń
 class-remove-leave = Zostaw wszystko
 class-logged = W dzienniku: { $n }. Jeszcze nie w dzienniku: { $new }.
@@ -539,7 +539,7 @@ class-put-back = Przywróć je
 
 ## The first fill, step by step
 
-first-fill = Twoje pierwsze napełnienie
+first-fill = Pierwsze napełnienie
 first-fill-about = Przewodnik prowadzi cię przez jedno napełnienie na tej stronie. Pokazuje każdy krok tam, gdzie robi się go w pracy.
 first-fill-safe = Przewodnik niczego nie wypełnia i niczego nie zapisuje. Liczy się tylko to, co robisz bez niego. Każdy krok możesz pominąć i skończyć, kiedy chcesz.
 first-fill-begin = Zacznij pierwsze napełnienie
@@ -550,11 +550,11 @@ first-fill-link = To dla ciebie nowe? Daj się poprowadzić przez pierwsze nape�
 first-fill-link-resume = Wróć do pierwszego napełnienia, krok { $n }
 first-fill-at = Pierwsze napełnienie, krok { $n } z { $of }
 first-fill-told = { $at }: { $title }. { $standing }
-first-fill-is-done = Zrobione
-first-fill-not-done = Do zrobienia
-first-fill-is-warned = Zrobione, z ostrzeżeniem
-first-fill-warned = Zrobione, z ostrzeżeniem: { $warning }
-first-fill-stopped = Jeszcze niezrobione. Dozowanie ostrzega cię: { $warning }
+first-fill-is-done = Gotowe
+first-fill-not-done = Czeka
+first-fill-is-warned = Gotowe, z ostrzeżeniem
+first-fill-warned = Gotowe, z ostrzeżeniem: { $warning }
+first-fill-stopped = Jeszcze nie gotowe. Dozowanie ostrzega cię: { $warning }
 first-fill-escape = Aby tu wrócić, naciśnij pasek na górze albo klawisz Escape.
 first-fill-to = Przejdź do „{ $control }”
 first-fill-next = Następny krok
@@ -575,7 +575,7 @@ first-fill-wear-list = Do produktu { $product } załóż: { $wear }
 first-fill-wear-none = Żaden kod zagrożenia produktu { $product } nie każe nic zakładać. Trzymaj się jego etykiety, karty charakterystyki i zasad twojego obiektu.
 first-fill-wear-unknown = Strona nie zna wszystkich zagrożeń produktu { $product }. Przeczytaj jego etykietę i kartę charakterystyki albo zapytaj.
 first-fill-wear-on = Mam to na sobie
-first-fill-wear-read = Znam już tę etykietę
+first-fill-wear-read = Etykieta jest przeczytana
 first-fill-wear-again = To, co masz na sobie, było dla innej etykiety. Dla tej zajrzyj jeszcze raz do kroku 1.
 first-fill-wear-again-go = Pokaż krok 1
 first-fill-wear-lacks = Nie ma jeszcze produktu. Wybierz go w kroku 3, potem wróć.
@@ -618,14 +618,14 @@ first-fill-why-cheaper = Produkt kosztuje wtedy mniej.
 first-fill-why-splash = Mniej się pieni i mniej pryska.
 first-fill-why-same = To bez różnicy.
 first-fill-why-right = Dobrze. Woda, która spada na produkt, pieni się i może prysnąć ci w twarz. Kwas też wlewa się do wody, nigdy wodę do kwasu.
-first-fill-why-wrong = Niezupełnie. Pomyśl o wodzie, która mocno spada na silny produkt. Wybierz jeszcze raz.
+first-fill-why-wrong = Niezupełnie. Pomyśl o wodzie, która mocno spada na mocny produkt. Wybierz jeszcze raz.
 
 first-fill-record = Zapisz napełnienie
 first-fill-record-do = W pracy naciskasz „{ $control }”, gdy zbiornik jest napełniony. Dzięki temu następna zmiana wie, co w nim jest.
 first-fill-record-training = To tylko szkolenie? Wtedy pomiń ten krok. Zapis trafia do prawdziwego dziennika i w nim zostaje. Możesz go potem skreślić, ale nadal go widać.
 first-fill-record-lacks = Nie ma jeszcze ilości do zapisania.
 first-fill-record-stopped = Na przeszkodzie stoi ostrzeżenie, więc nic nie da się tu zapisać.
-first-fill-record-open = Od początku nie wpisano do dziennika żadnego napełnienia.
+first-fill-record-open = Odkąd działa przewodnik, nie wpisano do dziennika żadnego napełnienia.
 first-fill-record-done = Twoje napełnienie jest w dzienniku.
 
 first-fill-shift = Na koniec zmiany
