@@ -483,11 +483,11 @@ class-remove-warning = Le journal a { $n } résultats de { $who }. Les initiales
 class-remove-do = Effacer et retirer
 class-remove-leave = Tout laisser tel quel
 class-logged = Dans le journal : { $n }. Pas encore dans le journal : { $new }.
-class-log = Écrire ces résultats au journal
+class-log = Mettre ces résultats au journal
 class-log-hint = Dans le journal, un résultat est conservé pour de bon, avec son jour et jusqu’à quand il vaut, et il part avec les sauvegardes. Là aussi, les initiales peuvent être effacées.
 class-remove = Retirer tout ce qui est de { $who } de cet appareil et du journal
 class-keeping = Ce qui reste sur cet appareil
-class-keeping-hint = Les résultats partent quand vous fermez la page, sauf si vous les conservez. Les codes ne font partie ni du journal ni d’une sauvegarde ; ce que vous écrivez au journal, oui. Ce que vous retirez de cet appareil n’y est plus. Les copies que vous avez enregistrées ou transmises restent où elles sont.
+class-keeping-hint = Les résultats partent quand vous fermez la page, sauf si vous les conservez. Les codes ne font partie ni du journal ni d’une sauvegarde ; ce que vous mettez au journal, oui. Ce que vous retirez de cet appareil n’y est plus. Les copies que vous avez enregistrées ou transmises restent où elles sont.
 class-keep = Conserver les résultats sur cet appareil
 class-kept = Les résultats sont conservés sur cet appareil.
 class-not-kept = Les résultats ne sont pas conservés.
@@ -496,8 +496,8 @@ class-erase = Retirer tous les résultats de l’appareil
 class-remove-codes = Tous les résultats de { $who } partent de cet appareil. Ce que d’autres ont fait reste.
 class-remove-off = Les retirer
 class-erase-warning = { $n ->
-    [one] Un résultat part de cet appareil. Ce que vous avez écrit au journal y reste, et les fichiers que vous avez enregistrés aussi.
-   *[other] { $n } résultats partent de cet appareil. Ce que vous avez écrit au journal y reste, et les fichiers que vous avez enregistrés aussi.
+    [one] Un résultat part de cet appareil. Ce que vous avez mis au journal y reste, et les fichiers que vous avez enregistrés aussi.
+   *[other] { $n } résultats partent de cet appareil. Ce que vous avez mis au journal y reste, et les fichiers que vous avez enregistrés aussi.
 }
 class-erase-do = Tout retirer
 class-erase-leave = Les laisser ici
@@ -507,7 +507,7 @@ class-put-back = Les remettre
 # The first fill, step by step
 first-fill = Premier remplissage
 first-fill-about = Un guide vous mène à travers un remplissage sur cette page. Il vous montre chaque étape là où vous la ferez au travail.
-first-fill-safe = Le guide ne remplit rien et n’enregistre rien. Seul compte ce que vous faites vous-même. Vous pouvez passer une étape, et arrêter quand vous voulez.
+first-fill-safe = Le guide ne remplit rien et ne met rien au journal. Seul compte ce que vous faites vous-même. Vous pouvez passer une étape, et arrêter quand vous voulez.
 first-fill-begin = Faire le premier remplissage
 first-fill-again = Le parcourir encore une fois
 first-fill-resume = Continuer à l’étape { $n }
@@ -586,11 +586,11 @@ first-fill-why-same = Cela ne change rien.
 first-fill-why-right = Juste. L’eau qui tombe sur du produit fait de la mousse et peut vous gicler au visage. L’acide aussi va dans l’eau, jamais l’eau dans l’acide.
 first-fill-why-wrong = Pas tout à fait. Pensez à de l’eau qui tombe fort sur un produit fort. Choisissez de nouveau.
 
-first-fill-record = Enregistrez le remplissage
+first-fill-record = Mettez-le au journal
 first-fill-record-do = Au travail, vous touchez « { $control } » une fois le réservoir rempli. Ainsi, le poste suivant sait ce qu’il contient.
-first-fill-record-training = N’est-ce qu’un exercice ? Alors passez cette étape. Un enregistrement va dans le vrai journal et y reste. Vous pouvez le rayer plus tard, mais on peut encore le voir.
-first-fill-record-lacks = Il n’y a pas encore de quantité à enregistrer.
-first-fill-record-stopped = Un avertissement l’empêche, donc rien ne peut être enregistré ici.
+first-fill-record-training = N’est-ce qu’un exercice ? Alors passez cette étape. Ce que vous y mettez va dans le vrai journal et y reste. Vous pouvez dire plus tard que c’était noté par erreur, mais on le voit encore.
+first-fill-record-lacks = Il n’y a pas encore de quantité à mettre au journal.
+first-fill-record-stopped = Un avertissement l’empêche, donc rien ne peut être mis au journal ici.
 first-fill-record-open = Vous n’avez mis aucun remplissage au journal depuis le début.
 first-fill-record-done = Votre remplissage est au journal.
 
@@ -599,8 +599,8 @@ first-fill-shift-do = L’eau sale laissée dans un réservoir sent mauvais et f
 first-fill-shift-drain = Videz les deux réservoirs là où l’eau sale peut aller.
 first-fill-shift-rinse = Rincez-les à l’eau claire.
 first-fill-shift-filters = Nettoyez les filtres, pour que l’aspiration ait de l’air.
-first-fill-shift-brush = Nettoyez le bac à débris ou la brosse.
-first-fill-shift-squeegee = Essuyez la raclette, pour qu’elle ne laisse pas de traînées.
+first-fill-shift-brush = Nettoyez le sac à débris ou la brosse.
+first-fill-shift-squeegee = Essuyez le suceur, pour qu’il ne laisse pas de traînées.
 first-fill-shift-lacks = Aucun remplissage de cette machine n’est au journal aujourd’hui, donc il n’y a rien à cocher. Lisez les cinq choses.
 first-fill-shift-open = Encore à faire : { $tasks }.
 first-fill-shift-done = Les cinq sont cochées.
