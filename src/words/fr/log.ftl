@@ -292,7 +292,7 @@ remark-log-shared = { $n ->
     [one] { $n } fois, un remplissage était pour plusieurs zones. Chacune le reçoit en entier : l’usage par zone est donc le plus qu’il puisse être.
    *[other] { $n } fois, un remplissage était pour plusieurs zones. Chacune le reçoit en entier : l’usage par zone est donc le plus qu’il puisse être.
  }
-ask-doses = Les doses étaient-elles comme prévu ?
+ask-doses = Doses comme prévu ?
 ask-doses-picture = Mesuré sur prévu, remplissage par remplissage, avec ses limites.
 ask-doses-values = Mesuré sur prévu
 ask-doses-ranges = Écart au remplissage précédent
@@ -311,7 +311,7 @@ remark-log-chart-estimate = Ces limites sont une estimation : elles viennent de
 control-beyond = Hors des limites
 control-jump = Un saut depuis le remplissage précédent
 control-run = Huit ou plus d’un même côté de la moyenne
-ask-cost = Combien cela a-t-il coûté ?
+ask-cost = Quel a été le coût ?
 ask-cost-picture = Coût par produit.
 ask-cost-table = Coût par produit
 remark-log-cost-none = Aucun remplissage n’a à la fois une quantité et un prix. Les prix sont avec les produits, sous Site.
@@ -336,13 +336,13 @@ stock-no-container = Le site ne dit pas ce que contient un contenant.
 stock-not-counted = Pas encore compté
 remark-log-stock-none = Comptez l’étagère et mettez le nombre ici, pour voir combien de temps elle dure.
 remark-log-stock = { $days ->
-    [one] { $product } manque le premier, dans environ { $days } jour. C’est une estimation, à { $daily } par jour : la moyenne des 90 derniers jours, ou depuis leur premier remplissage.
-   *[other] { $product } manque le premier, dans environ { $days } jours. C’est une estimation, à { $daily } par jour : la moyenne des 90 derniers jours, ou depuis leur premier remplissage.
+    [one] { $product } s’épuise en premier, dans environ { $days } jour. C’est une estimation, à { $daily } par jour : la moyenne des 90 derniers jours, ou depuis le premier remplissage de ces jours-là.
+   *[other] { $product } s’épuise en premier, dans environ { $days } jours. C’est une estimation, à { $daily } par jour : la moyenne des 90 derniers jours, ou depuis le premier remplissage de ces jours-là.
  }
-remark-log-stock-late = { $product } manque avant que vienne une livraison commandée aujourd’hui. Commandez maintenant.
+remark-log-stock-late = { $product } s’épuise avant que vienne une livraison commandée aujourd’hui. Commandez maintenant.
 log-no-use = Aucun usage n’est encore connu
 log-products = Plus d’un produit
-ask-drift = Les lectures dérivent-elles ?
+ask-drift = Lectures qui dérivent ?
 ask-drift-picture = { $n } lectures de { $product } avec leur droite et son doute.
 ask-drift-legend = Trait coupé : comment changent les lectures. Bande : ce que peut être la pente.
 ask-drift-table = Lectures par recette
@@ -356,7 +356,7 @@ remark-log-drift-rises = { $product } : { $n } lectures, de moyenne { $mean }, 
 remark-log-drift-falls = { $product } : { $n } lectures, de moyenne { $mean }, baissent de { $week } par semaine, plus ou moins { $doubt }.
 log-too-few-readings = Trop peu de lectures
 log-mixed-readings = Lectures de plus d’une recette
-ask-undone = Qu’est-ce qui n’a pas été fait ?
+ask-undone = Tâches non faites ?
 ask-undone-picture = Combien de fois chaque tâche n’a pas été faite.
 ask-undone-times = { $n ->
     [one] { $n } fois
@@ -391,3 +391,144 @@ formula-log-drift = La pente de la droite par les lectures, pour une semaine.
 formula-control-upper = Trois écarts types au-dessus de la moyenne, d’après l’écart moyen.
 formula-control-lower = Trois au-dessous, et pas moins que rien.
 formula-control-range = Le plus que vaut d’habitude un écart.
+log-out = Sortir le journal
+log-out-hint = Une sauvegarde contient chaque enregistrement avec son empreinte (hash). Elle s’ouvre sur tout appareil, autant de fois que vous voulez : rien ne vient deux fois.
+log-save = Faire une sauvegarde
+log-csv = Faire un tableau
+log-csv-hint = Le tableau sert à lire dans un tableur. Il ne revient pas : seule une sauvegarde revient.
+log-in = Ouvrir une sauvegarde
+log-open = Ouvrir un fichier
+log-open-hint = Vous voyez d’abord ce qu’il apporterait. Rien n’est pris avant que vous le disiez.
+log-file-too-big = Le fichier est plus grand que tout journal. Il n’a pas été lu.
+log-reading-file = Le fichier est lu.
+log-busy-opening = Lecture des remplissages : { $done } sur { $of }.
+log-busy-reading = Lecture du fichier : { $done } sur { $of }.
+log-busy-comparing = Comparaison : { $done } sur { $of }.
+log-busy-writing = Écriture : { $done } sur { $of }.
+log-busy-saving = Création du fichier : { $done } sur { $of }.
+log-refused = Le fichier est refusé. Rien n’a été pris.
+log-compared = { $records } enregistrements dans le fichier. Nouveaux : { $added }. Connus : { $known }.
+log-file-broken = Le fichier n’est pas entier.
+log-file-erases = { $n ->
+    [one] { $n } texte d’ici a été effacé là-bas sur demande. Il est effacé ici aussi quand vous prenez le fichier.
+   *[other] { $n } textes d’ici ont été effacés là-bas sur demande. Ils sont effacés ici aussi quand vous prenez le fichier.
+ }
+log-flaws = { $n ->
+    [one] { $n } ligne n’est pas un enregistrement et est laissée de côté :
+   *[other] { $n } lignes ne sont pas des enregistrements et sont laissées de côté :
+ }
+log-line = Ligne { $line } :
+log-conflicts = { $n ->
+    [one] { $n } numéro a deux enregistrements qui disent autre chose. Les deux sont gardés et montrés.
+   *[other] { $n } numéros ont deux enregistrements qui disent autre chose. Les deux sont gardés et montrés.
+ }
+log-stock-all = Tous les remplissages comptent ici, quoi que vous ayez choisi plus haut : chaque machine puise à la même étagère.
+log-erase-texts = Effacer ses textes
+log-file-altered = Ici ou dans le fichier, ceux-ci ont été changés après avoir été écrits : { $records }. Celui qui est comme il a été écrit reste, et celui qui a été changé n’est pas pris.
+log-measured-told = mesuré { $text }
+log-conflict-table = Deux enregistrements d’un numéro
+log-column-record = Enregistrement
+log-column-one = L’un dit
+log-column-other = L’autre dit
+log-take = Prendre les nouveaux
+log-take-broken = Le prendre quand même
+log-leave = Le laisser
+log-left-out = Rien n’a été pris.
+log-taken-mended = Aucun enregistrement n’est nouveau. Ce qui différait a été remis en ordre d’après le fichier.
+log-taken = { $n ->
+    [one] { $n } enregistrement a été pris.
+   *[other] { $n } enregistrements ont été pris.
+ }
+log-locked = Ouvrir un fichier et effacer se font sur un appareil libre. Libérez d’abord celui-ci sous Site.
+log-chain = Le journal est-il entier ?
+log-chain-hint = Chaque enregistrement porte une empreinte (hash) de celui d’avant. La vérification trouve un enregistrement changé, laissé de côté ou déplacé.
+log-check = Vérifier tous les enregistrements
+log-check-not-yet = Pas vérifié depuis l’ouverture de la page.
+log-check-running = Vérification : { $done } sur { $of }.
+log-check-whole = { $n ->
+    [one] Entier : { $n } enregistrement tient.
+   *[other] Entier : les { $n } enregistrements tiennent.
+ }
+log-broken = La chaîne se rompt à l’enregistrement { $id }.
+log-broken-file-do = Ses enregistrements après cet endroit ont peut-être été changés ou manquent. Demandez une copie entière à qui l’a fait avant de le prendre.
+log-broken-do = N’effacez rien. Faites une sauvegarde tel quel, dites-le à votre responsable, et ouvrez à côté une sauvegarde plus ancienne.
+log-altered = L’enregistrement n’est pas ce qui a été écrit.
+log-words-altered = Ce texte n’est pas ce qui a été écrit : { $part }.
+log-words-gone = Ce texte a disparu, et rien ne dit qu’il a été effacé : { $part }.
+log-missing = L’enregistrement manque, et des suivants sont là.
+log-doubled = L’enregistrement est là deux fois.
+log-forked = Un autre enregistrement a le même numéro.
+log-moved = L’enregistrement est au mauvais endroit.
+log-unlinked = Il ne va pas avec l’enregistrement d’avant.
+log-replaced = C’était un jour le dernier enregistrement, et il était autre.
+log-heads = Le bout de chaque chaîne
+log-heads-hint = Notez-les ou imprimez-les : ils montrent plus tard si des enregistrements du bout ont disparu, ou si tout a été réécrit.
+log-room = Place sur cet appareil
+log-room-used = Le navigateur utilise { $used } sur { $allowed } pour cette page.
+log-room-unknown = Le navigateur ne dit pas combien de place il y a.
+log-room-kept = Le navigateur le conserve jusqu’à ce que vous le retiriez.
+log-room-loose = Le navigateur peut le retirer quand l’appareil se remplit.
+log-room-refused = Le navigateur n’a pas accepté. Il peut encore retirer le journal quand l’appareil se remplit : faites donc des sauvegardes.
+log-persist = Demander au navigateur de le garder
+log-records = { $n ->
+    [one] { $n } enregistrement.
+   *[other] { $n } enregistrements.
+ }
+log-erasing = Effacer des initiales
+log-erasing-hint = Quelqu’un peut demander que ses initiales partent. Les remplissages restent, et la chaîne tient toujours.
+log-erase = Initiales à effacer
+log-erase-look = Voir combien il y en a
+log-erase-looking = Recherche.
+log-erase-none = Aucun enregistrement ne nomme { $who }.
+log-erase-found = { $n ->
+    [one] { $n } enregistrement nomme { $who }.
+   *[other] { $n } enregistrements nomment { $who }.
+ }
+log-erase-class = { $n ->
+    [one] { $n } résultat de classe sur cet appareil porte ces initiales et part aussi.
+   *[other] { $n } résultats de classe sur cet appareil portent ces initiales et partent aussi.
+ }
+log-erase-class-done = Les résultats de classe ne sont plus sur cet appareil.
+log-erase-warning = Effacer ne peut pas être annulé. Cela n’atteint pas les sauvegardes faites avant, ni d’autres appareils tant qu’ils n’ouvrent pas une nouvelle sauvegarde. Les notes d’autres gens peuvent aussi nommer quelqu’un : dépliez un tel remplissage dans la liste, et effacez là ses textes.
+log-erase-do = Les effacer pour de bon
+log-erase-leave = Les garder
+log-erase-doing = { $n ->
+    [one] Effacement dans { $n } enregistrement.
+   *[other] Effacement dans { $n } enregistrements.
+ }
+log-erase-done = { $n ->
+    [one] Effacées de { $n } enregistrement.
+   *[other] Effacées de { $n } enregistrements.
+ }
+log-honest = Le journal trouve les fautes et les retouches. Il n’arrête pas quelqu’un qui peut vider ce navigateur, ou qui écrit un journal tout nouveau ; les bouts des chaînes, gardés ailleurs, montrent aussi cela.
+log-long-line = L’enregistrement fait { $text } octets, trop long pour une ligne. Raccourcissez les notes.
+log-cut-off = Le fichier finit avant cet enregistrement.
+log-device = « { $text } » n’est pas l’identifiant d’un appareil.
+log-number = { $text } n’est pas le numéro d’un enregistrement.
+log-when = « { $text } » n’est pas une heure avec son décalage.
+log-hash = « { $text } » n’est pas une empreinte (hash).
+log-kind = L’enregistrement ne dit pas ce qu’il est.
+log-stray = « { $text } » n’a pas de place dans un enregistrement de ce type.
+log-lesson = « { $text } » de la séance d’exercices ne peut pas être ainsi.
+log-nobody = Une séance d’exercices où personne n’était.
+log-of = « { $text } » ne nomme aucun enregistrement.
+log-unknown = Il n’y a pas d’enregistrement { $text }.
+log-not-a-fill = L’enregistrement { $text } n’est pas un remplissage ; seuls les remplissages se corrigent.
+log-nothing-changed = La correction ne change rien.
+log-nothing-to-erase = L’enregistrement { $text } n’a rien à effacer.
+log-print-hint = Choisissez un mois pour imprimer son journal.
+log-paper = Le journal de ce mois sur papier
+log-print = Imprimer ce journal
+log-paper-title = Journal : { $month }
+log-paper-part = Une partie du journal seulement :
+log-paper-table = Remplissages du mois
+log-paper-corrected = Corrigé { $when } par { $who } : { $why }
+log-paper-struck = Barré { $when } par { $who } : { $why }
+log-paper-unstruck = Compté de nouveau { $when } par { $who } : { $why }
+log-paper-nobody = personne de nommé
+log-paper-no-why = aucune raison donnée
+log-paper-totals = Totaux par produit
+log-assumed-in = { $n ->
+    [one] { $n } remplissage des totaux n’a pas été mesuré et compte comme prévu.
+   *[other] { $n } remplissages des totaux n’ont pas été mesurés et comptent comme prévu.
+ }
