@@ -504,7 +504,7 @@ class-column-until = Ważne do
 class-shown = Kto co pokazał
 class-shown-hint = Temat liczy się, gdy wszystkie jego zadania były dobrze zrobione, za pierwszym lub drugim razem, w najnowszym zestawie, który o niego pytał. To zwyczaj szkolących, nie zasada ze źródłem. To nie jest uprawnienie: ty mówisz, kto może pracować sam. Osoby odróżniają tylko inicjały.
 class-months = Ile miesięcy to jest ważne
-class-months-wrong = Do tego czasu nie widać końca.
+class-months-wrong = Dopóki tego nie poprawisz, termin się nie pokaże.
 class-until-unknown = Nie wiadomo
 class-lost = Przepadło { $day } przez złą odpowiedź
 class-ran-out = Straciło ważność. Ostatni dzień to { $day }
@@ -541,7 +541,7 @@ class-put-back = Przywróć je
 
 first-fill = Pierwsze napełnienie
 first-fill-about = Przewodnik prowadzi cię przez jedno napełnienie na tej stronie. Pokazuje każdy krok tam, gdzie robi się go w pracy.
-first-fill-safe = Przewodnik niczego nie wypełnia i niczego nie zapisuje. Liczy się tylko to, co robisz bez niego. Każdy krok możesz pominąć i skończyć, kiedy chcesz.
+first-fill-safe = Przewodnik niczego nie wypełnia i niczego nie zapisuje. Liczy się tylko to, co zrobisz własną ręką. Każdy krok możesz pominąć i skończyć, kiedy chcesz.
 first-fill-begin = Zacznij pierwsze napełnienie
 first-fill-again = Przejdź to jeszcze raz
 first-fill-resume = Idź dalej od kroku { $n }
