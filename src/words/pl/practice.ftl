@@ -238,7 +238,7 @@ practice-code-marks = Nie ma jeszcze czego oddać.
 practice-class-other = Ten wynik nie jest z tego zestawu.
 practice-class-twice = Ten wynik jest już na liście.
 practice-class-ahead = Jego dzień jest późniejszy niż dzień na tym urządzeniu. Sprawdź zegary obu.
-practice-class-erased = W dzienniku jest taki wynik, a inicjały wymazano na prośbę. Przyjmij go tylko, jeśli ta osoba tego chce. Będzie to wtedy nowy wpis.
+practice-class-erased = W dzienniku jest taki wynik, a inicjały wymazano na prośbę. Przyjmij go tylko, jeśli ta osoba tego chce. Będzie to wtedy nowy zapis.
 
 ## The page
 
@@ -622,7 +622,7 @@ first-fill-why-wrong = Niezupełnie. Pomyśl o wodzie, która mocno spada na moc
 
 first-fill-record = Zapisz napełnienie
 first-fill-record-do = W pracy naciskasz „{ $control }”, gdy zbiornik jest napełniony. Dzięki temu następna zmiana wie, co w nim jest.
-first-fill-record-training = To tylko szkolenie? Wtedy pomiń ten krok. Zapis trafia do prawdziwego dziennika i w nim zostaje. Możesz go potem skreślić, ale nadal go widać.
+first-fill-record-training = To tylko szkolenie? Wtedy pomiń ten krok. Zapis trafia do prawdziwego dziennika i w nim zostaje. Możesz go potem oznaczyć jako pomyłkę, ale nadal go widać.
 first-fill-record-lacks = Nie ma jeszcze ilości do zapisania.
 first-fill-record-stopped = Na przeszkodzie stoi ostrzeżenie, więc nic nie da się tu zapisać.
 first-fill-record-open = Odkąd działa przewodnik, nie wpisano do dziennika żadnego napełnienia.
@@ -634,7 +634,7 @@ first-fill-shift-drain = Opróżnij oba zbiorniki tam, gdzie wolno wylać brudn�
 first-fill-shift-rinse = Wypłucz je czystą wodą.
 first-fill-shift-filters = Wyczyść filtry, aby odsysanie miało powietrze.
 first-fill-shift-brush = Wyczyść worek na śmieci lub szczotkę.
-first-fill-shift-squeegee = Wytrzyj ssawę, aby nie zostawiała smug.
+first-fill-shift-squeegee = Wytrzyj belkę ssącą, aby nie zostawiała smug.
 first-fill-shift-lacks = W dzienniku nie ma dziś napełnienia tej maszyny, więc nie ma czego odhaczyć. Przeczytaj te pięć rzeczy.
 first-fill-shift-open = Jeszcze do zrobienia: { $tasks }.
 first-fill-shift-done = Wszystkie pięć odhaczono.
