@@ -15,7 +15,7 @@ log-stopped-way = Anotar o que você fez de verdade
 log-details = Acrescentar à anotação antes de tocar
 log-details-next = Esse enchimento está registrado. O que você digita agora vai com o próximo: { $product } em { $machine }. Para acrescentar ao que já está registrado, toque em “Corrigir”.
 log-details-for = Vai com a próxima anotação: { $product } em { $machine }.
-log-details-hint = Tudo pode ficar vazio. Isto se limpa depois de registrado, e quando você passa então a outra máquina, produto ou piso; as suas iniciais ficam neste aparelho.
+log-details-hint = Tudo pode ficar vazio. É limpo depois de registrado, e quando você passa depois a outra máquina, produto ou piso; as suas iniciais ficam neste aparelho.
 log-who = As suas iniciais
 log-who-hint = Duas ou três letras. Mais tarde podem ser apagadas do registro.
 log-areas = Áreas para que é este enchimento
@@ -39,7 +39,7 @@ log-deviation-other = Outra coisa
 log-other-product = Que produto foi posto?
 log-other-unlisted = Nenhum destes: digo qual abaixo
 log-planned-other = planejado: { $product }, { $dose }
-log-other-rest = O enchimento não é contado para { $product }. No tanque pode haver um resto de outro produto: o que está nele e o que você despeja podem não combinar.
+log-other-rest = O enchimento não é contado para { $product }. No tanque pode haver um resto de outro produto: o que está nele e o que você despeja talvez não possam se encontrar.
 log-other-way = Veja Cuidados antes de encher
 log-reason = Por que mudou
 log-notes = Notas
@@ -81,10 +81,10 @@ log-not-kept = { $n ->
    *[other] { $n } anotações ainda não estão guardadas
  }
 log-again = Tentar de novo
-log-let-go = Deixar ir
+log-let-go = Descartar
 log-waiting-save = Salvar como arquivo
 log-denied = O navegador não guarda nada para esta página. É assim em uma janela privada, e também com o armazenamento bloqueado. Salve a anotação como arquivo, ou abra a página em uma janela comum.
-log-full = O aparelho não tem mais espaço para ela. Salve a anotação como arquivo, abra espaço no aparelho, depois tente de novo.
+log-full = O aparelho não tem mais espaço para a anotação. Salve-a como arquivo, abra espaço no aparelho, depois tente de novo.
 log-newer = Uma versão mais nova da página guarda o registro neste aparelho. Carregue a página de novo.
 log-blocked = Outra aba com uma versão mais velha da página segura o registro. Feche essa aba, depois tente de novo.
 log-unreadable = O navegador não consegue ler o registro que guarda. Salve como arquivo o que é mostrado aqui, e abra a sua última cópia.
@@ -115,13 +115,13 @@ log-backup-last = { $n ->
    *[other] Última cópia: { $when }; { $n } anotações vieram depois.
  }
 remark-log-backup-none = { $n ->
-    [one] Não há cópia de segurança. Se este aparelho se perde, { $n } anotação se perde com ele.
-   *[other] Não há cópia de segurança. Se este aparelho se perde, { $n } anotações se perdem com ele.
+    [one] Não há cópia de segurança. Se este aparelho se perder, { $n } anotação se perde com ele.
+   *[other] Não há cópia de segurança. Se este aparelho se perder, { $n } anotações se perdem com ele.
  }
 remark-log-backup-none-title = Salve uma cópia
 remark-log-backup-old = { $n ->
-    [one] A última cópia tem { $days } dias. Se este aparelho se perde, { $n } anotação se perde com ele.
-   *[other] A última cópia tem { $days } dias. Se este aparelho se perde, { $n } anotações se perdem com ele.
+    [one] A última cópia tem { $days } dias. Se este aparelho se perder, { $n } anotação se perde com ele.
+   *[other] A última cópia tem { $days } dias. Se este aparelho se perder, { $n } anotações se perdem com ele.
  }
 remark-log-backup-old-title = Salve uma cópia
 log-save-now = Salvar uma cópia agora
@@ -180,7 +180,7 @@ log-part-by = Quem anotou
 log-part-who = Quem fez
 log-part-reason = Por que mudou
 log-part-notes = Notas
-log-part-why = Por que é corrigido
+log-part-why = Por que foi corrigido
 log-erased-parts = Apagado
 log-blanked = Apagado a pedido
 log-altered-text = Não é o que foi anotado
@@ -297,15 +297,15 @@ remark-log-use-planned = { $fills ->
    *[other] { $used } pelo plano, de { $fills } enchimentos. Ninguém mediu, então isto é o que foi planejado, não o que foi despejado.
  }
 remark-log-use-even = { $used } em { $fills } enchimentos. Os { $measured } que foram medidos levaram o planejado.
-remark-log-use-over = { $used } em { $fills } enchimentos. Os { $measured } que foram medidos levaram { $off } a mais que o planejado: { $share } demais.
-remark-log-use-under = { $used } em { $fills } enchimentos. Os { $measured } que foram medidos levaram { $off } a menos que o planejado: { $share } de menos.
+remark-log-use-over = { $used } em { $fills } enchimentos. Os { $measured } que foram medidos levaram { $off } a mais que o planejado: { $share } em excesso.
+remark-log-use-under = { $used } em { $fills } enchimentos. Os { $measured } que foram medidos levaram { $off } a menos que o planejado: { $share } em falta.
 remark-log-assumed = { $n ->
     [one] { $n } enchimento não foi medido e conta como planejado.
    *[other] { $n } enchimentos não foram medidos e contam como planejados.
  }
 remark-log-shared = { $n ->
-    [one] { $n } vez um enchimento foi para várias áreas. Cada uma delas recebe a conta inteira, então o uso por área é o máximo que pode ser.
-   *[other] { $n } vezes um enchimento foi para várias áreas. Cada uma delas recebe a conta inteira, então o uso por área é o máximo que pode ser.
+    [one] { $n } vez um enchimento foi para várias áreas. Para cada uma delas conta o enchimento todo, então o uso por área é o máximo que pode ser.
+   *[other] { $n } vezes um enchimento foi para várias áreas. Para cada uma delas conta o enchimento todo, então o uso por área é o máximo que pode ser.
  }
 ask-doses = As doses foram como no plano?
 ask-doses-picture = Medido do planejado, enchimento por enchimento, com os limites.
@@ -355,9 +355,9 @@ remark-log-stock = { $days ->
    *[other] { $product } acaba primeiro, em cerca de { $days } dias. Isso é uma estimativa, com { $daily } por dia: a média dos últimos 90 dias, ou desde o primeiro enchimento neles.
  }
 remark-log-stock-late = { $product } acaba antes que chegue uma entrega pedida hoje. Peça agora.
-log-no-use = Nenhum uso é conhecido ainda
+log-no-use = Ainda sem uso conhecido
 log-products = Mais de um produto
-ask-drift = As leituras mudam com o tempo?
+ask-drift = As leituras mudam?
 ask-drift-picture = { $n } leituras de { $product } com a sua reta e a dúvida dela.
 ask-drift-legend = Linha tracejada: como as leituras mudam. Faixa: o que a inclinação pode ser.
 ask-drift-table = Leituras por receita
@@ -369,7 +369,7 @@ remark-log-drift-few = São precisas { $fewest } leituras de uma receita, em hor
 remark-log-drift-steady = { $product }: { $n } leituras com média de { $mean } não mostram mudança clara. Em uma semana mudam { $week }, mais ou menos { $doubt }.
 remark-log-drift-rises = { $product }: { $n } leituras com média de { $mean } sobem { $week } por semana, mais ou menos { $doubt }.
 remark-log-drift-falls = { $product }: { $n } leituras com média de { $mean } descem { $week } por semana, mais ou menos { $doubt }.
-log-too-few-readings = Poucas leituras demais
+log-too-few-readings = Leituras de menos
 log-mixed-readings = Leituras de mais de uma receita
 ask-undone = O que ficou por fazer?
 ask-undone-picture = Quantas vezes cada tarefa ficou por fazer.
@@ -456,7 +456,7 @@ log-taken = { $n ->
     [one] { $n } anotação entrou.
    *[other] { $n } anotações entraram.
  }
-log-locked = Abrir um arquivo e apagar ficam para um aparelho que está livre. Libere antes este em Local.
+log-locked = Abrir um arquivo e apagar ficam para um aparelho que não está travado. Destrave antes este em Local.
 log-chain = O registro está inteiro?
 log-chain-hint = Cada anotação leva um hash da anterior. A conferência acha uma anotação que foi mudada, deixada de fora ou movida.
 log-check = Conferir tudo
@@ -486,7 +486,7 @@ log-room-unknown = O navegador não diz quanto espaço há.
 log-room-kept = O navegador guarda o registro até você retirá-lo.
 log-room-loose = O navegador pode retirar o registro quando o aparelho ficar cheio.
 log-room-refused = O navegador não aceitou. Ele ainda pode retirar o registro quando o aparelho ficar cheio, então salve cópias.
-log-persist = Pedir ao navegador que guarde
+log-persist = Pedir ao navegador que o guarde
 log-records = { $n ->
     [one] { $n } anotação.
    *[other] { $n } anotações.
@@ -517,7 +517,7 @@ log-erase-done = { $n ->
     [one] Apagado de { $n } anotação.
    *[other] Apagado de { $n } anotações.
  }
-log-honest = O registro acha descuidos e mudanças. Ele não barra quem pode limpar este navegador, nem quem escreve um registro inteiro de novo; os fins das cadeias, guardados em outro lugar, mostram isso também.
+log-honest = O registro acha descuidos e mudanças. Ele não barra quem pode apagar os dados deste navegador, nem quem escreve um registro inteiro de novo; os fins das cadeias, guardados em outro lugar, mostram isso também.
 log-long-line = A anotação tem { $text } bytes, demais para uma linha. Encurte as notas.
 log-cut-off = O arquivo acaba antes desta anotação.
 log-device = “{ $text }” não é a identificação de um aparelho.
@@ -526,8 +526,8 @@ log-when = “{ $text }” não é uma hora do dia com o seu fuso.
 log-hash = “{ $text }” não é um hash.
 log-kind = A anotação não diz o que é.
 log-stray = “{ $text }” não tem lugar em uma anotação deste tipo.
-log-lesson = “{ $text }” do treino não pode ser assim.
-log-nobody = Um treino em que ninguém participou.
+log-lesson = “{ $text }” da sessão de treino não pode ser assim.
+log-nobody = Uma sessão de treino em que ninguém participou.
 log-of = “{ $text }” não diz qual anotação.
 log-unknown = Não há anotação { $text }.
 log-not-a-fill = A anotação { $text } não é um enchimento; só enchimentos são corrigidos.
@@ -537,14 +537,14 @@ log-nothing-to-erase = A anotação { $text } não tem nada a apagar.
 ## On paper
 log-print-hint = Escolha um mês para imprimir o registro dele.
 log-paper = O registro deste mês em papel
-log-print = Imprimir este registro
+log-print = Imprimir registro
 log-paper-title = Registro de { $month }
 log-paper-part = Só uma parte do registro:
 log-paper-table = Enchimentos do mês
 log-paper-corrected = Corrigido em { $when } por { $who }: { $why }
 log-paper-struck = Riscado em { $when } por { $who }: { $why }
 log-paper-unstruck = Contado de novo em { $when } por { $who }: { $why }
-log-paper-nobody = ninguém com nome
+log-paper-nobody = alguém sem nome
 log-paper-no-why = nenhum motivo dado
 log-paper-totals = Totais por produto
 log-assumed-in = { $n ->
