@@ -38,13 +38,13 @@ log-deviation-other = Coś innego
 log-other-product = Który produkt wlano?
 log-other-unlisted = Żaden z tych: podam go niżej
 log-planned-other = w planie: { $product }, { $dose }
-log-other-rest = To napełnienie nie liczy się dla produktu { $product }. W zbiorniku może być reszta innego produktu: to, co w nim jest, i to, co wlewasz, może nie móc się spotkać.
+log-other-rest = To napełnienie nie liczy się dla produktu { $product }. W zbiorniku może być reszta innego produktu: tego, co w nim jest, być może nie wolno łączyć z tym, co wlewasz.
 log-other-way = Zobacz Ostrzeżenia, zanim napełnisz
 log-reason = Dlaczego inaczej
 log-notes = Uwagi
 log-left-undone = Niezrobione, { $day }, { $machine }: { $tasks }. Zrób to, zanim napełnisz.
 log-left-undone-unticked = Niezrobione, { $day }, { $machine }: nikt tego nie odhaczył po ostatnim napełnieniu. Obejrzyj maszynę, zanim napełnisz.
-log-left-way = Odhacz to na końcu zmiany
+log-left-way = Odhacz to na koniec zmiany
 remark-log-more = Odmierzono { $measured }, a w planie jest { $planned }. Zapisz to, jeśli tyle wlano.
 remark-log-more-title = Więcej niż w planie
 remark-log-less = Odmierzono { $measured }, a w planie jest { $planned }. Zapisz to, jeśli tyle wlano.
@@ -180,7 +180,7 @@ log-corrected = poprawiono
 log-title = Numer { $number }, { $when }: { $product }, { $machine }
 log-history = Co zapisano, po kolei
 log-past = { $kind }, { $number }, { $when }.
-log-written-by = Zapis: { $who }.
+log-written-by = Autor zapisu: { $who }.
 log-kind-fill = Napełnienie
 log-kind-correction = Poprawka
 log-kind-erasure = Wymazanie
@@ -253,7 +253,7 @@ log-task-drain = Zbiorniki opróżnione
 log-task-rinse = Zbiorniki wypłukane
 log-task-filters = Filtry wyczyszczone
 log-task-brush = Worek na śmieci lub szczotka czysta
-log-task-squeegee = Belka ssąca wytarta
+log-task-squeegee = Ssawa wytarta
 log-state-done = Zrobione
 log-state-not-done = Niezrobione
 log-state-not-asked = Nieodhaczone
@@ -300,10 +300,10 @@ ask-use-legend = Słupek to zużycie; kreska to plan.
 ask-use-table = Zużycie wobec planu
 remark-log-use-none = Żadne napełnienie nie ma ilości, którą dałoby się dodać.
 remark-log-use-planned = { $fills ->
-    [one] Według planu { $used }, { $fills } napełnienie. Nikt nie mierzył, więc tyle było w planie, a nie tyle wlano.
-    [few] Według planu { $used }, { $fills } napełnienia. Nikt nie mierzył, więc tyle było w planie, a nie tyle wlano.
-    [many] Według planu { $used }, { $fills } napełnień. Nikt nie mierzył, więc tyle było w planie, a nie tyle wlano.
-   *[other] Według planu { $used }, { $fills } napełnienia. Nikt nie mierzył, więc tyle było w planie, a nie tyle wlano.
+    [one] Według planu { $used }, { $fills } napełnienie. Nikt nie mierzył, więc to ilość z planu, nie ilość wlana.
+    [few] Według planu { $used }, { $fills } napełnienia. Nikt nie mierzył, więc to ilość z planu, nie ilość wlana.
+    [many] Według planu { $used }, { $fills } napełnień. Nikt nie mierzył, więc to ilość z planu, nie ilość wlana.
+   *[other] Według planu { $used }, { $fills } napełnienia. Nikt nie mierzył, więc to ilość z planu, nie ilość wlana.
 }
 remark-log-use-even = Zużyto { $used }, napełnienia: { $fills }. Zmierzone ({ $measured }) wzięły tyle, ile było w planie.
 remark-log-use-over = Zużyto { $used }, napełnienia: { $fills }. Zmierzone ({ $measured }) wzięły o { $off } więcej niż w planie: o { $share } za dużo.
@@ -327,8 +327,8 @@ ask-doses-ranges = Odstęp od poprzedniego napełnienia
 ask-doses-legend = Cienka kreska: średnia. Kreski przerywane: granice. Kółko z numerem odstaje; tabela mówi, dlaczego.
 ask-doses-table = Napełnienia na wykresie
 ask-constant = { $symbol } = { $value }
-remark-log-doses-high = Średnio dawano { $mean } planu: za dużo, napełnienie po napełnieniu. To, że rozrzut jest równy, nie czyni tego dobrym.
-remark-log-doses-low = Średnio dawano { $mean } planu: za mało, napełnienie po napełnieniu. To, że rozrzut jest równy, nie czyni tego dobrym.
+remark-log-doses-high = Średnio wlewano { $mean } planu: za dużo, napełnienie po napełnieniu. To, że rozrzut jest równy, nie czyni tego dobrym.
+remark-log-doses-low = Średnio wlewano { $mean } planu: za mało, napełnienie po napełnieniu. To, że rozrzut jest równy, nie czyni tego dobrym.
 remark-log-doses-none = Żadne napełnienie nie ma ilości i w planie, i odmierzonej.
 remark-log-doses = Zmierzone napełnienia: { $known }. W granicach jednej dziesiątej od planu: { $within }, powyżej: { $over }, poniżej: { $under }.
 remark-log-chart-few = Na wykres trzeba tylu zmierzonych napełnień: { $fewest }; jest ich { $n }.
@@ -398,16 +398,16 @@ ask-undone-times = { $n ->
     [many] { $n } razy
    *[other] { $n } raza
 }
-ask-undone-table = Zadania na końcu zmiany
+ask-undone-table = Zadania na koniec zmiany
 ask-undone-shifts = Zmiany z czymś niezrobionym, najnowsze na początku
 ask-undone-unticked = Zmiany, których nikt nie odhaczył, najnowsze na początku
 ask-undone-more = Wcześniejsze, niewymienione tutaj: { $n }.
 remark-log-undone-unasked = Nie odhaczono żadnej zmiany. Zmiany, których nikt nie odhaczył: { $unticked }.
 remark-log-undone-none = { $n ->
-    [one] W { $n } odhaczonej zmianie zrobiono wszystko. Zmiany, których nikt nie odhaczył: { $unticked }.
-    [few] W { $n } odhaczonych zmianach zrobiono wszystko. Zmiany, których nikt nie odhaczył: { $unticked }.
-    [many] W { $n } odhaczonych zmianach zrobiono wszystko. Zmiany, których nikt nie odhaczył: { $unticked }.
-   *[other] W { $n } odhaczonej zmiany zrobiono wszystko. Zmiany, których nikt nie odhaczył: { $unticked }.
+    [one] Na { $n } odhaczonej zmianie zrobiono wszystko. Zmiany, których nikt nie odhaczył: { $unticked }.
+    [few] Na { $n } odhaczonych zmianach zrobiono wszystko. Zmiany, których nikt nie odhaczył: { $unticked }.
+    [many] Na { $n } odhaczonych zmianach zrobiono wszystko. Zmiany, których nikt nie odhaczył: { $unticked }.
+   *[other] Na { $n } odhaczonej zmiany zrobiono wszystko. Zmiany, których nikt nie odhaczył: { $unticked }.
 }
 remark-log-undone-part = Zmiany odhaczone: { $n }. Odhaczone częściowo: { $missed }. Zmiany, których nikt nie odhaczył: { $unticked }.
 remark-log-undone = Zmiany odhaczone: { $n }. Z czymś niezrobionym: { $missed }. Najczęściej brakuje: { $task }, { $times } z { $n }. Zmiany, których nikt nie odhaczył: { $unticked }.
@@ -424,7 +424,7 @@ figure-log-cost-concentrate = Koncentrat
 figure-log-cost-water = Woda
 formula-log-share = Odmierzone do planu, z napełnień, które mają jedno i drugie.
 formula-log-cost = Koncentrat i woda po swoich cenach.
-formula-log-supply = Zapas przez średnie zużycie dnia.
+formula-log-supply = Zapas przez średnie dzienne zużycie.
 formula-log-drift = Nachylenie prostej przez odczyty, na tydzień.
 formula-control-upper = Trzy odchylenia standardowe powyżej średniej, ze średniego odstępu.
 formula-control-lower = Trzy poniżej niej, ale nie mniej niż zero.
@@ -486,7 +486,7 @@ log-taken = { $n ->
     [many] Przyjęto { $n } zapisów.
    *[other] Przyjęto { $n } zapisu.
 }
-log-locked = Otwieranie pliku i wymazywanie są tylko dla urządzenia, które nie jest zablokowane. Najpierw odblokuj to w Obiekcie.
+log-locked = Pliki otwiera się i wymazuje tylko na zwolnionym urządzeniu. Najpierw zwolnij to urządzenie w Obiekcie.
 log-chain = Czy dziennik jest cały?
 log-chain-hint = Każdy zapis niesie hash poprzedniego. Sprawdzenie znajduje zapis, który zmieniono, pominięto lub przesunięto.
 log-check = Sprawdź wszystkie zapisy
@@ -494,8 +494,8 @@ log-check-not-yet = Nie sprawdzono od otwarcia strony.
 log-check-running = Sprawdzanie: { $done } z { $of }.
 log-check-whole = { $n ->
     [one] Cały: { $n } zapis się zgadza.
-    [few] Cały: zgadzają się wszystkie { $n } zapisy.
-    [many] Cały: zgadza się wszystkie { $n } zapisów.
+    [few] Cały: wszystkie zapisy ({ $n }) się zgadzają.
+    [many] Cały: wszystkie zapisy ({ $n }) się zgadzają.
    *[other] Cały: zgadza się { $n } zapisu.
 }
 log-broken = Łańcuch pęka przy zapisie { $id }.
@@ -582,7 +582,7 @@ log-paper-title = Dziennik: { $month }
 log-paper-part = Tylko część dziennika:
 log-paper-table = Napełnienia w miesiącu
 log-paper-corrected = Poprawiono { $when }, { $who }: { $why }
-log-paper-struck = Wykreślono { $when }, { $who }: { $why }
+log-paper-struck = Skreślono { $when }, { $who }: { $why }
 log-paper-unstruck = Znów się liczy od { $when }, { $who }: { $why }
 log-paper-nobody = nikogo nie podano
 log-paper-no-why = bez powodu
