@@ -1,5 +1,5 @@
-# Haitian Creole, in Fluent syntax: of what is said where Fill is not open, the jobs at the tank and what the cautions say
-# to do. No native reader has checked this file yet.
+# Haitian Creole, in Fluent syntax: what is said where Fill is not open. The precautionary statements are left out as the
+# hazard statements are, see fill.ftl. No native reader has checked this file yet.
 
 moment = { $day }, { $clock }
 
@@ -617,12 +617,12 @@ mixture-for-swallowed = Si ou vale li
 mixture-for-through-skin = Pa po a
 mixture-for-water-acute = Lavi nan dlo, touswit
 mixture-for-water-chronic = Lavi nan dlo, alontèm
-mixture-below = Okenn limit pa rive.
+mixture-below = Li pa rive nan okenn limit.
 mixture-ph = pH li se 2 oswa mwens, oswa 11.5 oswa plis.
 mixture-estimate = Estimasyon toksisite egi (ATE) tout pati li yo.
 mixture-estimate-unknown = Estimasyon toksisite egi sa nou konnen: nou pa konnen plis pase 10 %.
 mixture-diluted = Lè yo mete dlo ladan l li kenbe klas konsantre a.
-mixture-label = Konsantre li a pa klase pou sa, kidonk li pa klase ak dlo ladan l non plis.
+mixture-label = Konsantre li a pa klase pou sa, kidonk yon dilisyon ak dlo pa klase tou.
 mixture-skin-burns = Sa ki boule po ansanm fè 5 % oswa plis.
 mixture-skin-burns-alone = Yon pati ki boule po, epi ki pa adisyone ak lòt yo, rive nan 1 %.
 mixture-skin-burns-little = Sa ki boule po ansanm fè 1 % oswa plis, men mwens pase 5 %.
@@ -703,8 +703,8 @@ figure-cautions-residue-sum = Sa tout ansanm kite, pa plis pase
 formula-residue = Rès m: kouch f ki rete sou planche a, ak fòs r, ak s ki fonn nan konsantre a
 formula-residue-sum = Rès M apre n netwayaj, si okenn pa retire anyen
 fits-hint = Daprè fanmi yo ak pH solisyon pare a, nan dilisyon etikèt li oswa règ sit la. Sa nou pa konnen konte kòm yon bagay ki fè mal. Se fèy swen fabrikan planche a ki deside.
-container-when = Yon boutèy, yon bokit oswa yon po bezwen yon etikèt lè ou ranpli li nan resipyan pwodui a te vini an epi li rete, oswa yon lòt moun ka sèvi avè l.
-container-when-not = Li pa bezwen youn lè ou ka pote li, ou ranpli li ou menm nan yon resipyan ki gen etikèt, ou kenbe li avè w epi ou sèvi ak tout li nan pwòp ekip travay ou: 29 CFR 1910.1200(f)(8).
+container-when = Yon boutèy, yon bokit oswa yon po bezwen yon etikèt lè ou ranpli li soti nan resipyan pwodui a te vini an, epi li rete la oswa yon lòt moun ka sèvi avè l.
+container-when-not = Li pa bezwen youn lè ou ka pote li, ou ranpli li ou menm soti nan yon resipyan ki gen etikèt, ou kenbe li avè w epi ou sèvi ak tout li nan pwòp ekip travay ou: 29 CFR 1910.1200(f)(8).
 container-label = Etikèt pou yon resipyan nan travay la
 container-dilution = Solisyon pare, 1 pou { $n } (etikèt: { $label })
 container-no-strength = Poko gen etikèt: Ranpli pa bay yon fòs. Chwazi ki jan pou nou li pwòp etikèt pwodui a, oswa korije sa Ranpli montre, apre sa enprime li.
@@ -759,9 +759,9 @@ remark-shift-left-out = Règ planche a pa pou machin ki netwaye isit la: { $area
 remark-shift-floor-unknown-title = Nou pa konnen si li bon pou planche sa a
 remark-shift-floor-unknown = { $area }: poko sèvi ak pwodui sa a la. Gade nan Prekosyon sa ki manke.
 remark-alone-narrow-title = Twò etwat pou li travay pou kont li
-remark-alone-narrow = { $area }: koulwa yo pi etwat pase { $lane }, mwens lajè { $machine } bezwen pou li travay pou kont li. Kondui li la ou menm, oswa bay zòn nan yon lòt machin.
+remark-alone-narrow = { $area }: koulwa yo pi etwat pase { $lane }, pi piti lajè kote { $machine } travay pou kont li. Kondui li la ou menm, oswa bay zòn nan yon lòt machin.
 remark-alone-wide-title = Twò laj pou li travay pou kont li
-remark-alone-wide = { $area }: pi laj pase { $lane }, plis lajè kote { $machine } travay pou kont li. Kondui li la ou menm, oswa bay zòn nan yon lòt machin.
+remark-alone-wide = { $area }: pi laj pase { $lane }, pi gwo lajè kote { $machine } travay pou kont li. Kondui li la ou menm, oswa bay zòn nan yon lòt machin.
 remark-alone-lacking-title = Li p ap jwenn wout li la
 remark-alone-lacking = { $area }: sa { $machine } bezwen toutotou li pa la ({ $needs }). Kondui li la ou menm, oswa bay zòn nan yon lòt machin.
 remark-alone-unknown-title = Gade anvan li travay pou kont li
@@ -915,7 +915,7 @@ floor-concentrate-too-acid = Konsantre a twò asid pou planche sa a. Li sipòte 
 floor-concentrate-too-alkaline = Konsantre a twò alkalen pou planche sa a. Li sipòte pH { $low } rive { $high }.
 floor-strong-end-too-acid = Dilisyon ki pi fò sou etikèt li twò asid pou planche sa a. Li sipòte pH { $low } rive { $high }.
 floor-strong-end-too-alkaline = Dilisyon ki pi fò sou etikèt li twò alkalen pou planche sa a. Li sipòte pH { $low } rive { $high }.
-ph-leaves-never = Daprè estimasyon an li rete nan sa planche sa a sipòte, pH { $low } rive { $high }, menm konsantre a.
+ph-leaves-never = Daprè estimasyon an li rete nan sa planche sa a sipòte, pH { $low } rive { $high }, jiska konsantre a.
 ph-leaves-always = Dlo tiyo a pou kont li ka deja andeyò sa planche sa a sipòte, pH { $low } rive { $high }.
 ph-leaves-acid = Planche sa a sipòte pH { $low } rive { $high }. Daprè estimasyon an solisyon pare a ka vin twò asid pou li apati dilisyon sa a, pati dlo pou 1 pwodui:
 ph-leaves-alkaline = Planche sa a sipòte pH { $low } rive { $high }. Daprè estimasyon an solisyon pare a ka vin twò alkalen pou li apati dilisyon sa a, pati dlo pou 1 pwodui:
