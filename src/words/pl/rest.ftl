@@ -1,5 +1,5 @@
-# Polish, in Fluent syntax: of what is said where Fill is not open, the jobs at the tank and what the cautions say to do.
-# No native reader has checked this file yet.
+# Polish, in Fluent syntax: what is said where Fill is not open. See fill.ftl for the kind of Polish. No native reader has
+# checked this file yet.
 
 moment = { $day }, { $clock }
 
@@ -226,7 +226,7 @@ air-humidity = Wilgotność powietrza
 air-speed = Jak szybko porusza się powietrze
 air-speed-hint = Wzdłuż podłogi. W spokojnym pomieszczeniu około 30 ft/min, 0,15 m/s; przy wentylatorze dziesięć razy więcej. Powszechna praktyka, bez źródła.
 machine-pick-up = Roztwór, który maszyna zbiera z powrotem
-machine-pick-up-hint = Zważ go lub złap dla swojej maszyny. 90 % to powszechna praktyka, bez źródła.
+machine-pick-up-hint = Zważ go lub zbierz i zmierz dla swojej maszyny. 90 % to powszechna praktyka, bez źródła.
 machine-head-full = Woda nad zaworem, pełny zbiornik
 machine-head-full-hint = Tylko gdy roztwór spływa sam, grawitacją. Puste, gdy tłoczy go pompa.
 machine-head-low = Woda nad zaworem, pusty zbiornik
@@ -298,7 +298,7 @@ shift-more = Jak jeździ maszyna i jej nastawy
 shift-refill = Jedno opróżnienie, płukanie i napełnienie zajmuje
 shift-refill-hint = Puste, jeśli nic nie zajmuje.
 areas-heading = Obszary, w kolejności pracy
-areas-before = Obszary wcześniej
+areas-before = Poprzednie
 areas-after = Więcej obszarów
 areas-page = Obszary { $from } do { $to } z { $n }
 rows-all = Pokaż wszystkie wiersze ({ $n })
@@ -754,7 +754,7 @@ product-solids = Rozpuszczone w nim i zostaje po wyschnięciu
 product-solids-hint = Z karty technicznej: sucha masa albo to, co zostaje z odważonego kubka, gdy wyschnie.
 residue-cleanings = Mycia, zanim ktoś spłucze podłogę
 residue-unknown = Nie wiadomo. Wpisz, co jest rozpuszczone w produkcie. Do tego czasu licz się z nalotem, który zbiera brud, i co jakiś czas spłucz podłogę czystą wodą.
-remark-residue-estimate = Szacunek z góry: każdy mokry przejazd zbiera część tego, co zostało po poprzednim. Nie ma w nim tego, co zostawia twarda woda z kranu.
+remark-residue-estimate = Górny szacunek: każdy mokry przejazd zbiera część tego, co zostało po poprzednim. Nie ma w nim tego, co zostawia twarda woda z kranu.
 figure-cautions-residue = Zostaje po jednym myciu
 figure-cautions-residue-sum = Zostaje po wszystkich, najwyżej
 formula-residue = Pozostałość m: warstwa f, która zostaje na podłodze, o stężeniu r, gdy w koncentracie jest rozpuszczone s
@@ -785,12 +785,12 @@ mistake-too-many-fills = Ten zbiornik jest o wiele za mały na tyle podłogi. Sp
 remark-flow-short-title = Żadna nastawa nie daje tej podłodze dość
 remark-flow-short = Nastawa { $setting } jest najmokrzejsza i daje { $rate }; podłoga ma dostać { $target }. Jedź nie szybciej niż { $speed } albo użyj maszyny z nastawą o wypływie { $flow }.
 remark-flow-too-wet-title = Nawet ta nastawa, która daje dość, jest za mokra
-remark-flow-too-wet = Nastawa { $setting } daje { $rate }; podłoga ma dostać { $target }. Jedź co najmniej { $speed } albo zapytaj producenta maszyny o nastawę o wypływie { $flow }.
+remark-flow-too-wet = Nastawa { $setting } daje { $rate }; podłoga ma dostać { $target }. Jedź z prędkością co najmniej { $speed } albo zapytaj producenta maszyny o nastawę o wypływie { $flow }.
 remark-flow-lower-title = Albo niższa nastawa, wolniej
 remark-flow-lower = Nastawa { $setting } daje właściwą ilość przy { $speed }.
 remark-flow-passes-title = Albo więcej niż jeden przejazd
 remark-flow-passes = Przejazdy w liczbie { $n } z nastawą { $setting } dają razem { $total }, a to jest właściwe. Każdy przejazd znów bierze swój czas i swój roztwór.
-remark-flow-passes-over-title = Nie więcej przejazdów
+remark-flow-passes-over-title = Więcej przejazdów nie pomoże
 remark-flow-passes-over = Przejazdy w liczbie { $n } z nastawą { $setting } dałyby { $total }: więcej, niż podłoga ma dostać.
 remark-never-dries-title = W tym powietrzu nic nie wyschnie
 remark-never-dries = Przy tej wilgotności powietrze nie przyjmuje więcej wody. Ogrzej pomieszczenie albo wpuść suchsze powietrze i zostaw znak mokrej podłogi.
@@ -1069,8 +1069,8 @@ formula-read-active = Stężenie m z c substancji czynnej, gdy w koncentracie je
 formula-read-drops = Substancja czynna c z d kropli, po k na kroplę
 formula-read-brix = Stężenie m z B stopni Brix i współczynnika f produktu
 formula-read-conductivity = Stężenie m z miernika: κ₀ w wodzie, κₛ w roztworze o stężeniu s
-formula-active = Substancja czynna C w koncentracie, z jej udziału w w masie i gęstości ρ
-formula-mixed = Stężenie x z c koncentratu w w wody
+formula-active = Substancja czynna C w koncentracie, z jej udziału masowego w i gęstości ρ
+formula-mixed = Stężenie x z c koncentratu i w wody
 formula-mixed-error = Błąd s stężenia, z błędów s₁ miarki i s₂ wody
 column-ph = pH roztworu roboczego
 floor-verdict-only-diluted = Tylko przy tym rozcieńczeniu, według zasad z tej listy. Trzymaj się karty pielęgnacji producenta podłogi i etykiety produktu.
