@@ -561,3 +561,15 @@ mistake-nothing-caught = Yo pa ranmase anyen. Mezire tou de ankò.
 view-top_up = Konplete
 view-rescue = Korije
 view-reading = Li fòs la
+
+ghs-pictogram-ghs01 = Bonm k ap eksploze
+ghs-pictogram-ghs02 = Flanm
+ghs-pictogram-ghs03 = Flanm sou yon sèk
+ghs-pictogram-ghs04 = Boutèy gaz
+ghs-pictogram-ghs05 = Kowozyon
+ghs-pictogram-ghs06 = Tèt mò ak zo kwaze
+ghs-pictogram-ghs07 = Pwen esklamasyon
+ghs-pictogram-ghs08 = Danje pou sante
+ghs-pictogram-ghs09 = Anviwònman
+ghs-signal-none = Pa gen mo avètisman
+ghs-signal-unknown = Nou pa konnen mo avètisman an
