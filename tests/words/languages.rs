@@ -11,7 +11,7 @@ use std::path::Path;
 use std::sync::LazyLock;
 
 /// Languages whose every message is translated. Of the others some parts are, and English is said for the rest.
-const COMPLETE: &[&str] = &["es"];
+const COMPLETE: &[&str] = &["es", "fr", "pl", "pt"];
 
 /// What reads in another language as it does in English: a name, a standard, a symbol, a word that both have.
 const ALIKE: &[&str] = &[
@@ -34,15 +34,41 @@ const ALIKE_IN: &[(&str, &[&str])] = &[
     (
         "fr",
         &[
+            "class-column-date",
+            "column-machine",
+            "column-solution",
+            "csv-column-machine",
             "drawing-windows-dose",
+            "floor-surface",
             "ghs-pictogram-ghs05",
             "ghs-signal-danger",
+            "log-by-machine",
+            "log-column-machine",
+            "log-kind-correction",
+            "log-machine",
+            "log-notes",
+            "log-part-notes",
+            "log-questions",
+            "log-standard-of",
             "machine",
+            "paper-date",
+            "paper-film",
+            "paper-notes",
+            "paper-ratio",
+            "paper-version",
+            "patch-film",
+            "practice-paper-date",
+            "seek-machine",
+            "shelf-machine",
+            "standard-dilution",
+            "standard-title",
+            "stock-table",
+            "told-standard-version",
             "view-site",
             "window-machine",
         ],
     ),
-    ("pl", &["surface-linoleum"]),
+    ("pl", &["log-by-standard", "log-standard", "seek-standard", "standard", "surface-linoleum"]),
     ("pt", &["drawing-windows-dose"]),
 ];
 

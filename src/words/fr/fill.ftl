@@ -1,5 +1,4 @@
-# French, in Fluent syntax: what Fill and the frame around all views say, and the cautions. The other parts are said in
-# English. Numbers are written as CLDR has them for fr: a comma before the decimals, a narrow space between thousands.
+# French, in Fluent syntax: what Fill and the frame around all views say, and the cautions. Numbers are written as CLDR has them for fr: a comma before the decimals, a narrow space between thousands.
 # No native reader has checked this file yet.
 
 number-decimal = ,
@@ -16,8 +15,7 @@ view-site = Site
 view-practice = Exercices
 skip = Aller à la question
 language = Langue
-language-unchecked = Aucune personne de langue maternelle n’a encore vérifié cette traduction. Seuls le dosage et les précautions sont traduits ; le reste est en anglais.
-language-unchecked-english = No native reader has checked this translation yet. Only dosing and cautions are translated; the rest is in English.
+language-unchecked = Aucune personne de langue maternelle n’a encore vérifié cette traduction.
 language-loading = { $language } se charge. En attendant, la page reste en { $now }.
 language-failed = Les textes pour { $language } n’ont pas pu être chargés. La page reste en { $now }. Ce que vous avez tapé est conservé. Connectez-vous au réseau, puis réessayez.
 language-again = Réessayer

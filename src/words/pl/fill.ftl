@@ -1,5 +1,4 @@
-# Polish, in Fluent syntax: what Fill and the frame around all views say, and the cautions. The other parts are said in
-# English. Numbers have a comma before the decimals and a space between thousands, as CLDR has them for pl; the space is
+# Polish, in Fluent syntax: what Fill and the frame around all views say, and the cautions. Numbers have a comma before the decimals and a space between thousands, as CLDR has them for pl; the space is
 # the narrow one. Names and amounts stand where they need no case ending. No native reader has checked this file yet.
 
 number-decimal = ,
@@ -16,8 +15,7 @@ view-site = Obiekt
 view-practice = Ćwiczenia
 skip = Przejdź do pytania
 language = Język
-language-unchecked = Nikt, dla kogo to język ojczysty, nie sprawdził jeszcze tego tłumaczenia. Przetłumaczono tylko dozowanie i ostrzeżenia; reszta jest po angielsku.
-language-unchecked-english = No native reader has checked this translation yet. Only dosing and cautions are translated; the rest is in English.
+language-unchecked = Nikt, dla kogo to język ojczysty, nie sprawdził jeszcze tego tłumaczenia.
 language-loading = Wczytuje się { $language }. Do tego czasu strona zostaje w języku { $now }.
 language-failed = Nie udało się wczytać: { $language }. Strona zostaje w języku { $now }. To, co wpisano, jest zachowane.
 language-again = Spróbuj ponownie

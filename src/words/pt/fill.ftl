@@ -1,5 +1,4 @@
-# Portuguese (Brazil), in Fluent syntax: what Fill and the frame around all views say, and the cautions. The other parts
-# are said in English. Numbers have a comma before the decimals, as CLDR has them for pt, and a narrow space between
+# Portuguese (Brazil), in Fluent syntax: what Fill and the frame around all views say, and the cautions. Numbers have a comma before the decimals, as CLDR has them for pt, and a narrow space between
 # thousands, as the SI brochure (9th edition, 5.4.4) asks and Brazil's rules for units of measurement allow: a point there
 # would have to be asked for when it is typed back. No native reader has checked this file yet.
 
@@ -17,8 +16,7 @@ view-site = Local
 view-practice = Treino
 skip = Ir para a pergunta
 language = Idioma
-language-unchecked = Nenhuma pessoa de língua materna verificou ainda esta tradução. Só a dosagem e os cuidados estão traduzidos; o resto está em inglês.
-language-unchecked-english = No native reader has checked this translation yet. Only dosing and cautions are translated; the rest is in English.
+language-unchecked = Nenhuma pessoa de língua materna verificou ainda esta tradução.
 language-loading = { $language } está sendo carregado. Até lá a página continua em { $now }.
 language-failed = Não foi possível carregar { $language }. A página continua em { $now }. O que você digitou está guardado.
 language-again = Tentar de novo
