@@ -1,6 +1,7 @@
 # French, in Fluent syntax: what is said where Fill is not open. Terms as in fill.ftl.
 # No native reader has checked this file yet.
 
+language-unchecked-english = No native reader has checked this translation yet.
 moment = { $day }, { $clock }
 
 cautions-heading = Que peut-il faire aux gens, aux sols et à la machine ?

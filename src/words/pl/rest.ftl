@@ -1,6 +1,7 @@
 # Polish, in Fluent syntax: what is said where Fill is not open. See fill.ftl for the kind of Polish. No native reader has
 # checked this file yet.
 
+language-unchecked-english = No native reader has checked this translation yet.
 moment = { $day }, { $clock }
 
 cautions-heading = Co może zrobić ludziom, podłogom i maszynie?

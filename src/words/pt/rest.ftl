@@ -1,6 +1,7 @@
 # Portuguese (Brazil), in Fluent syntax: what is said where Fill is not open, the jobs at the tank and what the cautions
 # say to do first. See fill.ftl for the kind of Portuguese. No native reader has checked this file yet.
 
+language-unchecked-english = No native reader has checked this translation yet.
 moment = { $day }, { $clock }
 
 cautions-heading = O que pode fazer às pessoas, aos pisos e à máquina?
