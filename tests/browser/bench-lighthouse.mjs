@@ -11,8 +11,8 @@ import { figure } from "./figures.mjs";
 import { startServer } from "./harness.mjs";
 
 /** Each category and the least score, of 100; the target of each is 100. Performance hangs on the machine: its points are
- * shown, and held far below. */
-const LEAST = { performance: 80, accessibility: 100, "best-practices": 100 };
+ * shown, and held below. */
+const LEAST = { performance: 90, accessibility: 100, "best-practices": 100 };
 /** A slow moment of a shared machine is not the page's: the best of so many runs counts for performance. */
 const RUNS = 3;
 const FLAGS = ["--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
@@ -34,7 +34,7 @@ for (let run = 0; run < RUNS; run += 1) {
 for (const [name, least] of Object.entries(LEAST)) {
   const scores = reports.map(({ categories }) => Math.round(100 * categories[name].score));
   const best = Math.max(...scores);
-  figure(`Lighthouse ${name}, best of ${RUNS}`, 100, best);
+  figure(`Lighthouse ${name}, best of ${RUNS}`, 100, Math.min(...scores) === best ? best : `${best} (${scores.join(", ")})`);
   test(`Lighthouse ${name} of at least ${least}`, () => {
     const failed = reports.flatMap(({ audits, categories }) =>
       categories[name].auditRefs.filter(({ id, weight }) => weight && audits[id].score !== null && audits[id].score < 1).map(({ id }) => `${id} ${audits[id].displayValue ?? ""}`));
