@@ -9,7 +9,7 @@ log-recorded = Zapisano { $time }, numer { $number }.
 log-recorded-other = { $machine }, { $day }: zapisano { $time }, numer { $number }.
 log-not-recorded = Nie zapisano: { $why }
 log-correct-it = Popraw to
-log-stopped = Tego planu nie można zapisać: stoi mu na drodze ostrzeżenie.
+log-stopped = Tego planu nie można zapisać: nie pozwala na to ostrzeżenie.
 log-stopped-way = Zapisz to, co naprawdę zrobiono
 log-details = Dopisz, zanim zapiszesz
 log-details-next = Tamto napełnienie jest zapisane. To, co teraz wpiszesz, idzie z następnym: { $product }, { $machine }. Aby dopisać coś do zapisanego, naciśnij „Popraw to”.
@@ -44,7 +44,7 @@ log-reason = Dlaczego inaczej
 log-notes = Uwagi
 log-left-undone = Niezrobione, { $day }, { $machine }: { $tasks }. Zrób to, zanim napełnisz.
 log-left-undone-unticked = Niezrobione, { $day }, { $machine }: nikt tego nie odhaczył po ostatnim napełnieniu. Obejrzyj maszynę, zanim napełnisz.
-log-left-way = Odhacz to na koniec zmiany
+log-left-way = Odhacz to w „Koniec zmiany”
 remark-log-more = Odmierzono { $measured }, więcej niż { $planned } w planie. Zapisz to, jeśli tyle wlano.
 remark-log-more-title = Więcej niż w planie
 remark-log-less = Odmierzono { $measured }, mniej niż { $planned } w planie. Zapisz to, jeśli tyle wlano.
@@ -59,10 +59,10 @@ remark-log-over-standard = Odmierzono { $measured }. Przy tym napełnieniu decyd
 remark-log-over-standard-title = Za dużo: poza waszym standardem
 remark-log-under-standard = Odmierzono { $measured }. Przy tym napełnieniu decyduje wasz standard: nie mniej niż { $least }. Zapisz, ile wlano, i popraw roztwór w zbiorniku, zanim zaczniesz czyścić.
 remark-log-under-standard-title = Za mało: poza waszym standardem
-remark-log-over-machine = Odmierzono { $measured }. Przy tym napełnieniu decyduje granica maszyny: nie więcej niż { $most }. Zapisz, ile wlano, i popraw roztwór w zbiorniku, zanim zaczniesz czyścić.
-remark-log-over-machine-title = Za dużo: poza granicą maszyny
-remark-log-under-machine = Odmierzono { $measured }. Przy tym napełnieniu decyduje granica maszyny: nie mniej niż { $least }. Zapisz, ile wlano, i popraw roztwór w zbiorniku, zanim zaczniesz czyścić.
-remark-log-under-machine-title = Za mało: poza granicą maszyny
+remark-log-over-machine = Odmierzono { $measured }. Przy tym napełnieniu decyduje limit maszyny: nie więcej niż { $most }. Zapisz, ile wlano, i popraw roztwór w zbiorniku, zanim zaczniesz czyścić.
+remark-log-over-machine-title = Za dużo: poza limitem maszyny
+remark-log-under-machine = Odmierzono { $measured }. Przy tym napełnieniu decyduje limit maszyny: nie mniej niż { $least }. Zapisz, ile wlano, i popraw roztwór w zbiorniku, zanim zaczniesz czyścić.
+remark-log-under-machine-title = Za mało: poza limitem maszyny
 remark-log-over-tank = Zapisujesz { $level }. Zbiornik tej maszyny mieści { $tank }.
 remark-log-over-tank-title = Więcej, niż mieści zbiornik
 log-lack-reason = Napisz, dlaczego zrobiono to inaczej.
@@ -249,11 +249,11 @@ log-shift-machine = { $n ->
     [many] { $machine }: { $n } napełnień, ostatnie { $time }
    *[other] { $machine }: { $n } napełnienia, ostatnie { $time }
 }
-log-task-drain = Zbiorniki opróżnione
-log-task-rinse = Zbiorniki wypłukane
-log-task-filters = Filtry wyczyszczone
-log-task-brush = Worek na śmieci lub szczotka czysta
-log-task-squeegee = Ssawa wytarta
+log-task-drain = Opróżnienie zbiorników
+log-task-rinse = Wypłukanie zbiorników
+log-task-filters = Czyszczenie filtrów
+log-task-brush = Czyszczenie worka na śmieci lub szczotki
+log-task-squeegee = Wytarcie ssawy
 log-state-done = Zrobione
 log-state-not-done = Niezrobione
 log-state-not-asked = Nieodhaczone
@@ -327,8 +327,8 @@ ask-doses-ranges = Odstęp od poprzedniego napełnienia
 ask-doses-legend = Cienka kreska: średnia. Kreski przerywane: granice. Kółko z numerem odstaje; tabela mówi, dlaczego.
 ask-doses-table = Napełnienia na wykresie
 ask-constant = { $symbol } = { $value }
-remark-log-doses-high = Średnio wlewano { $mean } planu: za dużo, napełnienie po napełnieniu. To, że rozrzut jest równy, nie czyni tego dobrym.
-remark-log-doses-low = Średnio wlewano { $mean } planu: za mało, napełnienie po napełnieniu. To, że rozrzut jest równy, nie czyni tego dobrym.
+remark-log-doses-high = Średnio wlewano { $mean } planu: za dużo, napełnienie po napełnieniu. Równy rozrzut nie znaczy, że jest dobrze.
+remark-log-doses-low = Średnio wlewano { $mean } planu: za mało, napełnienie po napełnieniu. Równy rozrzut nie znaczy, że jest dobrze.
 remark-log-doses-none = Żadne napełnienie nie ma ilości i w planie, i odmierzonej.
 remark-log-doses = Zmierzone napełnienia: { $known }. W granicach jednej dziesiątej od planu: { $within }, powyżej: { $over }, poniżej: { $under }.
 remark-log-chart-few = Na wykres trzeba tylu zmierzonych napełnień: { $fewest }; jest ich { $n }.
@@ -373,7 +373,7 @@ remark-log-stock = { $days ->
     [many] Najpierw skończy się { $product }, za około { $days } dni. To szacunek, po { $daily } na dzień: średnia z ostatnich 90 dni albo od pierwszego napełnienia w tym czasie.
    *[other] Najpierw skończy się { $product }, za około { $days } dnia. To szacunek, po { $daily } na dzień: średnia z ostatnich 90 dni albo od pierwszego napełnienia w tym czasie.
 }
-remark-log-stock-late = { $product } skończy się, zanim przyjdzie dostawa zamówiona dzisiaj. Zamów teraz.
+remark-log-stock-late = Produkt { $product } skończy się, zanim przyjdzie dostawa zamówiona dzisiaj. Zamów teraz.
 log-no-use = Zużycie nie jest jeszcze znane
 log-products = Więcej niż jeden produkt
 ask-drift = Czy odczyty się przesuwają?
@@ -410,7 +410,7 @@ remark-log-undone-none = { $n ->
    *[other] Na { $n } odhaczonej zmiany zrobiono wszystko. Zmiany, których nikt nie odhaczył: { $unticked }.
 }
 remark-log-undone-part = Zmiany odhaczone: { $n }. Odhaczone częściowo: { $missed }. Zmiany, których nikt nie odhaczył: { $unticked }.
-remark-log-undone = Zmiany odhaczone: { $n }. Z czymś niezrobionym: { $missed }. Najczęściej brakuje: { $task }, { $times } z { $n }. Zmiany, których nikt nie odhaczył: { $unticked }.
+remark-log-undone = Zmiany odhaczone: { $n }. Z czymś niezrobionym: { $missed }. Najczęściej niezrobione: { $task }, { $times } z { $n }. Zmiany, których nikt nie odhaczył: { $unticked }.
 figure-log-used = Zużyty koncentrat
 figure-log-planned = W planie, zmierzone napełnienia
 figure-log-measured = Odmierzono, te same napełnienia
