@@ -485,8 +485,8 @@ class-by-person = { $n ->
     [many] Według osób: { $n } osób. Liczy się najnowszy wynik.
    *[other] Według osób: { $n } osoby. Liczy się najnowszy wynik.
  }
-class-roads = Częste błędne drogi
-class-no-roads = Nikt nie poszedł żadną z częstych błędnych dróg.
+class-roads = Częste błędy
+class-no-roads = Nikt nie popełnił żadnego z częstych błędów.
 class-column-topic = Temat
 class-column-asked = Odpowiedzi
 class-column-first = Od razu
@@ -502,7 +502,7 @@ class-column-way = Czego uczyć
 class-column-level = Poziom
 class-column-until = Ważne do
 class-shown = Kto co pokazał
-class-shown-hint = Temat liczy się, gdy wszystkie jego zadania były dobrze zrobione, za pierwszym lub drugim razem, w najnowszym zestawie, który o niego pytał. To zwyczaj szkolących, nie zasada ze źródłem. To nie jest uprawnienie: ty mówisz, kto może pracować sam. Osoby odróżniają tylko inicjały.
+class-shown-hint = Temat liczy się, gdy wszystkie jego zadania były dobrze zrobione, za pierwszym lub drugim razem, w najnowszym zestawie, który o niego pytał. To zwyczaj szkolących, nie zasada ze źródłem. To nie jest uprawnienie: ty decydujesz, kto może pracować bez nadzoru. Osoby odróżniają tylko inicjały.
 class-months = Ile miesięcy to jest ważne
 class-months-wrong = Dopóki tego nie poprawisz, termin się nie pokaże.
 class-until-unknown = Nie wiadomo
@@ -617,7 +617,7 @@ first-fill-why = Gdy nalewasz ręcznie, dlaczego najpierw wlewa się wodę?
 first-fill-why-cheaper = Produkt kosztuje wtedy mniej.
 first-fill-why-splash = Mniej się pieni i mniej pryska.
 first-fill-why-same = To bez różnicy.
-first-fill-why-right = Dobrze. Woda, która spada na produkt, pieni się i może prysnąć ci w twarz. Kwas też wlewa się do wody, nigdy wodę do kwasu.
+first-fill-why-right = Dobrze. Woda, która spada na produkt, pieni się i może prysnąć ci w twarz. Kwas też wlewa się do wody, nigdy wody do kwasu.
 first-fill-why-wrong = Niezupełnie. Pomyśl o wodzie, która mocno spada na mocny produkt. Wybierz jeszcze raz.
 
 first-fill-record = Zapisz napełnienie
