@@ -1,6 +1,6 @@
-# Polish, in Fluent syntax: what Fill and the frame around all views say, and the cautions. The other parts are said in
-# English. Numbers have a comma before the decimals and a space between thousands, as CLDR has them for pl; the space is
-# the narrow one. Names and amounts stand where they need no case ending. No native reader has checked this file yet.
+# Polish, in Fluent syntax: what Fill and the frame around all views say, and the cautions; the other files say the rest.
+# Numbers have a comma before the decimals and a space between thousands, as CLDR has them for pl; the space is the narrow
+# one. Names and amounts stand where they need no case ending. No native reader has checked this file yet.
 
 number-decimal = ,
 number-group = { " " }
@@ -191,7 +191,7 @@ step-fill-up = Napełnij zbiornik do { $total } z dozownika ściennego.
 step-fill-plain = Napełnij zbiornik do { $water } czystą wodą.
 step-dissolve = Dodaj do wody i poczekaj, aż się rozpuści.
 step-close = Zamknij zbiornik i pojemnik z produktem.
-step-label = Oznacz etykietą wszystko, co napełniono, chyba że zaraz osobiście zużyjesz to w całości.
+step-label = Oznacz etykietą wszystko, co napełniono, chyba że od razu osobiście zużyjesz to w całości.
 levels = To samo na każdym poziomie
 levels-hint = Na ścianę: otwórz przed drukowaniem.
 level-coarse = miarka za mało dokładna
