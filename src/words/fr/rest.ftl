@@ -378,7 +378,7 @@ areas-take = { $n ->
     [one] Prendre { $n } zone
    *[other] Prendre { $n } zones
 }
-areas-leave = Ne pas le prendre
+areas-leave = Ne pas prendre le fichier
 areas-headed = La ligne { $line } nomme les colonnes
 areas-marks = « { $typed } » veut dire dans ce fichier
 areas-marks-unknown = Je ne sais pas encore
