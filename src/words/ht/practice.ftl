@@ -110,7 +110,7 @@ practice-ask-foam-order = Ki sa ou fè, epi nan ki lòd?
 
 practice-answer = Repons ou
 practice-choose = Chwazi yon repons anvan.
-practice-above-nothing = Repons ou dwe plis pase anyen. Tape yon nimewo ki pi gwo pase zewo.
+practice-above-nothing = Repons ou dwe pi gwo pase zewo. Tape yon nimewo ki pi gwo pase zewo.
 practice-no-try = Sa pa t yon esè.
 practice-as-given = Sa se kantite a jan nou te bay li. Di li an { $unit }.
 practice-answer-poured = { $exact }; ak mezi ou { $poured }, { $n } mak
@@ -174,7 +174,7 @@ practice-way-pair-not-listed = Nou pa konnen okenn danje pou de sa yo. Poutan, p
 practice-way-foam-let-in = Li fè kim. Li pa dwe antre nan yon machin ki gen aspiratè.
 practice-way-not-tested = Pèsonn poko teste li. Jiska lè sa a li konte kòm yon pwodui ki fè kim.
 practice-way-kept-out = Se pa sa enfòmasyon yo di. Gade wotè kim lan, ki vitès li desann, epi si gen yon aspiratè.
-practice-way-not-stopped = Rete machin nan anvan. Tout lòt bagay ka tann.
+practice-way-not-stopped = Kanpe machin nan anvan. Tout lòt bagay ka tann.
 practice-way-order-mixed = Premye etap la bon. Gade lòd lòt yo.
 practice-way-as-given = Sa se kantite a jan nou te bay li. Di li nan inite egzèsis la mande a.
 practice-way-round-factor = Ou pran yon nimewo awondi pou inite a, tankou 30 mL pou yon ons. Sa bon pou devine. Isit la twa chif konte.
