@@ -13,16 +13,15 @@ use std::task::Poll;
 const SLICE: f64 = 5.0;
 /// Milliseconds without a key by which typing rests: what comes within them is felt to come at once (R. B. Miller,
 /// "Response time in man-computer conversational transactions", 1968, from memory).
-const REST: f64 = 100.0;
-/// Milliseconds between two looks whether it does.
-const LOOK: u32 = 20;
+const REST: u32 = 100;
 
 /// What is still to be done, the first first.
 type Jobs = VecDeque<Box<dyn FnOnce()>>;
 
 thread_local! {
     static WAITING: RefCell<(Jobs, Option<AfterPaint>)> = const { RefCell::new((VecDeque::new(), None)) };
-    static RESTS_FROM: Cell<f64> = const { Cell::new(0.0) };
+    // Whether something was typed since typing was last seen to rest. No clock: a device sets its own back now and then.
+    static TYPED: Cell<bool> = const { Cell::new(false) };
 }
 
 /// Does `job` once the next frame is painted, in the order of the calls.
@@ -40,7 +39,7 @@ pub fn then(job: impl FnOnce() + 'static) {
 
 /// Something was typed: what waits, waits until typing rests.
 pub fn hold() {
-    RESTS_FROM.set(Date::now() + REST);
+    TYPED.set(true);
 }
 
 fn next() -> Option<Box<dyn FnOnce()>> {
@@ -50,8 +49,8 @@ fn next() -> Option<Box<dyn FnOnce()>> {
 async fn work_off() {
     let mut began = Date::now();
     loop {
-        while Date::now() < RESTS_FROM.get() {
-            TimeoutFuture::new(LOOK).await;
+        while TYPED.replace(false) {
+            TimeoutFuture::new(REST).await;
             began = Date::now();
         }
         let Some(job) = next() else { break };
