@@ -2,6 +2,7 @@
 
 use crate::form::fill::Fill;
 use crate::form::{Field, Outcome, names};
+use crate::page::asked;
 use crate::page::components::{facts, fold, number_field};
 use crate::page::shared::Shared;
 use yew::prelude::*;
@@ -21,7 +22,7 @@ pub fn sure(shared: &Shared, fill: &Fill) -> Html {
     if outcome.answer.get(names::FILL_DOSE).is_none() || fill.dispenser.draws() {
         return Html::default();
     }
-    fold(shared, outcome, "sure", &["sure-"], told)
+    fold(shared, outcome, "sure", &["sure-"], |shared, _| told(shared, &asked::fill(shared).outcome))
 }
 
 fn told(shared: &Shared, outcome: &Outcome) -> Html {
