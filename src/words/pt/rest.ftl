@@ -479,7 +479,7 @@ shift-glance = { $fills ->
 }
 shift-fill-table = Enchimentos, em ordem
 shift-area-table = Áreas, em ordem
-column-fill = Enchimento
+column-fill = Nº
 column-at = Após
 column-area = Área
 fill-after = · depois de
@@ -1056,7 +1056,7 @@ formula-read-conductivity = Concentração m do medidor: κ₀ em água, κₛ e
 formula-active = Substância ativa C no concentrado, da sua parte w em massa e da densidade ρ
 formula-mixed = Concentração x de c de concentrado em w de água
 formula-mixed-error = Erro s da concentração, dos erros s₁ da medida e s₂ da água
-column-ph = pH da solução de uso
+column-ph = pH da solução
 floor-verdict-only-diluted = Só nesta diluição, pelas regras listadas aqui. Siga a ficha de cuidados do fabricante do piso e o rótulo do produto.
 floor-verdict-only-diluted-short = Serve só nesta diluição
 floor-strong-end = O lado forte do rótulo estragaria este piso.
