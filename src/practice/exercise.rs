@@ -19,7 +19,7 @@ use super::picture::Picture;
 use super::ready::Jug;
 use super::road::{Led, Road, Way};
 use super::{Draw, Level, Ready, Topic};
-use crate::answer::Step;
+use crate::answer::{Step, Value};
 use crate::site::Entry;
 use crate::source::Source;
 use crate::trade::measure::Rounded;
@@ -121,6 +121,16 @@ impl Amount {
     /// One that is asked to three digits.
     fn digits(kind: Kind, unit: &'static str, si: f64) -> Self {
         Self { kind, unit, si, within: si * DIGITS, poured: None }
+    }
+
+    /// Whether the task asks for three digits of it: neither whole things nor what a measure makes of it.
+    pub fn to_digits(&self) -> bool {
+        self.kind != Kind::Count && self.poured.is_none()
+    }
+
+    /// Whether a value of the workings is this very amount, whatever unit it is shown in.
+    pub fn is(&self, value: Value) -> bool {
+        value.kind.dimension() == self.kind.dimension() && (value.si / self.si - 1.0).abs() < 1e-9
     }
 
     /// A number of whole things.

@@ -115,6 +115,66 @@ fn where_foam_is_no_problem_nothing_warns_of_it() {
     assert!(fits > 30 && warned > 5, "{fits} fit, {warned} do not");
 }
 
+/// Figures of a key as they stand there: in SI units, and the text with its unit.
+fn figures(words: &Words, exercise: &Exercise) -> Vec<(f64, String)> {
+    let mut out = Vec::new();
+    for (step, line) in exercise.steps.iter().zip(words.workings(exercise)) {
+        let told = line.text.split_once("With ").map(|(_, told)| told.trim_end_matches('.').to_owned());
+        let told = told.expect("what it was worked out with");
+        let texts = told.split(", ").filter_map(|one| one.rsplit_once(" = ")).map(|(_, text)| text);
+        let values = step.given.iter().map(|(_, value)| value).chain([&step.result]);
+        assert_eq!(texts.clone().count(), values.clone().count(), "{told}");
+        out.extend(values.zip(texts).map(|(value, text)| (value.si, text.to_owned())));
+    }
+    if let Key::Amount(key) = exercise.key {
+        // What is poured stands behind the exact amount.
+        let exact = words.right_answer(exercise);
+        out.push((key.si, exact.split(';').next().unwrap_or_default().to_owned()));
+    }
+    out
+}
+
+/// A person who holds two lines of a key side by side must not find 11.85 in the one and 11.8 in the other.
+#[test]
+fn a_figure_has_the_same_digits_throughout_a_key() {
+    let words = Words::english();
+    let (mut keys, mut twice) = (0, 0);
+    for exercise in (0..12).flat_map(exercises) {
+        let figures = figures(&words, &exercise);
+        keys += u32::from(figures.len() > 1);
+        let unit = |text: &str| text.rsplit('\u{202f}').next().unwrap_or_default().to_owned();
+        for (index, (si, text)) in figures.iter().enumerate() {
+            for (other, also) in &figures[..index] {
+                if (si / other - 1.0).abs() < 1e-9 && unit(text) == unit(also) {
+                    assert_eq!(text, also, "{:?}", exercise.asked);
+                    twice += 1;
+                }
+            }
+        }
+    }
+    assert!(keys > 1_000 && twice > 1_000, "{keys} keys, {twice} figures that stand twice");
+}
+
+/// Digits that say something: all from the first that is not zero on. Common practice, no source.
+#[test]
+fn an_answer_to_three_digits_has_three() {
+    let words = Words::english();
+    let (mut asked, mut zeros) = (0, 0);
+    for exercise in (0..12).flat_map(exercises) {
+        if !exercise.asked.last().is_some_and(|said| words.said(said).contains("three digits")) {
+            continue;
+        }
+        let text = words.right_answer(&exercise);
+        let number = text.split('\u{202f}').next().unwrap_or_default();
+        let digits: String = number.chars().filter(char::is_ascii_digit).collect();
+        let counted = digits.trim_start_matches('0').len();
+        assert!(counted == 3 || counted > 3 && !number.contains('.'), "{text}");
+        asked += 1;
+        zeros += u32::from(number.contains('.') && number.ends_with('0'));
+    }
+    assert!(asked > 500 && zeros > 50, "{asked} to three digits, {zeros} of them with a zero at the end");
+}
+
 /// The demo, seed 3, first level: a dose as it stands on the page and on paper.
 #[test]
 fn an_exercise_reads_as_a_person_would_say_it() {
