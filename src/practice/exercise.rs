@@ -36,6 +36,8 @@ pub enum Fact {
     Key(String),
     /// A number of whole things.
     Count(u32),
+    /// The least and the greatest of one kind, shown in the units of the workings.
+    Window(Value, Value),
 }
 
 /// Something to be told: the key of its words and the facts in them.
@@ -71,6 +73,13 @@ impl Said {
     #[must_use]
     pub fn words(mut self, name: &'static str, key: &str) -> Self {
         self.facts.push((name, Fact::Key(key.to_owned())));
+        self
+    }
+
+    /// With the least and the greatest that something may be; one number where both are the same.
+    #[must_use]
+    pub fn window(mut self, name: &'static str, low: Value, high: Value) -> Self {
+        self.facts.push((name, Fact::Window(low, high)));
         self
     }
 

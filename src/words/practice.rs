@@ -29,16 +29,17 @@ impl Words {
     /// assert!(told.starts_with("How many"), "{told}");
     /// ```
     pub fn exercise(&self, exercise: &Exercise) -> String {
-        exercise.asked.iter().map(|said| self.said(said)).collect::<Vec<_>>().join(" ")
+        exercise.asked.iter().map(|said| self.said(said, exercise)).collect::<Vec<_>>().join(" ")
     }
 
-    /// One sentence, or one of the choices.
-    pub fn said(&self, said: &Said) -> String {
+    /// One sentence of an exercise, or one of its choices.
+    pub fn said(&self, said: &Said, exercise: &Exercise) -> String {
         let argument = |fact: &Fact| match fact {
             Fact::Entry(entry) => Argument::text(self.shown(entry)),
             Fact::Text(text) => Argument::text(text.clone()),
             Fact::Key(key) => Argument::text(self.say(key)),
             Fact::Count(count) => Argument::number(f64::from(*count), self.number(f64::from(*count))),
+            Fact::Window(low, high) => Argument::text(self.window(*low, *high, exercise.system)),
         };
         let facts: Vec<(&str, Argument)> =
             said.facts.iter().map(|(name, fact)| (*name, argument(fact))).collect();
@@ -61,7 +62,7 @@ impl Words {
         match &exercise.key {
             Key::Amount(_) => Vec::new(),
             Key::Choice { options, .. } | Key::Several { options, .. } | Key::Order { options, .. } => {
-                options.iter().map(|said| self.said(said)).collect()
+                options.iter().map(|said| self.said(said, exercise)).collect()
             }
         }
     }
@@ -182,7 +183,12 @@ impl Words {
         };
         steps
             .chain(so)
-            .chain(reasons.map(|one| Told { text: self.said(&one.said), source: self.source(one.source) }))
+            .chain(
+                reasons.map(|one| Told {
+                    text: self.said(&one.said, exercise),
+                    source: self.source(one.source),
+                }),
+            )
             .collect()
     }
 }
