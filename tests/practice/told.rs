@@ -1,9 +1,11 @@
 //! What a person reads of an exercise: whole sentences, no key and no placeholder left.
 
-use super::exact::{said, text, typed};
+use super::exact::{fact, is, said, text, typed};
 use super::stocks;
 use brimline::number::Marks;
-use brimline::practice::{Exercise, Key, Led, Level, Picture, Reply, Session, Topic, judge};
+use brimline::practice::{Exercise, Key, Led, Level, Picture, Reply, Session, Stock, Topic, judge};
+use brimline::site::{Entry, demo};
+use brimline::units::System;
 use brimline::words::Words;
 
 fn exercises(seed: u32) -> Vec<Exercise> {
@@ -172,11 +174,28 @@ fn no_ticket_asks_for_an_end_of_the_range_and_tells_a_rule_beside_it() {
 #[test]
 fn the_workings_leave_no_step_out() {
     let words = Words::english();
-    let mut decided = 0;
+    let (mut decided, mut governed, mut limited) = (0, 0, 0);
     for exercise in (0..72).flat_map(exercises) {
         for pair in exercise.steps.windows(2).filter(|pair| pair[1].formula.code == "formula-round") {
             let (came, taken) = (pair[0].result.si, pair[1].given[0].1.si);
             assert!((came / taken - 1.0).abs() < 1e-9, "{came}, then {taken}: {:?}", exercise.asked);
+        }
+        for step in &exercise.steps {
+            let given: Vec<f64> = step.given.iter().map(|(_, value)| value.si).collect();
+            match step.formula.code {
+                "formula-govern" => {
+                    assert_eq!(step.result.si, given[0].min(given[1]), "{:?}", exercise.asked);
+                    governed += 1;
+                }
+                "formula-machine-window" => {
+                    let limits = ["practice-machine-least", "practice-machine-most"];
+                    let mut told = limits.iter().filter_map(|key| said(&exercise, key));
+                    let is_told = told.any(|one| is(given[0], &fact(one, "amount")));
+                    assert!(is_told, "{}: {:?}", given[0], exercise.asked);
+                    limited += 1;
+                }
+                _ => {}
+            }
         }
         let rule = exercise.reasons.iter().find(|one| one.said.key == "remark-standard-narrows");
         if rule.is_some() {
@@ -187,6 +206,46 @@ fn the_workings_leave_no_step_out() {
         }
     }
     assert!(decided > 50, "{decided} by the rule of a site");
+    assert!(governed > 50 && limited >= governed, "{limited} by a machine, {governed} of them by its most");
+}
+
+/// A full tank of 10 gal, 1,280 fl oz, at 1:10 to 1:16 takes 75.29 to 116.4 fl oz (by definition). A machine that needs
+/// at least 100 fl oz raises the least of it, and nothing smaller governs; of one that needs at least 130 fl oz the most
+/// that the label allows does.
+#[test]
+fn the_least_of_a_machine_raises_a_dose_within_the_label() {
+    let words = Words::english();
+    for (least, codes, answer) in [
+        ("100", &["formula-machine-window"][..], "100 fl oz"),
+        ("130", &["formula-machine-window", "formula-govern"], "116 fl oz"),
+    ] {
+        let mut site = demo();
+        site.machines.retain(|one| one.tank.text == "10");
+        site.products.retain(|one| one.label == "1:10 to 1:16");
+        for machine in &mut site.machines {
+            (machine.least, machine.most) = (Entry::new(least, "floz_us"), Entry::new("", "floz_us"));
+        }
+        let (topics, stock) = (vec![Topic::Dose], Stock::of(&site, System::Us, Marks::POINT));
+        let sessions = (0..20).map(|seed| Session {
+            seed,
+            topics: topics.clone(),
+            level: Level::Third,
+            count: 10,
+            stock: stock.clone(),
+        });
+        let low = |one: &Exercise| {
+            said(one, "practice-aim-low").is_some() && said(one, "practice-fill-full").is_some()
+        };
+        let exercise = sessions.flat_map(|one| one.exercises()).find(low).expect("a full tank at its least");
+        let of_it = |code: &&str| code.starts_with("formula-machine") || *code == "formula-govern";
+        let steps: Vec<&str> = exercise.steps.iter().map(|step| step.formula.code).filter(of_it).collect();
+        assert_eq!(steps, codes, "{:?}", exercise.asked);
+        let told = words.right_answer(&exercise).replace('\u{202f}', " ");
+        assert!(told.starts_with(answer), "{told}");
+        for step in exercise.steps.iter().filter(|step| step.formula.code == "formula-govern") {
+            assert_eq!(step.result.si, step.given[0].1.si.min(step.given[1].1.si));
+        }
+    }
 }
 
 /// Of the demo’s degreaser the label says 4 to 8 oz/gal of water and the site 5 oz/gal. A full tank of 10 gal is

@@ -37,7 +37,9 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     exercise.roads = roads;
     let pictograms = product.panel.elements.pictograms.clone();
     exercise.picture = Some(Picture::Wear(Wear { pictograms, signal: product.signal, wear }));
-    asked_for.iter().for_each(|one| reasons(&mut exercise, product, *one));
+    for one in &asked_for {
+        reasons(&mut exercise, product, *one);
+    }
     if asked_for.is_empty() {
         exercise.because(Said::new("practice-because-nothing"), Source::COMMON_PRACTICE);
     }

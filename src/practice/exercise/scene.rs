@@ -265,7 +265,7 @@ impl<'a> Scene<'a> {
         let rule = self.liquid.standard.as_ref().filter(|_| self.decided().is_some());
         let (basis, asks) =
             rule.map_or((self.liquid.label.basis, self.liquid.asks), |rule| (rule.basis, rule.asks));
-        let (asked, right) = (self.aim.within(self.sum().with(asks).window()), self.dose());
+        let asked = self.aim.within(self.sum().with(asks).window());
         let (fill, dose) = (Value::new(self.fill.value, Kind::Fill), value(asked));
         match asks {
             Asks::Strength(window) => {
@@ -283,8 +283,29 @@ impl<'a> Scene<'a> {
                 out.push(step(&formula::PER_TANK, &given, dose));
             }
         }
-        if !same(self.by(self.sum(), true, false), right) {
-            let given = [("label", dose), ("machine", value(right))];
+        out.extend(self.by_machine(asked));
+        out
+    }
+
+    /// From what the other rules ask for to what the machine leaves of it; nothing where it does not matter.
+    fn by_machine(&self, asked: Volume) -> Vec<Step> {
+        let right = self.dose();
+        let mut bounds = self.bounds().into_iter();
+        let Some(bound) = bounds.find(|one| one.by == Governs::Machine) else { return Vec::new() };
+        if same(self.by(self.sum(), true, false), right) {
+            return Vec::new();
+        }
+        let value = |volume| Value::new(volume, Kind::Dose);
+        let (tank, level) = (self.machine.tank.value, self.fill.value);
+        let limit = if same(bound.window.high, right) { right } else { bound.window.low };
+        let fill = |volume| Value::new(volume, Kind::Fill);
+        let given = [("M", value(limit * (tank / level))), ("V", fill(level)), ("T", fill(tank))];
+        let mut out = vec![step(&formula::MACHINE_WINDOW, &given, value(limit))];
+        // The least of a machine raises a dose within the label. Where even the most of the label is less, that governs.
+        let raised = same(limit, right) && right > asked;
+        if !raised {
+            let label = if same(limit, right) { asked } else { right };
+            let given = [("label", value(label)), ("machine", value(limit))];
             out.push(step(&formula::GOVERN, &given, value(right)));
         }
         out
