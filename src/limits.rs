@@ -85,7 +85,22 @@ impl Limit {
             Err(OutOfRange::Below(self))
         }
     }
+
+    /// Whether a value lies so far beyond that nobody means it: more than [`FAR_BEYOND`] times.
+    ///
+    /// ```
+    /// use brimline::limits::DENSITY;
+    /// assert!(DENSITY.is_far(1_006_000.0) && !DENSITY.is_far(1_006.0) && !DENSITY.is_far(3_000.0));
+    /// ```
+    pub fn is_far(&self, si: f64) -> bool {
+        si > FAR_BEYOND * self.high || FAR_BEYOND * si < self.low
+    }
 }
+
+/// A value so many times beyond a limit is no slip at its edge: the number means something else. A decimal mark that
+/// is taken for one between thousands makes a thousandfold, and the limits are wide; one place of ten beyond them parts
+/// the two. Common practice, no source.
+pub const FAR_BEYOND: f64 = 10.0;
 
 const LITRE: f64 = 1e-3;
 const MILLILITRE: f64 = 1e-6;

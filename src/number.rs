@@ -215,6 +215,22 @@ pub fn decimal(text: &str, marks: Option<Marks>) -> Result<f64, NumberMistake> {
 /// assert_eq!(write(1.125, 4, Marks { decimal: ',', group: '\u{202f}' }), "1,1250");
 /// ```
 pub fn write(value: f64, significant: i32, marks: Marks) -> String {
+    written(value, significant, marks, false)
+}
+
+/// Writes a value as [`write()`] does, with all of its digits: zeros at the end say how exact it is.
+///
+/// ```
+/// use brimline::number::{Marks, write_full};
+/// assert_eq!(write_full(1.099_9, 3, Marks::POINT), "1.10");
+/// assert_eq!(write_full(9.999, 3, Marks::COMMA), "10,0");
+/// assert_eq!(write_full(27_456.2, 3, Marks::POINT), "27,456");
+/// ```
+pub fn write_full(value: f64, significant: i32, marks: Marks) -> String {
+    written(value, significant, marks, true)
+}
+
+fn written(value: f64, significant: i32, marks: Marks, full: bool) -> String {
     if !value.is_finite() {
         return "–".to_owned();
     }
@@ -222,7 +238,11 @@ pub fn write(value: f64, significant: i32, marks: Marks) -> String {
     let places = usize::try_from((significant - 1 - magnitude).clamp(0, 12)).unwrap_or(0);
     let plain = format!("{:.places$}", value.abs());
     let (whole, tail) = plain.split_once('.').unwrap_or((&plain, ""));
-    let tail = tail.trim_end_matches('0');
+    let short = tail.trim_end_matches('0');
+    // 9.999 rounds up to 10.00, which has a digit more than was asked for.
+    let digits = plain.trim_start_matches(['0', '.']).bytes().filter(u8::is_ascii_digit).count();
+    let excess = digits.saturating_sub(usize::try_from(significant).unwrap_or(0));
+    let tail = if full { &tail[..short.len().max(tail.len().saturating_sub(excess))] } else { short };
     let below = value < 0.0 && plain.bytes().any(|byte| (b'1'..=b'9').contains(&byte));
     let mut out = if below { "−".to_owned() } else { String::new() };
     out += &grouped(whole, marks);

@@ -4,10 +4,12 @@
 //! Each measure rests on a precautionary statement. The label's own P statements, the safety data
 //! sheet and local codes govern; this is what to do until they were read, and a reminder after.
 
+mod cause;
 mod rules;
 
 use super::ghs::{Hazard, Knowledge, Precaution, Route};
 use crate::source::Source;
+pub use cause::Cause;
 
 /// Something to wear, or air to provide, when handling a product.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]

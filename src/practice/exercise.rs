@@ -19,7 +19,7 @@ use super::picture::Picture;
 use super::ready::Jug;
 use super::road::{Led, Road, Way};
 use super::{Draw, Level, Ready, Topic};
-use crate::answer::Step;
+use crate::answer::{Step, Value};
 use crate::site::Entry;
 use crate::source::Source;
 use crate::trade::measure::Rounded;
@@ -36,6 +36,8 @@ pub enum Fact {
     Key(String),
     /// A number of whole things.
     Count(u32),
+    /// The least and the greatest of one kind, shown in the units of the workings.
+    Window(Value, Value),
 }
 
 /// Something to be told: the key of its words and the facts in them.
@@ -71,6 +73,13 @@ impl Said {
     #[must_use]
     pub fn words(mut self, name: &'static str, key: &str) -> Self {
         self.facts.push((name, Fact::Key(key.to_owned())));
+        self
+    }
+
+    /// With the least and the greatest that something may be; one number where both are the same.
+    #[must_use]
+    pub fn window(mut self, name: &'static str, low: Value, high: Value) -> Self {
+        self.facts.push((name, Fact::Window(low, high)));
         self
     }
 
@@ -121,6 +130,16 @@ impl Amount {
     /// One that is asked to three digits.
     fn digits(kind: Kind, unit: &'static str, si: f64) -> Self {
         Self { kind, unit, si, within: si * DIGITS, poured: None }
+    }
+
+    /// Whether the task asks for three digits of it: neither whole things nor what a measure makes of it.
+    pub fn to_digits(&self) -> bool {
+        self.kind != Kind::Count && self.poured.is_none()
+    }
+
+    /// Whether a value of the workings is this very amount, whatever unit it is shown in.
+    pub fn is(&self, value: Value) -> bool {
+        value.kind.dimension() == self.kind.dimension() && (value.si / self.si - 1.0).abs() < 1e-9
     }
 
     /// A number of whole things.

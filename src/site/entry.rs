@@ -58,7 +58,7 @@ impl Entry {
         if units.contains(&unit.code) { Ok(()) } else { Err(Mistake::Unit) }
     }
 
-    /// Its number and its unit. Of two readings that of English counts where the other one makes no sense, ten times
+    /// Its number and its unit. Of two readings that of English counts where the other one makes no sense, far
     /// beyond the limit: nobody means a density of 1.006 g/mL for a thousand, and somebody may mean 1.200 gal for one.
     /// Only that of English, so that a site says the same wherever it is passed.
     fn sensible(&self, limit: &Limit, marks: Marks) -> Result<(f64, &'static Unit), Mistake> {
@@ -67,10 +67,7 @@ impl Entry {
             return found;
         };
         let (point, unit) = self.value(Marks::POINT)?;
-        let is_far = |value: f64| {
-            let si = unit.to_si(value);
-            si > 10.0 * limit.high || 10.0 * si < limit.low
-        };
+        let is_far = |value: f64| limit.is_far(unit.to_si(value));
         let other = if point.total_cmp(&decimal).is_eq() { grouped } else { decimal };
         if unit.dimension == limit.dimension && is_far(other) && !is_far(point) {
             Ok((point, unit))

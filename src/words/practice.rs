@@ -1,6 +1,7 @@
 //! Exercises as text: the same words on the page and on paper.
 
 use super::{Argument, Words};
+use crate::answer::Value;
 use crate::form::What;
 use crate::number::{self, Marks};
 use crate::practice::{Amount, Exercise, Fact, Key, Reply, Said, Verdict, Way};
@@ -28,16 +29,17 @@ impl Words {
     /// assert!(told.starts_with("How many"), "{told}");
     /// ```
     pub fn exercise(&self, exercise: &Exercise) -> String {
-        exercise.asked.iter().map(|said| self.said(said)).collect::<Vec<_>>().join(" ")
+        exercise.asked.iter().map(|said| self.said(said, exercise)).collect::<Vec<_>>().join(" ")
     }
 
-    /// One sentence, or one of the choices.
-    pub fn said(&self, said: &Said) -> String {
+    /// One sentence of an exercise, or one of its choices.
+    pub fn said(&self, said: &Said, exercise: &Exercise) -> String {
         let argument = |fact: &Fact| match fact {
             Fact::Entry(entry) => Argument::text(self.shown(entry)),
             Fact::Text(text) => Argument::text(text.clone()),
             Fact::Key(key) => Argument::text(self.say(key)),
             Fact::Count(count) => Argument::number(f64::from(*count), self.number(f64::from(*count))),
+            Fact::Window(low, high) => Argument::text(self.window(*low, *high, exercise.system)),
         };
         let facts: Vec<(&str, Argument)> =
             said.facts.iter().map(|(name, fact)| (*name, argument(fact))).collect();
@@ -60,7 +62,7 @@ impl Words {
         match &exercise.key {
             Key::Amount(_) => Vec::new(),
             Key::Choice { options, .. } | Key::Several { options, .. } | Key::Order { options, .. } => {
-                options.iter().map(|said| self.said(said)).collect()
+                options.iter().map(|said| self.said(said, exercise)).collect()
             }
         }
     }
@@ -86,6 +88,9 @@ impl Words {
     /// The exact amount to three digits and, where a measure was named, what is poured with it.
     fn amount(&self, amount: &Amount) -> String {
         let Some(unit) = unit(amount.unit) else { return self.number(amount.si) };
+        if amount.to_digits() {
+            return self.in_unit_full(amount.si, unit);
+        }
         let exact = self.in_unit(amount.si, unit);
         let Some(poured) = amount.poured else { return exact };
         // Whole steps are round numbers: all of their digits count.
@@ -139,20 +144,29 @@ impl Words {
         }
     }
 
+    /// A value of the workings. What is the answer has the digits that the answer has, in whatever unit.
+    fn worked(&self, value: Value, exercise: &Exercise) -> String {
+        let own = value.kind.unit(exercise.system);
+        match (&exercise.key, own) {
+            (Key::Amount(key), Some(own)) if key.to_digits() && key.is(value) => {
+                self.in_unit_full(value.si, own)
+            }
+            _ => self.value(value, exercise.system),
+        }
+    }
+
     /// The workings, line by line, with their sources.
     pub fn workings(&self, exercise: &Exercise) -> Vec<Told> {
-        let system = exercise.system;
         let steps = exercise.steps.iter().map(|step| {
-            let value = |(symbol, value): &(&str, crate::answer::Value)| {
-                format!("{symbol} = {}", self.value(*value, system))
-            };
+            let value =
+                |(symbol, value): &(&str, Value)| format!("{symbol} = {}", self.worked(*value, exercise));
             let given = step.given.iter().map(value).collect::<Vec<_>>().join(", ");
             let facts = [
                 ("what", self.say(step.formula.code)),
                 ("symbol", step.formula.result.to_owned()),
                 ("equation", step.formula.equation.to_owned()),
                 ("given", given),
-                ("result", self.value(step.result, system)),
+                ("result", self.worked(step.result, exercise)),
             ];
             let facts = facts.map(|(name, text)| (name, Argument::text(text)));
             Told { text: self.tell("practice-step", &facts), source: self.source(step.formula.source) }
@@ -169,7 +183,12 @@ impl Words {
         };
         steps
             .chain(so)
-            .chain(reasons.map(|one| Told { text: self.said(&one.said), source: self.source(one.source) }))
+            .chain(
+                reasons.map(|one| Told {
+                    text: self.said(&one.said, exercise),
+                    source: self.source(one.source),
+                }),
+            )
             .collect()
     }
 }

@@ -25,6 +25,12 @@ impl Words {
         number::write(value, DIGITS, self.marks())
     }
 
+    /// A value in a unit where so many digits are asked for: 1.10 and not 1.1.
+    pub fn in_unit_full(&self, si: f64, unit: &Unit) -> String {
+        let number = number::write_full(unit.from_si(si), DIGITS, self.marks());
+        format!("{number}{THIN_SPACE}{}", unit.symbol)
+    }
+
     /// A number with all its digits, so that it reads back the same.
     fn exact(&self, value: f64) -> String {
         number::write(value, 12, self.marks())

@@ -44,6 +44,20 @@ fn rows_are_sound() {
     }
 }
 
+/// Ten times beyond an end and no less: a mark of thousands that was a decimal mark makes a thousandfold.
+#[test]
+fn what_is_far_beyond_a_limit() {
+    for limit in ALL {
+        let name = limit.name;
+        assert!(!limit.is_far(limit.low) && !limit.is_far(limit.high), "{name}");
+        assert!(!limit.is_far(limit.high * 9.999) && limit.is_far(limit.high * 10.001), "{name}");
+        assert!(
+            limit.low <= 0.0 || limit.is_far(limit.low / 10.001) && !limit.is_far(limit.low / 9.999),
+            "{name}"
+        );
+    }
+}
+
 /// A row, a unit that can be typed for it, and a value within it.
 fn within() -> impl Strategy<Value = (&'static Limit, &'static Unit, f64)> {
     let pairs: Vec<(&'static Limit, &'static Unit)> = ALL

@@ -2,7 +2,7 @@
 
 use brimline::error::Mistake;
 use brimline::number::NumberMistake::{Empty, NotANumber, TwoReadings};
-use brimline::number::{Marks, decimal, read, vulgar, write};
+use brimline::number::{Marks, decimal, read, vulgar, write, write_full};
 use proptest::prelude::*;
 
 #[test]
@@ -221,4 +221,30 @@ fn of_two_readings_the_one_that_makes_sense_counts() {
             Err(Mistake::Number(TwoReadings { .. }))
         ));
     }
+}
+
+/// An imperial gallon is 4.546 09 L (Weights and Measures Act 1985, schedule 1), so that 5 L are 1.099 85 of them; a
+/// US gallon is 231 in³ and an inch 25.4 mm (NIST SP 811, appendix B), so that 12 L are 3.170 06. Rounded to three
+/// digits by hand.
+#[test]
+fn zeros_that_say_how_exact_a_number_is() {
+    let french = Marks { decimal: ',', group: '\u{202f}' };
+    for (value, digits, point, comma) in [
+        (5.0 / 4.546_09, 3, "1.10", "1,10"),
+        (12.0 / 3.785_411_784, 3, "3.17", "3,17"),
+        (11.846, 3, "11.8", "11,8"),
+        (24.0, 3, "24.0", "24,0"),
+        (9.999, 3, "10.0", "10,0"),
+        (99.96, 3, "100", "100"),
+        (0.099_96, 3, "0.100", "0,100"),
+        (0.000_5, 3, "0.000500", "0,000500"),
+        (999.6, 3, "1,000", "1\u{202f}000"),
+        (-1.1, 3, "−1.10", "−1,10"),
+        // Three decimals would have two readings there.
+        (1.1, 4, "1.100", "1,1000"),
+    ] {
+        assert_eq!(write_full(value, digits, Marks::POINT), point);
+        assert_eq!(write_full(value, digits, french), comma);
+    }
+    assert_eq!(write_full(f64::NAN, 3, Marks::POINT), "–");
 }

@@ -14,6 +14,7 @@ fn fact(fact: &Fact) -> String {
         Fact::Entry(entry) => format!("{} {}", entry.text, entry.unit),
         Fact::Text(text) | Fact::Key(text) => text.clone(),
         Fact::Count(count) => count.to_string(),
+        Fact::Window(low, high) => format!("{:016x} {:016x}", low.si.to_bits(), high.si.to_bits()),
     }
 }
 

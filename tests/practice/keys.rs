@@ -2,7 +2,7 @@
 
 use super::exact::{Q, ceiling, entry, fact, is, number, positive, q, said, size, text, typed};
 use super::labels::{Asks, read};
-use super::rules::{never, wear};
+use super::rules::{calls_for, never, wear};
 use super::tickets::Ticket;
 use brimline::chemistry::family::Family;
 use brimline::chemistry::foam::Foam;
@@ -26,7 +26,14 @@ pub fn check(exercise: &Exercise, stock: &Stock) {
             amount(exercise, &ticket.dose());
             for road in &exercise.roads {
                 let Led::To(si) = road.led else { panic!("a dose leads to an amount") };
-                assert!(is(si, &ticket.by(road.way)), "{:?} {:?}", road, exercise.asked);
+                let led = ticket.all_by(road.way);
+                assert!(led.iter().any(|one| is(si, one)), "{:?} {:?}", road, exercise.asked);
+                assert!(
+                    led.len() == 1 || road.way == Way::StandardIgnored,
+                    "{:?} {:?}",
+                    road,
+                    exercise.asked
+                );
             }
         }
         Topic::TopUp => top_up(exercise, system),
@@ -186,7 +193,10 @@ fn mistake(exercise: &Exercise, system: System) {
     let is_right = |option: &Said| match way(option) {
         None => sound && !product_first,
         Some(Way::ProductFirst) => product_first,
-        Some(way) => away(ticket.by(way)) <= ticket.half_step() || ticket.passes_over(way, &poured),
+        Some(way) => {
+            let leads = ticket.all_by(way).into_iter().any(|dose| away(dose) <= ticket.half_step());
+            leads || ticket.passes_over(way, &poured)
+        }
     };
     let found: Vec<usize> = (0..options.len()).filter(|index| is_right(&options[*index])).collect();
     assert_eq!(found, [right], "{:?} {:?}", exercise.asked, options);
@@ -224,6 +234,7 @@ fn ppe(exercise: &Exercise, stock: &Stock) {
     let found: BTreeSet<&str> = right.iter().map(|index| options[*index].key.as_str()).collect();
     let nothing = BTreeSet::from(["practice-ppe-nothing"]);
     assert_eq!(found, if wanted.is_empty() { nothing } else { wanted }, "{}", product.codes);
+    assert_eq!(reasons(exercise), causes(&product.codes, &found), "{}", product.codes);
     // What the exercise tells is all of it.
     if let Some(told) = said(exercise, "practice-ppe-codes") {
         assert_eq!(text(told, "codes"), product.codes);
@@ -237,6 +248,27 @@ fn ppe(exercise: &Exercise, stock: &Stock) {
         let codes = product.codes.split_whitespace().filter(|code| code.starts_with('H'));
         assert_eq!(told.len(), codes.count(), "{told:?}");
     }
+}
+
+/// What is worn by which code, as the workings say; an empty code where not all of the label is known.
+fn reasons(exercise: &Exercise) -> BTreeSet<(&str, &str)> {
+    let worn = exercise.reasons.iter().map(|one| &one.said).filter_map(|said| match said.key.as_str() {
+        "practice-because-wear" => Some((text(said, "piece"), text(said, "code"))),
+        "practice-because-wear-unknown" => Some((text(said, "piece"), "")),
+        _ => None,
+    });
+    worn.collect()
+}
+
+/// The same by the second table.
+fn causes<'a>(codes: &'a str, worn: &BTreeSet<&'a str>) -> BTreeSet<(&'a str, &'a str)> {
+    let mut out = BTreeSet::new();
+    for piece in worn.iter().filter(|one| one.starts_with("ppe-")) {
+        let by: Vec<&str> = codes.split_whitespace().filter(|code| calls_for(code, piece)).collect();
+        let unknown = if by.is_empty() { vec![""] } else { by };
+        out.extend(unknown.into_iter().map(|code| (*piece, code)));
+    }
+    out
 }
 
 fn pairs(exercise: &Exercise, stock: &Stock) {

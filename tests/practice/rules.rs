@@ -23,6 +23,11 @@ const CALLS_FOR: &[(&str, &[&str])] = &[
     ("P280", &["ppe-gloves", "ppe-goggles"]),
 ];
 
+/// Whether a code calls for something to wear.
+pub fn calls_for(code: &str, piece: &str) -> bool {
+    CALLS_FOR.iter().any(|(one, wear)| *one == code && wear.contains(&piece))
+}
+
 /// What a label calls for; the cautious set is added where it was not read in full.
 pub fn wear(codes: &str, signal: &str) -> BTreeSet<&'static str> {
     let of = |code: &str| CALLS_FOR.iter().find(|(one, _)| *one == code).map(|(_, wear)| *wear);

@@ -15,6 +15,8 @@ pub struct Ticket {
     pub level: Q,
     pub on_top: bool,
     pub high: bool,
+    /// Whether the task says which end of the label's range it asks for.
+    pub end_told: bool,
     pub least: Option<Q>,
     pub most: Option<Q>,
     pub step: Q,
@@ -39,6 +41,9 @@ impl Ticket {
             level,
             on_top: on_top.is_some(),
             high: said(exercise, "practice-aim-high").is_some(),
+            end_told: ["practice-aim-high", "practice-aim-low"]
+                .iter()
+                .any(|key| said(exercise, key).is_some()),
             least: amount("practice-machine-least"),
             most: amount("practice-machine-most"),
             step: fact(jug, "step"),
@@ -61,8 +66,32 @@ impl Ticket {
         if self.high { high.clone() } else { low.clone() }
     }
 
+    /// The same from either end of the label's range, where the task does not say from which; once where both are one.
+    fn both_ends(&self, work: impl Fn(&Self) -> Q) -> Vec<Q> {
+        let from = |high| work(&Self { high, end_told: true, ..self.clone() });
+        if self.end_told {
+            return vec![work(self)];
+        }
+        let mut found = vec![from(false), from(true)];
+        found.dedup();
+        found
+    }
+
+    /// Where a wrong way leads: to two places where it can start from either end.
+    pub fn all_by(&self, way: Way) -> Vec<Q> {
+        self.both_ends(|ticket| ticket.by(way))
+    }
+
     /// By the label, narrowed by the standard where it can be, and by the machine, whose limit is the last word.
+    /// Where no end is asked for it is the same from both.
     pub fn dose(&self) -> Q {
+        let mut found = self.both_ends(Self::dose_from);
+        let dose = found.swap_remove(0);
+        assert!(found.is_empty(), "the task leaves open which end of the range is meant");
+        dose
+    }
+
+    fn dose_from(&self) -> Q {
         let label = self.window(&self.asks);
         let wanted = self.aimed(&label);
         let (mut low, mut high) = label;
@@ -111,7 +140,7 @@ impl Ticket {
     }
 
     /// The same by a wrong way.
-    pub fn by(&self, way: Way) -> Q {
+    fn by(&self, way: Way) -> Q {
         let own = self.clone();
         let turned = |up: bool| {
             let Asks::Strength(low, high) = &self.asks else { panic!("a share") };

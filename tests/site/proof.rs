@@ -4,8 +4,8 @@
 //! 1280 fl oz / 65 = 19.69 fl oz, by definition of the gallon (NIST SP 811).
 
 use super::{after, draft};
-use brimline::form::action::{Line, Shelf};
-use brimline::form::site::proof::{Proof, prove};
+use brimline::form::action::{Line, Shelf, StandardLine};
+use brimline::form::site::proof::{Finding, Proof, prove};
 use brimline::form::site::{Act, changed_since};
 use brimline::form::{Action, Field, Typed, names};
 use brimline::number::Marks;
@@ -157,6 +157,86 @@ fn a_trial_whose_every_patch_kept_a_film_warns() {
     assert!(!warns(&check(&typed)).contains(&"finding-film"));
     typed.site.trials = vec![trial([Film::NotSeen; 3])];
     assert!(!warns(&check(&typed)).contains(&"finding-film"), "nobody has looked");
+}
+
+/// Four coats of the demo’s gloss finish dry for 40 min each and cure for 72 h: of a first coat on 7 March 2026 at
+/// 18:30 the first wet scrub is 74 h 40 min later, on 10 March at 21:10 (Python's datetime, as in `coats.rs`).
+#[test]
+fn a_standard_that_begins_before_the_first_wet_scrub_warns() {
+    let planned = |floor: &str, finish: &str, day: &str, time: &str, begins: &str| {
+        let mut typed = draft("vinyl", "neutral", "1:64");
+        let lies = typed.site.floors.iter_mut().find(|one| one.id == "vinyl").expect("vinyl");
+        lies.finish = finish.into();
+        let typed = after(
+            typed,
+            [
+                Action::Pick(Shelf::Floor, floor.into()),
+                Action::Pick(Shelf::Finish, "gloss".into()),
+                Action::Text(Line::FirstCoat, day.into()),
+                Action::Text(Line::FirstCoatAt, time.into()),
+                Action::Text(Line::Rule(StandardLine::Effective), begins.into()),
+            ],
+        );
+        let proof = check(&typed);
+        let found = proof.findings.iter().find(|one| one.remark.code == "finding-before-scrub");
+        assert!(found.is_none_or(|one| !one.blocks));
+        found.map(|one| brimline::words::Words::english().remark(&one.remark, typed.system))
+    };
+    let (day, time) = ("2026-03-07", "18:30");
+    for begins in ["2026-02-01", "2026-03-09", "2026-03-10"] {
+        let told = planned("vinyl", "gloss", day, time, begins).expect("a warning");
+        assert!(told.contains("2026-03-10, 21:10"), "{told}");
+    }
+    assert_eq!(planned("vinyl", "gloss", day, time, "2026-03-11"), None);
+    // Of the day alone the last minute counts: 23:59 and 74 h 40 min are 02:39 on 11 March.
+    let told = planned("vinyl", "gloss", day, "", "2026-03-11").expect("a warning");
+    assert!(told.contains("2026-03-11, 02:39"), "{told}");
+    assert_eq!(planned("vinyl", "gloss", day, "", "2026-03-12"), None);
+    // A floor without a finish, where the new one is asked about; another floor, another finish, no coat planned.
+    assert!(planned("vinyl", "", day, time, "2026-03-09").is_some());
+    assert_eq!(planned("marble", "", day, time, "2026-03-09"), None);
+    assert_eq!(planned("vinyl", "matte", day, time, "2026-03-09"), None);
+    assert_eq!(planned("vinyl", "gloss", "", "", "2026-03-09"), None);
+}
+
+#[test]
+fn a_first_coat_whose_cure_nobody_knows_warns() {
+    let mut typed = draft("vinyl", "neutral", "1:64");
+    typed.site.floors.iter_mut().find(|one| one.id == "vinyl").expect("vinyl").finish = "gloss".into();
+    let picked = after(typed, [Action::Pick(Shelf::Finish, "gloss".into())]);
+    let unknown = after(picked, [Action::Write(Field::FinishCure, String::new())]);
+    assert!(!warns(&check(&unknown)).contains(&"remark-cure-unknown"), "no coat is planned");
+    let planned = after(unknown, [Action::Text(Line::FirstCoat, "2026-03-07".into())]);
+    assert!(warns(&check(&planned)).contains(&"remark-cure-unknown"));
+}
+
+/// ANSI A326.3 asks a wet dynamic coefficient of friction of 0.42 of level interior floors that are walked on wet, seen
+/// second-hand.
+#[test]
+fn a_trial_that_read_too_little_grip_warns() {
+    use brimline::site::{Patch, Trial};
+    let with = |floor: &str, slips: [&str; 2]| {
+        let mut typed = draft("vinyl", "neutral", "1:64");
+        let patch = |slip: &str| Patch { slip: Entry::new(slip, "one"), ..Patch::default() };
+        typed.site.trials = vec![Trial {
+            id: "t9".into(),
+            floor: floor.into(),
+            product: "neutral".into(),
+            patches: slips.into_iter().map(patch).collect(),
+            ..Trial::default()
+        }];
+        let proof = check(&typed);
+        let found: Vec<&Finding> =
+            proof.findings.iter().filter(|one| one.remark.code == "remark-trial-slippery").collect();
+        assert!(found.len() <= 1 && found.iter().all(|one| !one.blocks));
+        found.first().map(|one| brimline::words::Words::english().remark(&one.remark, typed.system))
+    };
+    let told = with("vinyl", ["0.41", "0.38"]).expect("a warning");
+    assert!(told.contains("0.38 is below 0.42"), "{told}");
+    assert!(with("vinyl", ["", "0.419"]).is_some());
+    assert_eq!(with("vinyl", ["0.42", "0.6"]), None);
+    assert_eq!(with("vinyl", ["", ""]), None);
+    assert_eq!(with("marble", ["0.3", "0.3"]), None, "another floor");
 }
 
 #[test]

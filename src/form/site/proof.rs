@@ -1,6 +1,8 @@
 //! Whether a standard may be published: what stands in its way, what only warns, and what it gives in every
 //! machine.
 
+mod fresh;
+
 use super::asked::{asked, in_use};
 use super::library::shares_name;
 use crate::answer::{Fact, Remark, Value, Weight};
@@ -11,7 +13,7 @@ use crate::form::fill::{self, Fill};
 use crate::form::flow::{self, Flow};
 use crate::form::{Field, Outcome, Typed, What, names};
 use crate::number::Marks;
-use crate::site::{Film, Machine, Measure, Record, Standard, Standing, Trial, says_why};
+use crate::site::{Machine, Measure, Record, Standard, Standing, says_why};
 use crate::trade::calendar::Date;
 use crate::trade::label::{self, LabelMistake};
 use crate::trade::stock::cost_each;
@@ -206,16 +208,7 @@ fn written(proof: &mut Proof, typed: &Typed, standard: &Standard, today: &str, m
             proof.find(standard, Remark::new("finding-unread", Weight::Stop), true, None);
         }
     }
-    let filmed = |trial: &Trial| {
-        let seen = || trial.patches.iter().filter(|patch| patch.film != Film::NotSeen);
-        trial.floor == standard.floor
-            && trial.product == standard.product
-            && seen().next().is_some()
-            && seen().all(|patch| patch.film != Film::None)
-    };
-    if site.trials.iter().any(filmed) {
-        proof.find(standard, Remark::new("finding-film", Weight::Warn), false, None);
-    }
+    fresh::note(proof, typed, standard, marks);
     if site.standards.iter().any(|one| one.floor == standard.floor && one.retired() && one.id == standard.id)
     {
         proof.find(standard, Remark::new("finding-replaced", Weight::Stop), true, None);

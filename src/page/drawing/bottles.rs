@@ -14,6 +14,8 @@ pub fn bottles(shared: &Shared, drawn: &Bottles) -> Html {
         Fact::Text(text) => text.clone(),
         Fact::Entry(entry) => shared.words.entry(entry),
         Fact::Count(count) => count.to_string(),
+        // No bottle is called by what may be in it.
+        Fact::Window(..) => String::new(),
     });
     let [a, b] = names.each_ref().map(|name| Argument::text(&**name));
     let bottle = |left: f64, number: u32| {

@@ -20,7 +20,7 @@ pub fn scales(shared: &Shared, drawn: &Scales) -> Html {
     let (Some(from), Some(to)) = (unit(drawn.from), unit(drawn.to)) else { return Html::default() };
     let end = drawn.si * 1.2;
     let at = LEFT + WIDTH / 1.2;
-    let (above, below) = (shared.words.in_unit(drawn.si, from), shared.words.in_unit(drawn.si, to));
+    let (above, below) = (shared.words.in_unit(drawn.si, from), shared.words.in_unit_full(drawn.si, to));
     let told = [("from", Argument::text(&*above)), ("to", Argument::text(&*below))];
     html! {
         <svg class="drawing" role="img" aria-label={shared.tell("practice-drawing-scales", &told)} viewBox="0 0 280 164">

@@ -7,7 +7,7 @@ use super::telling::{other_step, round_step, water_first};
 use super::{Amount, Exercise, Key, Said};
 
 pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exercise> {
-    let scene = Scene::draw(level, ready, draw)?;
+    let scene = Scene::draw(level, ready, draw).filter(|scene| !scene.contradicts())?;
     let rounded = scene.whole()?;
     let key = Key::Amount(Amount::measured(scene.jug, scene.dose(), rounded));
     let mut asked = scene.told();

@@ -26,7 +26,7 @@ struct Poured {
 }
 
 pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exercise> {
-    let scene = Scene::draw(level, ready, draw)?;
+    let scene = Scene::draw(level, ready, draw).filter(|scene| !scene.contradicts())?;
     // Where a rule asks for another step than the nearest, a ticket would have two right amounts.
     let right = scene.whole().filter(|whole| is_nearest(scene.dose(), scene.jug, *whole))?;
     let right = Poured { volume: right.dose, entry: written(&scene, right.count)?, count: right.count };

@@ -5,7 +5,7 @@ use super::super::ready::Guarded;
 use super::super::road::{Harm, Led, Road, Way};
 use super::super::{Draw, Level, Ready, Topic};
 use super::{Exercise, Key, Said};
-use crate::chemistry::advice::{Kind, Ppe};
+use crate::chemistry::advice::Ppe;
 use crate::chemistry::ghs::Knowledge;
 use crate::source::Source;
 
@@ -37,10 +37,8 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
     exercise.roads = roads;
     let pictograms = product.panel.elements.pictograms.clone();
     exercise.picture = Some(Picture::Wear(Wear { pictograms, signal: product.signal, wear }));
-    for measure in &product.panel.advice.measures {
-        if matches!(measure.kind, Kind::Wear(_)) {
-            exercise.because(Said::new(measure.key), measure.source);
-        }
+    for one in &asked_for {
+        reasons(&mut exercise, product, *one);
     }
     if asked_for.is_empty() {
         exercise.because(Said::new("practice-because-nothing"), Source::COMMON_PRACTICE);
@@ -49,6 +47,20 @@ pub(super) fn once(level: Level, ready: &Ready, draw: &mut Draw) -> Option<Exerc
         exercise.because(Said::new("practice-because-unknown"), Source::COMMON_PRACTICE);
     }
     Some(exercise)
+}
+
+/// Why one thing is worn: each statement of the label that calls for it, or that not all of the label is known.
+fn reasons(exercise: &mut Exercise, product: &Guarded, ppe: Ppe) {
+    let codes = &product.panel.codes;
+    let causes = ppe.causes(&codes.hazards, &codes.precautions);
+    if causes.is_empty() {
+        let said = Said::new("practice-because-wear-unknown").words("piece", ppe.key());
+        exercise.because(said, Source::COMMON_PRACTICE);
+    }
+    for cause in causes {
+        let said = Said::new("practice-because-wear").words("piece", ppe.key());
+        exercise.because(said.text("code", cause.code).words("statement", &cause.key), cause.source);
+    }
 }
 
 fn asked(level: Level, product: &Guarded) -> Vec<Said> {

@@ -1,27 +1,25 @@
 //! A tank that is to be filled: which machine, product and measure, how far, and what the rules ask.
 
+mod workings;
+
 use super::super::picture::Fill;
 use super::super::ready::{Asks, Jug, Liquid, Machine, Written, is_open};
 use super::super::road::Way;
 use super::super::round::{count_in, step_for};
 use super::super::{Draw, Level, Ready};
+use super::Said;
 use super::sum::{Sum, bounds, by_all, gallon_road, measure_roads, ruled, turned};
-use super::telling::{
-    asked_in, is_range, jug_told, label_told, may_go_in, means, step, strength_step, tank_told,
-};
-use super::{Reason, Said};
-use crate::answer::{Step, Value};
+use super::telling::{AIMS, asked_in, is_range, jug_told, label_told, may_go_in, means, tank_told};
 use crate::form::Filling;
 use crate::limits;
 use crate::number::Marks;
-use crate::source::Source;
-use crate::trade::formula;
-use crate::trade::governing::{Aim, Bound};
+use crate::trade::governing::{Aim, Bound, Governs};
 use crate::trade::label::Basis;
 use crate::trade::measure::Rounded;
-use crate::units::{Kind, Quantity, Volume, unit};
+use crate::units::{Quantity, Volume, unit};
 
 /// A tank that is to be filled.
+#[derive(Clone)]
 pub(super) struct Scene<'a> {
     pub level: Level,
     pub machine: &'a Machine,
@@ -131,6 +129,22 @@ impl<'a> Scene<'a> {
         (room && !whole.is_coarse(dose)).then_some(rounded)
     }
 
+    /// What the site's own rule asks for, where it is one amount within the label's range: then it decides, and no end
+    /// of the range is asked for beside it.
+    fn decided(&self) -> Option<Volume> {
+        let rule = self.liquid.standard.as_ref().filter(|_| self.level == Level::Third)?;
+        let (label, window) = (self.sum().window(), self.sum().with(rule.asks).window());
+        let within = Bound { by: Governs::Standard, window }.meets(label);
+        (is_range(self.liquid.asks) && window.is_point() && within).then_some(window.low)
+    }
+
+    /// Whether a ticket would ask for an end of the label's range and tell a rule of the site beside it: one of the
+    /// two would have to be broken, or read as less than it says.
+    pub(super) fn contradicts(&self) -> bool {
+        let both = self.liquid.standard.is_some() && is_range(self.liquid.asks);
+        self.level == Level::Third && both && self.decided().is_none()
+    }
+
     /// Product by some of the rules.
     fn by(&self, sum: Sum, standard: bool, machine: bool) -> Volume {
         ruled(self.machine, self.liquid, sum, self.aim, (standard, machine))
@@ -150,8 +164,22 @@ impl<'a> Scene<'a> {
         Fill::of(numbers, asked_in(self.jug), water)
     }
 
-    /// Where the usual wrong roads lead.
+    /// Where the usual wrong roads lead. Where no end of the label's range is asked for, those count that lead to one
+    /// place from either end, and both ends for whoever passes the site's rule over.
     pub(super) fn roads(&self) -> Vec<(Way, f64)> {
+        if self.decided().is_none() {
+            return self.roads_by_aim();
+        }
+        let from = |aim| Self { aim, ..self.clone() }.roads_by_aim();
+        let one_place = |a: f64, b: f64| (a / b - 1.0).abs() < 1e-9;
+        let pairs = from(Aim::Low).into_iter().zip(from(Aim::High));
+        pairs
+            .filter(|((way, low), (_, high))| *way == Way::StandardIgnored || one_place(*low, *high))
+            .flat_map(|(low, high)| [low, high])
+            .collect()
+    }
+
+    fn roads_by_aim(&self) -> Vec<(Way, f64)> {
         let (sum, right) = (self.sum(), self.dose());
         // Below the third level no other rule is told.
         let told = self.level == Level::Third;
@@ -188,6 +216,9 @@ impl<'a> Scene<'a> {
     /// What is told of it.
     pub(super) fn told(&self) -> Vec<Said> {
         let mut out = label_told(self.level, self.liquid, self.aim);
+        if self.decided().is_some() {
+            out.retain(|said| !AIMS.contains(&said.key.as_str()));
+        }
         let fill = if self.full {
             Said::new("practice-fill-full")
         } else if self.filling == Filling::OnTop {
@@ -209,42 +240,9 @@ impl<'a> Scene<'a> {
         out.push(jug_told(self.jug));
         out
     }
+}
 
-    /// That the site's rule decides, where it does.
-    pub(super) fn rule(&self) -> Option<Reason> {
-        let without = self.by(self.sum(), false, true);
-        let decides = (self.dose() / without - 1.0).abs() > 1e-9;
-        let said = || Said::new("practice-because-standard");
-        decides.then(|| Reason { said: said(), source: Source::COMMON_PRACTICE })
-    }
-
-    /// The workings.
-    pub(super) fn steps(&self) -> Vec<Step> {
-        let mut out = Vec::new();
-        let dose = |volume: Volume| Value::new(volume, Kind::Dose);
-        let (label, right) = (self.label_dose(), self.dose());
-        let fill = Value::new(self.fill.value, Kind::Fill);
-        match self.liquid.asks {
-            Asks::Strength(window) => {
-                let strength = self.aim.within(window);
-                out.extend(strength_step(self.liquid.label.basis, strength));
-                let r = ("r", Value::new(strength, Kind::Percent));
-                match self.filling {
-                    Filling::MadeUp => out.push(step(&formula::DOSE, &[r, ("V", fill)], dose(label))),
-                    Filling::OnTop => out.push(step(&formula::DOSE_ON_TOP, &[("W", fill), r], dose(label))),
-                }
-            }
-            Asks::PerTank(window) => {
-                let tank = Value::new(self.machine.tank.value, Kind::Fill);
-                let given = [("x", dose(self.aim.within(window))), ("V", fill), ("T", tank)];
-                out.push(step(&formula::PER_TANK, &given, dose(label)));
-            }
-        }
-        let by_machine = (self.by(self.sum(), true, false) / right - 1.0).abs() > 1e-9;
-        if by_machine {
-            let given = [("label", dose(label)), ("machine", dose(right))];
-            out.push(step(&formula::GOVERN, &given, dose(right)));
-        }
-        out
-    }
+/// Whether two amounts are one, but for the rounding of `f64`.
+fn same(a: Volume, b: Volume) -> bool {
+    (a / b - 1.0).abs() < 1e-9
 }

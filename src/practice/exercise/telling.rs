@@ -69,6 +69,9 @@ pub(super) fn means(basis: Basis) -> &'static str {
     }
 }
 
+/// The sentences that ask for an end of a label's range: the least and the most.
+pub(super) const AIMS: [&str; 2] = ["practice-aim-low", "practice-aim-high"];
+
 /// A label: on the first level with its convention, and in any case where it leaves that open; with the gallon that it
 /// means.
 pub(super) fn label_told(level: Level, liquid: &Liquid, aim: Aim) -> Vec<Said> {
@@ -84,7 +87,7 @@ pub(super) fn label_told(level: Level, liquid: &Liquid, aim: Aim) -> Vec<Said> {
         out.push(Said::new("practice-measure-imperial"));
     }
     if is_range(liquid.asks) {
-        out.push(Said::new(if aim == Aim::Low { "practice-aim-low" } else { "practice-aim-high" }));
+        out.push(Said::new(AIMS[usize::from(aim != Aim::Low)]));
     }
     out
 }

@@ -16,7 +16,7 @@ use crate::trade::governing::Aim;
 use crate::trade::label::{self, Rule, Window};
 use crate::units::{Kind, Mass, MassConcentration, Plain, Quantity, System, Volume, VolumeFraction};
 
-pub use records::{WET_SLIP, WET_SLIP_SOURCE};
+pub use records::{WET_SLIP, WET_SLIP_SOURCE, slippery};
 
 /// The name of the list of floors.
 pub const FLOOR: &str = "trial-floor";

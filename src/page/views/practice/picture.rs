@@ -25,7 +25,7 @@ pub fn picture(shared: &Shared, exercise: &Exercise, drawn: &Picture) -> Html {
         Picture::Strip(one) => (strip(shared, one, system), "practice-picture-strip"),
         Picture::Range(one) => return figure(range(shared, one, system), allowed(shared, one)),
         Picture::Scales(one) => (scales(shared, one), "practice-picture-scales"),
-        Picture::Ticket(one) => (ticket(shared, one), ticket_key(one.wrong.is_some())),
+        Picture::Ticket(one) => (ticket(shared, one, exercise), ticket_key(one.wrong.is_some())),
         Picture::Wear(one) => (wear(shared, one), "practice-picture-wear"),
         Picture::Bottles(one) => (bottles(shared, one), one.happens),
         Picture::Foam(one) => (foam(shared, one, system), one.key()),

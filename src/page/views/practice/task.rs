@@ -45,14 +45,14 @@ pub fn task(shared: &Shared, run: &Run, exercise: &Exercise, of: usize) -> Html 
     let progress = [("n", count(shared, at)), ("of", count(shared, of))];
     let (last, first) =
         exercise.asked.split_last().map_or((None, &[][..]), |(last, first)| (Some(last), first));
-    let sentences: Vec<String> = first.iter().map(|said| shared.words.said(said)).collect();
+    let sentences: Vec<String> = first.iter().map(|said| shared.words.said(said, exercise)).collect();
     let topic = shared.say(&format!("practice-topic-{}", exercise.topic.code()));
     html! {
         <div class="task-at" key={run.at}>
             <p data-progress={at.to_string()}>{ shared.tell("practice-progress", &progress) }</p>
             <h2 id="practice-task" tabindex="-1">{ topic }</h2>
             <p>{ sentences.join(" ") }</p>
-            <p id="practice-ask"><strong>{ for last.map(|said| shared.words.said(said)) }</strong></p>
+            <p id="practice-ask"><strong>{ for last.map(|said| shared.words.said(said, exercise)) }</strong></p>
             <form {onsubmit}>
                 { answer::answer(shared, run, exercise) }
                 <div id="practice-verdict" class="verdict" role="status" tabindex="-1" data-verdict={verdict.as_ref().map(code)}>

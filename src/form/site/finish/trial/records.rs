@@ -7,6 +7,7 @@ use crate::form::site::finish::end_key;
 use crate::form::{Outcome, names};
 use crate::site::{Film, Patch};
 use crate::source::Source;
+use crate::trade::governing::Aim;
 use crate::units::Kind;
 
 /// The least wet dynamic coefficient of friction of an indoor floor that is walked on wet. The standard
@@ -24,7 +25,8 @@ pub const WET_SLIP_SOURCE: Source = Source::unverified(
 pub(super) fn note(out: &mut Outcome, mixes: &[Mix], patches: &[Patch]) -> Option<usize> {
     let film = |mix: &Mix| patches.get(mix.patch).map_or(Film::NotSeen, |patch| patch.film);
     let aim = |mix: &Mix| Fact::Key(end_key(mix.aim).to_owned());
-    slips(out, mixes);
+    let slips = mixes.iter().filter_map(|mix| slippery(mix.aim, mix.slip?));
+    slips.for_each(|remark| out.answer.remark(remark));
     glosses(out, mixes);
     if mixes.iter().all(|mix| film(mix) == Film::NotSeen) {
         out.answer.remark(Remark::new("remark-trial-not-seen", Weight::Assumed));
@@ -53,18 +55,14 @@ pub(super) fn note(out: &mut Outcome, mixes: &[Mix], patches: &[Patch]) -> Optio
     Some(chosen.patch)
 }
 
-/// A reading of slip below what a wet floor should have.
-fn slips(out: &mut Outcome, mixes: &[Mix]) {
-    for mix in mixes {
-        if let Some(slip) = mix.slip.filter(|slip| *slip < WET_SLIP) {
-            out.answer.remark(
-                Remark::new("remark-trial-slippery", Weight::Warn)
-                    .with("aim", Fact::Key(end_key(mix.aim).to_owned()))
-                    .value("slip", Value::plain(slip, Kind::Ratio))
-                    .value("least", Value::plain(WET_SLIP, Kind::Ratio)),
-            );
-        }
-    }
+/// What is said of a patch of which a slip meter reads less than a wet floor should have; none of one with as much.
+pub fn slippery(aim: Aim, slip: f64) -> Option<Remark> {
+    (slip < WET_SLIP).then(|| {
+        Remark::new("remark-trial-slippery", Weight::Warn)
+            .with("aim", Fact::Key(end_key(aim).to_owned()))
+            .value("slip", Value::plain(slip, Kind::Ratio))
+            .value("least", Value::plain(WET_SLIP, Kind::Ratio))
+    })
 }
 
 /// How far the readings of gloss lie apart. Nobody read the floor before, so nothing is said of that.
