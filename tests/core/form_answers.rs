@@ -142,6 +142,9 @@ fn rules_that_overlap_do_not_clash() {
         let said =
             answer.remarks.iter().find(|one| one.code.contains("clash") || one.code.contains("narrows"));
         assert_eq!(said.map(|remark| remark.code), code, "{text} {aim:?}");
+        // The workings name the smaller of two amounts where it governs: the least of the machine raises the dose.
+        let smaller = answer.steps.iter().any(|step| step.formula.code == "formula-govern");
+        assert_eq!(smaller, code.is_some() && dose == "6.0000", "{text} {aim:?}");
     }
 }
 

@@ -19,11 +19,15 @@ pub(super) fn steps(out: &mut Outcome, job: &Job, governed: Governed) {
     let bounds = job.rules.bounds(extent);
     let takes = bounds.iter().find(|bound| bound.by == Governs::Machine).map(|bound| bound.window);
     if let Some(takes) = takes.filter(|_| governed.governs == Governs::Machine) {
-        let bound = if governed.dose == takes.low { takes.low } else { takes.high };
+        let raised = governed.dose == takes.low;
+        let bound = if raised { takes.low } else { takes.high };
         let full = bound * (extent.tank / extent.level);
         let given = [("M", Value::new(full, Kind::Dose)), ("V", level), ("T", tank)];
         answer.step(&formula::MACHINE_WINDOW, &given, Value::new(bound, Kind::Dose));
-        answer.step(&formula::GOVERN, &[("machine", Value::new(bound, Kind::Dose))], dose);
+        // The machine's least is the dose already; its most is the smaller of two amounts.
+        if !raised {
+            answer.step(&formula::GOVERN, &[("machine", Value::new(bound, Kind::Dose))], dose);
+        }
     } else {
         match job.rules.liquid {
             Liquid::PerTank(_) => {
