@@ -9,8 +9,8 @@ use web_sys::Element;
 use yew::prelude::*;
 
 /// Inputs that an answer does not need, and whether there is something to mend among them; nothing where this device is
-/// set to its standards. `key` is the word key of its heading; `names` are the inputs inside, or how their names begin. `draw` is given
-/// what is to be mended, and no figures.
+/// set to its standards. `key` is the word key of its heading; `names` are the inputs inside, or how their names begin.
+/// `draw` is given what is to be mended, and no figures.
 pub fn fold(
     shared: &Shared,
     outcome: &Outcome,
@@ -31,7 +31,7 @@ pub fn fold(
     let (shared, outcome) =
         (shared.clone(), Outcome { troubles: outcome.troubles.clone(), ..Outcome::default() });
     let draw = Draw::new(move || draw(&shared, &outcome));
-    html! { <Fold class="more" {heading} {wrong} {draw} /> }
+    html! { <Fold {key} class="more" {heading} {wrong} {draw} /> }
 }
 
 /// What anybody may unfold; `key` is the word key of its heading.
