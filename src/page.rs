@@ -42,5 +42,6 @@ async fn open() {
         asked::of(&typed, words.marks());
         TimeoutFuture::new(0).await;
     }
+    keep::behind_frame::finish_before_print();
     yew::Renderer::<App>::with_root_and_props(root, Opening { found, typed, words }).render();
 }

@@ -3,10 +3,11 @@
 use crate::form::saved::View;
 use crate::form::{Field, Outcome, Trouble};
 use crate::page::focus;
-use crate::page::keep::download;
+use crate::page::keep::{behind_frame, download};
 use crate::page::rest;
 use crate::page::shared::Shared;
 use crate::words::Argument;
+use gloo::timers::callback::Timeout;
 use yew::prelude::*;
 
 /// What to mend before there is an answer; each line leads to its field.
@@ -110,8 +111,13 @@ pub fn answer_tools(shared: &Shared, view: View) -> Html {
 /// Prints the view.
 pub fn print_button(shared: &Shared) -> Html {
     let onprint = |_| {
-        // Where a browser has no printer the button does nothing, and nothing is lost.
-        let _ = gloo::utils::window().print();
+        behind_frame::finish();
+        // Behind this task: by then all of it is drawn.
+        Timeout::new(0, || {
+            // Where a browser has no printer the button does nothing, and nothing is lost.
+            let _ = gloo::utils::window().print();
+        })
+        .forget();
     };
     html! { <button type="button" name="answer-print" onclick={onprint}>{ shared.say("answer-print") }</button> }
 }

@@ -79,7 +79,7 @@ fn class(shared: &Shared, outcome: &Outcome) -> Html {
                 { pick(shared, "floor-joints", "joints", floor.joints, Action::Joints) }
                 { pick(shared, "floor-texture", "texture", floor.texture, Action::Texture) }
             </div>
-            { for thirst::class(&shared.typed, shared.marks()).map(|guide| points_to(shared, floor, &guide)) }
+            { thirst::class(&shared.typed, shared.marks()).map(|guide| points_to(shared, floor, &guide)).unwrap_or_default() }
         </>
     }
 }

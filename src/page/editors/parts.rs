@@ -60,7 +60,7 @@ fn line(shared: &Shared, outcome: &Outcome, index: usize, part: &Ingredient) -> 
         <div class="fields caught" role="group" aria-label={named.clone()}>
             { text_field(shared, text(Line::PartName(index), "name", "part-name", &part.name)) }
             { text_field(shared, Text { mistake: cas, ..text(Line::PartCas(index), "cas", "part-cas", &part.cas) }) }
-            { for doubt(part).map(|doubt| doubtful(shared, doubt)) }
+            { doubt(part).map(|doubt| doubtful(shared, doubt)).unwrap_or_default() }
             { field(Field::PartLow(index)) }
             { field(Field::PartHigh(index)) }
             { text_field(shared, text(Line::PartCodes(index), "codes", "part-codes", &part.codes)) }

@@ -1,6 +1,7 @@
 //! What is done behind the frame, a little at a time: between two pieces the page hears what is typed.
 
 use super::after_paint::{AfterPaint, after_paint};
+use gloo::events::EventListener;
 use gloo::timers::future::TimeoutFuture;
 use js_sys::Date;
 use std::cell::{Cell, RefCell};
@@ -22,6 +23,8 @@ thread_local! {
     static WAITING: RefCell<(Jobs, Option<AfterPaint>)> = const { RefCell::new((VecDeque::new(), None)) };
     // Whether something was typed since typing was last seen to rest. No clock: a device sets its own back now and then.
     static TYPED: Cell<bool> = const { Cell::new(false) };
+    // Whether somebody waits for all of it, and sees nothing meanwhile.
+    static AT_ONCE: Cell<bool> = const { Cell::new(false) };
 }
 
 /// Does `job` once the next frame is painted, in the order of the calls.
@@ -42,6 +45,17 @@ pub fn hold() {
     TYPED.set(true);
 }
 
+/// Does all that waits, in the task that this is called in: what is printed is up to date.
+pub fn finish() {
+    AT_ONCE.set(true);
+    yew::platform::spawn_local(work_off());
+}
+
+/// Finishes whenever something is about to be printed.
+pub fn finish_before_print() {
+    EventListener::new(&gloo::utils::window(), "beforeprint", |_| finish()).forget();
+}
+
 fn next() -> Option<Box<dyn FnOnce()>> {
     WAITING.with_borrow_mut(|(jobs, _)| jobs.pop_front())
 }
@@ -49,18 +63,19 @@ fn next() -> Option<Box<dyn FnOnce()>> {
 async fn work_off() {
     let mut began = Date::now();
     loop {
-        while TYPED.replace(false) {
+        while TYPED.replace(false) && !AT_ONCE.get() {
             TimeoutFuture::new(REST).await;
             began = Date::now();
         }
         let Some(job) = next() else { break };
         job();
         behind_what_waits().await;
-        if Date::now() - began >= SLICE {
+        if Date::now() - began >= SLICE && !AT_ONCE.get() {
             TimeoutFuture::new(0).await;
             began = Date::now();
         }
     }
+    AT_ONCE.set(false);
     WAITING.with_borrow_mut(|(_, frame)| *frame = None);
     busy(false);
 }

@@ -116,7 +116,7 @@ fn measured(shared: &Shared) -> Html {
             <legend>{ shared.say("efficiency") }</legend>
             <p class="hint">{ shared.say("efficiency-hint") }</p>
             <div class="fields">{ number(Field::TimedArea) }{ number(Field::TimedTime) }</div>
-            { for found.measured.map(says) }
+            { found.measured.map(says).unwrap_or_default() }
         </fieldset>
     }
 }

@@ -26,7 +26,7 @@ pub fn foam_help(shared: &Shared) -> Html {
             <p>{ shared.say(foam::SHAKE_TEST) }</p>
             <p class="hint">{ shared.say("foam-limits") }</p>
             <div class="fields">{ number(Field::FoamFirst) }{ number(Field::FoamLater) }</div>
-            { for found.class.map(says) }
+            { found.class.map(says).unwrap_or_default() }
             <h3>{ shared.say("foam-tank") }</h3>
             <p>{ shared.say(foam::WHY) }</p>
             <ol>{ for ["foam-tank-stop", "foam-tank-drain", "foam-tank-rinse", "foam-tank-refill"].map(|key| html! { <li>{ shared.say(key) }</li> }) }</ol>

@@ -10,7 +10,7 @@ use yew::prelude::*;
 
 /// The field, and the initials of an earlier day.
 pub fn initials(shared: &Shared, draft: &Draft) -> Html {
-    html! { <div>{ field(shared, draft) }{ for draft.offered().map(|who| still(shared, who)) }</div> }
+    html! { <div>{ field(shared, draft) }{ draft.offered().map(|who| still(shared, who)).unwrap_or_default() }</div> }
 }
 
 /// The field alone.

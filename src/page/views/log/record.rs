@@ -148,7 +148,7 @@ pub fn Recording(props: &Props) -> Html {
             { correct_it(shared, &held) }
             { waiting::waiting(shared, &held) }
             { initials::next(shared, &draft) }
-            { for far.or(told_before).map(|far| warnings(shared, &[far])) }
+            { far.or(told_before).map(|far| warnings(shared, &[far])).unwrap_or_default() }
             // A tabindex of -1 on the fold itself would take its summary out of the tab order: the summary hangs below it.
             <details class="more">
                 <summary id="log-details">{ shared.say("log-details") }</summary>

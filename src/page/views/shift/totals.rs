@@ -157,7 +157,7 @@ fn compared(shared: &Shared, shift: &Shift) -> Html {
                 { choice(shared, list, Action::OtherProduct) }
                 { number_field(shared, outcome, Field::OtherSetting, None) }
             </div>
-            { for other.map(|other| side_by_side(shared, &outcome.answer, &other)) }
+            { other.map(|other| side_by_side(shared, &outcome.answer, &other)).unwrap_or_default() }
         </>
     }
 }

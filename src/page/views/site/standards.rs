@@ -169,7 +169,7 @@ fn machines(shared: &Shared, standard: &Standard) -> Html {
         html! {
             <>
                 { switch(shared, format!("leave-{number}"), told("leave"), place.is_some(), move |out| Act::LeaveOut(id.clone(), out).action()) }
-                { for place.map(|place| loose_text(shared, format!("leave-{number}-reason"), told("leave-reason"), place, &standard.leaves_out[place].reason)) }
+                { place.map(|place| loose_text(shared, format!("leave-{number}-reason"), told("leave-reason"), place, &standard.leaves_out[place].reason)).unwrap_or_default() }
             </>
         }
     };
