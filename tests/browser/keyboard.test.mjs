@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { US_GALLON, countOf, figures, near, settled, stageOfThisFile } from "./walk.mjs";
+import { US_GALLON, countOf, figures, go, near, press, reach, settled, stageOfThisFile } from "./walk.mjs";
 
 const { open } = await stageOfThisFile();
 
@@ -183,4 +183,30 @@ test("a changed answer is announced once, when typing has come to rest", async (
   const sentence = await page.locator(".amount-sentence").innerText();
   assert.deepEqual(announced.slice(-1), [sentence]);
   assert.ok(announced.length <= 2, `said: ${announced.join(" | ")}`);
+});
+
+// Key by key, with what a person's hand takes: the first result of a field appears below it while it is typed into.
+test("no key is lost where a first result appears beside the field", async () => {
+  const keys = async (page, name, text) => {
+    await (await reach(page, name)).click();
+    for (const key of text) {
+      await page.keyboard.press(key);
+      await settled(page);
+    }
+    assert.equal(await page.locator(`[name="${name}"]`).inputValue(), text, name);
+    assert.equal(await page.evaluate(() => document.activeElement.id), name);
+  };
+  const page = await open({ view: "cautions" });
+  await press(page, "part-add");
+  await keys(page, "part-1-name", "Sodium hydroxide");
+  await keys(page, "part-1-cas", "1310-73-2");
+  await keys(page, "foam-first", "2.5");
+  await keys(page, "foam-later", "1.25");
+  await go(page, "shift");
+  await keys(page, "efficiency-area", "4300");
+  await keys(page, "efficiency-time", "37.5");
+  await keys(page, "compare-setting", "12");
+  await go(page, "flow");
+  await keys(page, "floor-drop", "12.5");
+  await keys(page, "floor-absorption", "3.5");
 });

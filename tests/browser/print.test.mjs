@@ -3,7 +3,8 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { unfoldAll } from "./states.mjs";
-import { stageOfThisFile } from "./walk.mjs";
+import { readPdf } from "./pdf.mjs";
+import { field, settled, stageOfThisFile } from "./walk.mjs";
 
 const { open } = await stageOfThisFile();
 
@@ -47,4 +48,17 @@ test("a print says when and with which version it was made", async () => {
   const text = await page.locator("body").innerText();
   assert.match(text, /[A-Z][a-z]{2} \d{1,2}, 20\d\d/, "a date");
   assert.match(text, /Brimline \d+\.\d+\.\d+/, "a version");
+});
+
+test("what is printed right behind a key is up to date, down to the last table", async () => {
+  for (const [view, name] of [["fill", "machine-tank"], ["shift", "area-1-size"]]) {
+    const page = await open({ view });
+    await field(page, name).fill("44");
+    const hasty = await readPdf(await page.pdf({ format: "A4" }));
+    await settled(page);
+    const calm = await readPdf(await page.pdf({ format: "A4" }));
+    const text = (pdf) => JSON.stringify(pdf);
+    assert.ok(text(calm).length > 1_000, view);
+    assert.equal(text(hasty), text(calm), view);
+  }
 });
