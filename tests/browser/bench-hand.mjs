@@ -19,9 +19,8 @@ const OWN = 16;
 const TYPED = [["fill", "machine-tank", "12.5"], ["flow", "machine-speed", "2.5"], ["shift", "area-1-size", "4321"]];
 /** kB by which the program's memory may grow meanwhile: one of the pages in which it is given out. */
 const MEMORY = 64;
-/** Keystrokes that are measured, of each field, and of those behind which typing rests. */
+/** Keystrokes that are measured, of each field. */
 const STROKES = 60;
-const RESTED = 20;
 /** How often the page is started, cold and warm. */
 const STARTS = 7;
 
@@ -68,25 +67,6 @@ async function strokes(page, name, text) {
   }
   assert.ok(answers.size > 1, `${name}: the answer follows what is typed`);
   return page.evaluate(() => measured);
-}
-
-/** ms from a keystroke behind which typing rests until all parts of the view are drawn, folded ones too; and the page's own
- * work for it. */
-async function whole(page, devtools) {
-  const before = await work(devtools);
-  const all = [];
-  for (let count = 0; count < RESTED; count += 1) {
-    const drawn = page.evaluate(() => new Promise((done) => {
-      addEventListener("input", ({ timeStamp }) => {
-        const look = () => (document.querySelector("[aria-busy=true]") ? requestAnimationFrame(look) : setTimeout(() => done(performance.now() - timeStamp)));
-        requestAnimationFrame(() => requestAnimationFrame(look));
-      }, { once: true });
-    }));
-    await page.keyboard.press(count % 2 ? "Backspace" : "7");
-    all.push(await drawn);
-    await page.waitForTimeout(60);
-  }
-  return { all, own: ((await work(devtools)) - before) / RESTED };
 }
 
 /** ms of script, style and layout so far. */
@@ -140,11 +120,11 @@ for (const [rate, budget] of SLOWED) {
     const devtools = await page.context().newCDPSession(page);
     await devtools.send("Performance.enable");
     await slow(page, rate);
+    const before = await work(devtools);
     const all = await strokes(page, name, text);
-    const { all: rested, own } = await whole(page, devtools);
-    typed.push({ view, rate, budget, own, p95: at(all, 0.95), whole: at(rested, 0.5), more: rate === 1 && (await grown(page, devtools)) });
+    const own = ((await work(devtools)) - before) / all.length;
+    typed.push({ view, rate, budget, own, p95: at(all, 0.95), more: rate === 1 && (await grown(page, devtools)) });
     rows.push([`keystroke on ${view}`, `${rate} times`, ms(at(all, 0.5)), ms(at(all, 0.95)), budget, all.length]);
-    rows.push(["  until all of it is drawn", `${rate} times`, ms(at(rested, 0.5)), ms(at(rested, 0.95)), "", rested.length]);
     await page.context().close();
   }
 }
@@ -175,9 +155,8 @@ const widths = [34, 10, 9, 9, 20, 9];
 console.log(`${stage.browser.version()}, ${availableParallelism()} cores, the page from this machine's own server.`);
 console.log(rows.map((row) => row.map((cell, index) => (index ? String(cell).padStart(widths[index]) : String(cell).padEnd(widths[0]))).join("")).join("\n"));
 
-for (const { view, rate, budget, own, p95, whole, more } of typed) {
+for (const { view, rate, budget, own, p95, more } of typed) {
   figure(`keystroke to painted answer on ${view}, CPU slowed ${rate} times, 95th percentile`, `${budget} ms`, `${ms(p95)} ms`);
-  figure(`all parts of ${view} drawn behind the last keystroke, CPU slowed ${rate} times, median`, "", `${ms(whole)} ms`);
   if (rate !== 1) continue;
   figure(`the page’s own work for a keystroke on ${view}, mean`, `${OWN} ms`, `${ms(own)} ms`);
   figure(`memory and nodes more after ${STROKES} keystrokes on ${view}`, `${MEMORY} kB, 0`, `${more.kilobytes} kB, ${more.nodes}`);
