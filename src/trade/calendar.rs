@@ -173,6 +173,22 @@ pub struct Moment {
 }
 
 impl Moment {
+    /// The last minute of a day: what was done on it was done no later.
+    ///
+    /// ```
+    /// use brimline::trade::calendar::{Date, Moment};
+    /// let last = Moment::last_of(Date::new(2024, 2, 29).unwrap());
+    /// assert_eq!((last.to_string().as_str(), last.clock().as_str()), ("2024-02-29 23:59", "23:59"));
+    /// ```
+    pub fn last_of(date: Date) -> Self {
+        Self { date, minute: DAY - 1 }
+    }
+
+    /// The time of day as ISO 8601 has it, to the minute.
+    pub fn clock(self) -> String {
+        format!("{:02}:{:02}", self.minute / 60, self.minute % 60)
+    }
+
     /// So long after this one, in whole minutes, never too early: a started minute counts. None beyond the
     /// calendar, or for a time that is below 0 or without an end.
     ///
@@ -199,6 +215,6 @@ impl Moment {
 
 impl fmt::Display for Moment {
     fn fmt(&self, out: &mut fmt::Formatter) -> fmt::Result {
-        write!(out, "{} {:02}:{:02}", self.date, self.minute / 60, self.minute % 60)
+        write!(out, "{} {}", self.date, self.clock())
     }
 }

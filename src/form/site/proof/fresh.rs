@@ -9,9 +9,6 @@ use crate::site::{Film, Patch, Standard, Trial};
 use crate::trade::calendar::{Date, Moment};
 use crate::units::{Plain, Quantity};
 
-/// The last minute of a day: a coat of which only the day is known went on no later.
-const LAST_MINUTE: i64 = 24 * 60 - 1;
-
 /// Notes what warns.
 pub(super) fn note(proof: &mut Proof, typed: &Typed, standard: &Standard, marks: Marks) {
     let of_it = |trial: &&Trial| trial.floor == standard.floor && trial.product == standard.product;
@@ -56,12 +53,12 @@ fn before_scrub(typed: &Typed, standard: &Standard, marks: Marks) -> Option<Rema
     let Some(scrub) = found.scrub else {
         return found.outcome.answer.remarks.into_iter().find(|one| one.code == "remark-cure-unknown");
     };
-    let last = Moment { date: first, minute: LAST_MINUTE };
-    let scrub = scrub.at.or_else(|| last.after(scrub.after))?;
+    // A coat of which only the day is known went on no later.
+    let scrub = scrub.at.or_else(|| Moment::last_of(first).after(scrub.after))?;
     let begins = Moment { date: begins, minute: 0 };
     (begins < scrub).then(|| {
         Remark::new("finding-before-scrub", Weight::Warn)
             .with("day", Fact::Day(scrub.date.to_string()))
-            .with("time", Fact::Text(format!("{:02}:{:02}", scrub.minute / 60, scrub.minute % 60)))
+            .with("time", Fact::Text(scrub.clock()))
     })
 }

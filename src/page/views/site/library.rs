@@ -109,5 +109,5 @@ pub fn shelf_buttons(shared: &Shared, shelf: Shelf, focused: &'static str) -> Ht
         let name = format!("{}-remove", shelf.code());
         button(shared, name.clone(), shared.say(&name), move || Act::Discard(shelf, id.clone()).action())
     };
-    html! { <div class="buttons">{ added(shared, shelf, focused) }{ for chosen.map(remove) }</div> }
+    html! { <div class="buttons">{ added(shared, shelf, focused) }{ chosen.map(remove).unwrap_or_default() }</div> }
 }

@@ -37,10 +37,10 @@ pub fn writing(shared: &Shared) -> Html {
             if standards.is_empty() { <p>{ shared.say("standards-none") }</p> }
             <ul class="records">{ for order.into_iter().map(|one| line(shared, one)) }</ul>
             <div class="buttons">{ begun(shared) }</div>
-            { for shared.typed.standard().map(|standard| match standard.standing {
+            { shared.typed.standard().map(|standard| match standard.standing {
                 Standing::Draft => draft(shared, standard),
                 Standing::InForce | Standing::Replaced => published(shared, standard),
-            }) }
+            }).unwrap_or_default() }
         </section>
     }
 }

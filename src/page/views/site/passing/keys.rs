@@ -102,7 +102,7 @@ fn own(shared: &Shared, again: &Callback<()>) -> Html {
             <div class="buttons">
                 { step(shared, "key-back-up", again, move |_| { back_up(&kept); true }) }
                 { step(shared, "key-replace", again, replaced) }
-                { for handed.map(|chain| step(shared, "key-handovers", again, move |_| { offer_chain(&chain); true })) }
+                { handed.map(|chain| step(shared, "key-handovers", again, move |_| { offer_chain(&chain); true })).unwrap_or_default() }
                 { step(shared, "key-pin-own", again, move |_| keys::pin_to(Some(Pin::to(public)))) }
             </div>
             <p class="hint">{ shared.say("key-replace-hint") }</p>
