@@ -71,14 +71,19 @@ impl Component for Fold {
 
     fn view(&self, ctx: &Context<Self>) -> Html {
         let FoldProps { class, heading, wrong, draw } = ctx.props();
-        let ontoggle = ctx
-            .link()
-            .callback(|event: Event| event.target_unchecked_into::<Element>().has_attribute("open"));
+        // The browser tells that it was unfolded some time after it did, and somebody may be typing by then.
+        let ontoggle = ctx.link().callback(|event: Event| is_open(&event));
+        let onfocusin = ctx.link().callback(|event: FocusEvent| is_open(&event));
         html! {
-            <details class={*class} {ontoggle}>
+            <details class={*class} {ontoggle} {onfocusin}>
                 <summary class={wrong.then_some("wrong")}>{ heading }</summary>
                 <Later now={self.0} draw={draw.clone()} />
             </details>
         }
     }
+}
+
+/// Whether the section that an event happened in is unfolded.
+fn is_open(event: &Event) -> bool {
+    event.target_unchecked_into::<Element>().closest("details[open]").is_ok_and(|open| open.is_some())
 }
