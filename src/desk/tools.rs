@@ -22,10 +22,12 @@ enum Tool {
     WasmBindgen,
     TestRunner,
     WasmOpt,
+    Deny,
 }
 
 impl Tool {
-    const ALL: [Self; 4] = [Self::Trunk, Self::WasmBindgen, Self::TestRunner, Self::WasmOpt];
+    /// What builds the page, and runs its code in a browser.
+    const PAGE: [Self; 4] = [Self::Trunk, Self::WasmBindgen, Self::TestRunner, Self::WasmOpt];
 
     fn name(self) -> &'static str {
         match self {
@@ -33,6 +35,7 @@ impl Tool {
             Self::WasmBindgen => "wasm-bindgen",
             Self::TestRunner => "wasm-bindgen-test-runner",
             Self::WasmOpt => "wasm-opt",
+            Self::Deny => "cargo-deny",
         }
     }
 }
@@ -63,18 +66,31 @@ impl<'a> Tools<'a> {
         Ok(Self { places, bindgen, path })
     }
 
-    /// Whether every tool is here already.
+    /// Whether every tool that builds the page is here already.
     pub fn are_here(&self) -> bool {
-        Tool::ALL.into_iter().all(|tool| self.find(tool).is_some())
+        Tool::PAGE.into_iter().all(|tool| self.find(tool).is_some())
     }
 
-    /// Installs the tools that are missing.
+    /// Installs what is missing of the tools that build the page.
     ///
     /// # Errors
     /// When one cannot be installed.
     pub fn install(&self) -> Result<(), Fault> {
         wasm_target()?;
-        for tool in Tool::ALL {
+        self.get(&Tool::PAGE)
+    }
+
+    /// What tells which packages may come in; installed if it is missing.
+    ///
+    /// # Errors
+    /// When it cannot be installed.
+    pub fn deny(&self) -> Result<Command, Fault> {
+        self.get(&[Tool::Deny])?;
+        Ok(self.program(Tool::Deny.name()))
+    }
+
+    fn get(&self, tools: &[Tool]) -> Result<(), Fault> {
+        for &tool in tools {
             if self.find(tool).is_some() {
                 continue;
             }
@@ -82,6 +98,7 @@ impl<'a> Tools<'a> {
                 Tool::Trunk => install::trunk(self.places)?,
                 Tool::WasmBindgen | Tool::TestRunner => install::wasm_bindgen(self.places, &self.bindgen)?,
                 Tool::WasmOpt => install::wasm_opt(self.places)?,
+                Tool::Deny => install::deny(self.places)?,
             }
             if self.find(tool).is_none() {
                 let folder = self.places.tools();
@@ -119,6 +136,7 @@ impl<'a> Tools<'a> {
             Tool::Trunk => Fits::Series("0.21"),
             Tool::WasmBindgen | Tool::TestRunner => Fits::Exactly(&self.bindgen),
             Tool::WasmOpt => Fits::AtLeast(116),
+            Tool::Deny => Fits::Series("0.20"),
         };
         let program = first(&[tool.name()], &self.path)?;
         fits.accepts(&version_of(&program)?).then_some(program)

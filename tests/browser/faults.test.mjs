@@ -117,9 +117,37 @@ test("a browser without WebAssembly says so, and leaves what is kept as it is", 
   stage.errors.splice(0);
 });
 
-test("where JavaScript is off the page says what to do", async () => {
+test("where JavaScript is off the page says what to do, in every language", async () => {
   const page = await open({ javaScriptEnabled: false, ready: false });
-  assert.match(await page.locator("body").innerText(), /needs JavaScript for it\. Allow JavaScript for this page, then reload/);
+  const said = await page.locator("body").innerText();
+  for (const way of [
+    /needs JavaScript for it\. Allow JavaScript for this page, then reload/, /Permite JavaScript para esta página/,
+    /Autorisez JavaScript pour cette page/, /Pèmèt JavaScript pou paj sa a/, /Zezwól na JavaScript dla tej strony/,
+    /Permita o JavaScript para esta página/,
+  ]) assert.match(said, way);
+});
+
+test("a page that cannot start says so in the reader’s language alone", async () => {
+  quiet();
+  const refused = await stage.openPage({
+    locale: "pl-PL",
+    ready: false,
+    before: (page) => page.addInitScript(() => delete window.WebAssembly),
+  });
+  const alert = refused.getByRole("alert").filter({ hasText: "nie uruchomiło" });
+  await alert.waitFor();
+  assert.doesNotMatch(await alert.innerText(), /did not start|no arrancó/);
+  stage.errors.splice(0);
+});
+
+test("where what starts the page does not come, every language says what to do", async () => {
+  quiet();
+  const refused = await stage.openPage({ ready: false, before: (page) => page.route("**/boot.js", (route) => route.abort()) });
+  assert.equal(await refused.getByText("Brimline se está abriendo").isVisible(), false, "not at once");
+  for (const said of ["is opening", "se está abriendo", "s’ouvre", "ap louvri", "się otwiera", "está abrindo"]) {
+    await refused.locator("#boot-wait").getByText(said).waitFor();
+  }
+  stage.errors.splice(0);
 });
 
 for (const [name, now] of [["1970", 0], ["2099", Date.UTC(2099, 11, 31, 23, 59, 59)]]) {

@@ -356,3 +356,26 @@ proptest! {
         }
     }
 }
+
+/// Nothing is loaded when the page starts, or cannot: what it says then stands in its frame, in every language.
+#[test]
+fn every_language_tells_of_the_start() {
+    let frame = include_str!("../../index.html");
+    let part = |from: &str, to: &str| {
+        let after = frame.split_once(from).expect("it begins").1;
+        after.split_once(to).expect("it ends").0
+    };
+    for (from, to) in [
+        ("id=\"boot-wait\"", "id=\"boot-failed\""),
+        ("id=\"boot-failed\"", "<noscript>"),
+        ("<noscript>", "</body>"),
+    ] {
+        let told: Vec<&str> = part(from, to)
+            .split("lang=\"")
+            .skip(1)
+            .filter_map(|rest| Some(rest.split_once('"')?.0))
+            .collect();
+        let all: Vec<&str> = LANGUAGES.iter().map(|language| language.code).collect();
+        assert_eq!(told, all, "{from}");
+    }
+}

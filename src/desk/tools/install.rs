@@ -11,6 +11,8 @@ use std::process::Command;
 const TRUNK: &str = "0.21.14";
 /// The release of Binaryen (wasm-opt) that this page is built with.
 const BINARYEN: &str = "132.0.0";
+/// The release of cargo-deny that reads our rules.
+const DENY: &str = "0.20.2";
 
 /// The compiler's part for the browser.
 pub fn wasm_target() -> Result<(), Fault> {
@@ -45,6 +47,12 @@ pub fn wasm_opt(places: &Places) -> Result<(), Fault> {
         .arg(&folder)
         .arg(format!("binaryen@{BINARYEN}"));
     child::step("Installing wasm-opt", &mut install)
+}
+
+pub fn deny(places: &Places) -> Result<(), Fault> {
+    let mut install = cargo_install(places, "cargo-deny", DENY);
+    install.arg("--locked");
+    child::step("Installing cargo-deny (once; about two minutes)", &mut install)
 }
 
 /// Deletes what compiling the tools left: it is of no more use once they are there.

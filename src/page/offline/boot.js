@@ -17,6 +17,7 @@ async function words(language) {
 
 async function start() {
   const waiting = document.getElementById("boot-wait");
+  showOwn(Object.keys(WORDS));
   try {
     // Not a static import: a module that fails to load would take this message with it.
     const { default: init } = await import("./brimline.js");

@@ -51,12 +51,22 @@ function chosen() {
   }
 }
 
-// `words` gives those of one of the `languages`. Begins with the one that was chosen here, else with one that the
-// browser's user reads, else in English.
+// The one of the `languages` that was chosen here, else one that the browser's user reads, else English.
+function reader(languages) {
+  const read = [chosen(), ...navigator.languages].map((tag) => tag?.split("-")[0].toLowerCase());
+  return read.find((one) => one === ENGLISH || languages.includes(one)) ?? ENGLISH;
+}
+
+// What the page says before it runs, in one language.
+function showOwn(languages) {
+  const read = reader(languages);
+  for (const one of document.querySelectorAll("#boot-wait > [lang], #boot-failed > [lang]")) one.hidden = one.lang !== read;
+}
+
+// `words` gives those of one of the `languages`. Begins with the first of them.
 async function begin(languages, words) {
   give = words;
-  const read = [chosen(), ...navigator.languages].map((tag) => tag?.split("-")[0].toLowerCase());
-  const first = read.find((one) => one === ENGLISH || languages.includes(one)) ?? ENGLISH;
+  const first = reader(languages);
   if (first === ENGLISH) return;
   await Promise.race([speak(first), new Promise((done) => setTimeout(done, PATIENCE))]);
 }

@@ -9,9 +9,10 @@ async function unpacked(name) {
 }
 
 const waiting = document.getElementById("boot-wait");
+const languages = [...document.querySelectorAll("script[id^='words-']")].map(({ id }) => id.replace("words-", ""));
+showOwn(languages);
 try {
   const words = async (language) => (await unpacked(`words-${language}`)).text();
-  const languages = [...document.querySelectorAll("script[id^='words-']")].map(({ id }) => id.replace("words-", ""));
   await begin(languages, words);
   await __wbg_init({ module_or_path: unpacked("brimline_bg.wasm") });
   waiting.hidden = true;
