@@ -1,5 +1,8 @@
 //! A site from elsewhere: whose it is, what it has that is different, and what is taken of it.
 
+mod listed;
+mod merged;
+
 use super::Props;
 use super::told;
 use crate::form::site::Act;
@@ -8,16 +11,14 @@ use crate::page::keep::keys::{self, Pinned};
 use crate::page::shared::Shared;
 use crate::site::Site;
 use crate::site::passing::{
-    Chain, Change, Clash, Conflict, Decision, Followed, Merged, NoNumber, Opened, Pin, Reason, Side,
-    Standing, WHOLE, What, admit, choose, compare, decide, no_numbers, read, verify,
+    Chain, Decision, Followed, Opened, Pin, Reason, Standing, admit, compare, read, verify,
 };
 use crate::words::Argument;
+use listed::listed;
+use merged::merged;
 use std::collections::BTreeSet;
 use std::rc::Rc;
 use yew::prelude::*;
-
-/// So many changes are shown: nobody reads more, and all are taken or none.
-const SHOWN: usize = 200;
 
 /// A site that was opened and waits.
 #[derive(Clone, PartialEq)]
@@ -203,186 +204,5 @@ fn unread(shared: &Shared, one: &Waiting, waiting: &UseStateHandle<Option<Waitin
         <div class="buttons">
             <button type="button" name="site-take" onclick={takes}>{ shared.say("site-take-whole") }</button>
         </div>
-    }
-}
-
-/// What tells a change from the others, whatever was decided about them.
-fn key(change: &Change) -> String {
-    let field = match &change.what {
-        What::Field { field, .. } => field.as_str(),
-        _ => change.code(),
-    };
-    format!("{}/{}/{field}", change.list, change.id)
-}
-
-/// Every difference to the own site, each to be taken or left; what is no number is left unless somebody ticks it.
-/// `newer` is the site that came, or what came out of both; `blocked` is whether something is still to be decided.
-fn listed(
-    shared: &Shared,
-    one: &Waiting,
-    newer: &Site,
-    blocked: bool,
-    waiting: &UseStateHandle<Option<Waiting>>,
-) -> Html {
-    let ours = &shared.typed.site;
-    let changes = compare(ours, newer);
-    if changes.is_empty() && !blocked {
-        return html! { <p role="status">{ shared.say("passing-same") }</p> };
-    }
-    let wrong: Vec<Vec<NoNumber>> =
-        changes.iter().map(|change| no_numbers(change, newer, shared.marks())).collect();
-    // A standard or a trial is taken whole, or it would say what nobody wrote.
-    let together = |index: usize| -> Vec<usize> {
-        let of: &Change = &changes[index];
-        let same = |other: &Change| other.list == of.list && other.id == of.id;
-        if WHOLE.contains(&of.list.as_str()) {
-            (0..changes.len()).filter(|other| same(&changes[*other])).collect()
-        } else {
-            vec![index]
-        }
-    };
-    let ticked: Vec<bool> = (0..changes.len())
-        .map(|index| {
-            let usual = together(index).into_iter().all(|other| wrong[other].is_empty());
-            one.whole || usual != one.turned.contains(&key(&changes[index]))
-        })
-        .collect();
-    let line = |(index, change): (usize, &Change)| {
-        let told = shared.words.change((ours, newer), change, &wrong[index]);
-        let told = if wrong[index].is_empty() {
-            html! { <>{ told }</> }
-        } else {
-            html! { <strong>{ told }</strong> }
-        };
-        if one.whole {
-            return html! { <li>{ told }</li> };
-        }
-        let (waiting, one) = (waiting.clone(), one.clone());
-        let keys: Vec<String> = together(index).into_iter().map(|other| key(&changes[other])).collect();
-        let onchange = move |_: Event| {
-            let mut next = one.clone();
-            for key in &keys {
-                if !next.turned.remove(key) {
-                    next.turned.insert(key.clone());
-                }
-            }
-            waiting.set(Some(next));
-        };
-        let name = format!("change-{}", index + 1);
-        html! {
-            <li>
-                <label class="switch">
-                    <input type="checkbox" id={name.clone()} {name} checked={ticked[index]} {onchange} />
-                    <span>{ told }</span>
-                </label>
-            </li>
-        }
-    };
-    let count = ticked.iter().filter(|ticked| **ticked).count();
-    let takes = {
-        let (shared, one, waiting, newer) = (shared.clone(), one.clone(), waiting.clone(), newer.clone());
-        let wanted: Vec<Change> = changes
-            .iter()
-            .zip(&ticked)
-            .filter(|(_, ticked)| **ticked)
-            .map(|(change, _)| change.clone())
-            .collect();
-        let whole = count == changes.len();
-        move |_: MouseEvent| {
-            let site = if whole { Ok(newer.clone()) } else { choose(&shared.typed.site, &newer, &wanted) };
-            match site {
-                Ok(site) => {
-                    take(&shared, site, &one);
-                    waiting.set(None);
-                }
-                // There is no place of its own to say it in, and it must not pass unseen.
-                Err(refusal) => gloo::dialogs::alert(&told::refusal(&shared, &refusal)),
-            }
-        }
-    };
-    let n = |count: usize| Argument::number(count as f64, shared.words.number(count as f64));
-    let heading = if one.whole { "passing-changes-whole" } else { "passing-changes" };
-    html! {
-        <>
-            if one.whole { <p>{ shared.say("passing-whole") }</p> }
-            <p role="status">{ shared.tell(heading, &[("n", n(changes.len()))]) }</p>
-            if wrong.iter().any(|wrong| !wrong.is_empty()) {
-                <p class="unknown">{ shared.say(if one.whole { "passing-no-number-whole" } else { "passing-no-number" }) }</p>
-            }
-            <ul class="changes">{ for changes.iter().enumerate().take(SHOWN).map(line) }</ul>
-            if changes.len() > SHOWN { <p>{ shared.tell("passing-more", &[("n", n(changes.len() - SHOWN))]) }</p> }
-            <div class="buttons">
-                <button type="button" name="site-take" disabled={blocked} onclick={takes}>
-                    { shared.tell("site-take", &[("n", n(count))]) }
-                </button>
-            </div>
-        </>
-    }
-}
-
-/// What both changed, as one site; where they clash somebody decides.
-fn merged(shared: &Shared, one: &Waiting, waiting: &UseStateHandle<Option<Waiting>>) -> Html {
-    let base = keys::base();
-    let Merged { site, conflicts, renamed } = decide(&base, &shared.typed.site, &one.site, &one.decisions);
-    html! {
-        <>
-            <p>{ shared.say("passing-merge-hint") }</p>
-            if !conflicts.is_empty() {
-                <h4>{ shared.say("conflicts") }</h4>
-                <ul class="findings">{ for conflicts.iter().map(|conflict| clash(shared, one, conflict, waiting)) }</ul>
-            }
-            if !renamed.is_empty() { <p>{ shared.say("passing-renamed") }</p> }
-            { listed(shared, one, &site, !conflicts.is_empty(), waiting) }
-        </>
-    }
-}
-
-/// One thing that both changed, and the two ways to decide it.
-fn clash(
-    shared: &Shared,
-    one: &Waiting,
-    conflict: &Conflict,
-    waiting: &UseStateHandle<Option<Waiting>>,
-) -> Html {
-    let sites = (&shared.typed.site, &*one.site);
-    let field = match &conflict.clash {
-        Clash::Field { field, .. } | Clash::Circle { field, .. } => {
-            shared.words.field_name(&conflict.list, field)
-        }
-        _ => String::new(),
-    };
-    let told = shared.tell(
-        conflict.code(),
-        &[
-            ("record", Argument::text(shared.words.record_of(sites, &conflict.list, &conflict.id))),
-            ("list", Argument::text(shared.words.list_name(&conflict.list))),
-            ("field", Argument::text(field)),
-        ],
-    );
-    let values = match &conflict.clash {
-        Clash::Field { field, ours, theirs, .. } | Clash::Circle { field, ours, theirs } => {
-            let told = |site, value| shared.words.told(site, &conflict.list, field, value);
-            Some((told(sites.0, ours), told(sites.1, theirs)))
-        }
-        _ => None,
-    };
-    let side = |side: Side, key: &'static str, value: Option<&String>| {
-        let (waiting, one, decision) = (waiting.clone(), one.clone(), conflict.take(side));
-        let onclick = move |_: MouseEvent| {
-            let mut next = one.clone();
-            next.decisions.push(decision.clone());
-            waiting.set(Some(next));
-        };
-        let text = value.map_or_else(|| shared.say(key), |value| format!("{}: {value}", shared.say(key)));
-        html! { <button type="button" name={key} {onclick}>{ text }</button> }
-    };
-    html! {
-        <li class="remark" data-conflict={conflict.code()}>
-            <p>{ told }</p>
-            <div class="buttons">
-                { side(Side::Ours, "conflict-ours", values.as_ref().map(|(ours, _)| ours)) }
-                { side(Side::Theirs, "conflict-theirs", values.as_ref().map(|(_, theirs)| theirs)) }
-            </div>
-        </li>
     }
 }
