@@ -149,9 +149,8 @@ test("a number with two readings is asked for, and a press writes the one that i
 
 // Decimal marks: Unicode CLDR 48 (es as es-419, pt as pt-BR); it has none for ht.
 test("units made of words and formulas are in the language, on the page and on paper", async () => {
-  const page = await open();
+  const page = await open({ view: "shift" });
   await write(page, "machine-recovery", "5");
-  await go(page, "shift");
   for (const [language, recovery, labour, often, price, wage] of [
     ["en", "T = 0.9 × R / d", "L = E − alone", "a week", "per 1000 ft²", "per h"],
     ["es", "T = 0.9 × R / d", "L = E − sola", "a la semana", "por 1000 ft²", "por h"],
@@ -160,8 +159,10 @@ test("units made of words and formulas are in the language, on the page and on p
     ["pl", "T = 0,9 × R / d", "L = E − sama", "na tydzień", "za 1000 ft²", "za h"],
     ["pt", "T = 0,9 × R / d", "L = E − sozinha", "por semana", "por 1000 ft²", "por h"],
   ]) {
+    await go(page, "fill");
     await choose(page, "language", language);
     await spoken(page, language);
+    await go(page, "shift");
     await unfoldAll(page);
     await settled(page);
     const formulas = (await page.locator(".workings .formula").allTextContents()).map(plain);
