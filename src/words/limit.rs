@@ -3,6 +3,7 @@
 use super::{Argument, Words};
 use crate::form::Field;
 use crate::limits::Limit;
+use crate::number::floor_log10;
 use crate::units::{Unit, unit};
 
 /// Which end of a limit is told.
@@ -44,7 +45,7 @@ fn short(number: f64, end: End) -> f64 {
         return number;
     }
     // The place of the second digit.
-    let place = 10_f64.powf(number.abs().log10().floor() - 1.0);
+    let place = 10_f64.powi(floor_log10(number.abs()) - 1);
     let (two, three) = (number / place, number / place * 10.0);
     // What a conversion may round away is no digit.
     if (three - three.round()).abs() < 1e-9 * three.abs() {

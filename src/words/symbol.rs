@@ -1,7 +1,7 @@
 //! Symbols in the reader's language: of units, and in formulas.
 
 use super::Words;
-use crate::number;
+use crate::number::{self, Marks};
 use crate::units::{Unit, unit};
 use std::borrow::Cow;
 
@@ -36,27 +36,19 @@ impl Words {
     /// assert_eq!(french.equation("E − alone"), "E − seule");
     /// ```
     pub fn equation(&self, text: &str) -> String {
-        let mut out = String::with_capacity(text.len());
-        let mut rest = text;
-        while let Some(first) = rest.chars().next() {
-            let part: fn(char) -> bool = match first {
-                '0'..='9' => |c| matches!(c, '0'..='9' | '.'),
-                'a'..='z' => |c| c.is_ascii_lowercase(),
-                _ => |c| !(c.is_ascii_lowercase() || c.is_ascii_digit()),
+        let kind = |c: char| (matches!(c, '0'..='9' | '.'), c.is_ascii_lowercase());
+        let (mut out, mut rest) = (String::new(), text);
+        while let Some(first) = rest.chars().next().map(kind) {
+            let (run, after) = rest.split_at(rest.find(|c| kind(c) != first).unwrap_or(rest.len()));
+            let told = match first {
+                // All of its digits.
+                (true, _) => number::decimal(run, Some(Marks::POINT))
+                    .ok()
+                    .map(|value| number::write(value, 12, self.marks())),
+                (_, true) => self.find(&format!("symbol-{run}")),
+                _ => None,
             };
-            let (run, after) = rest.split_at(rest.find(|c| !part(c)).unwrap_or(rest.len()));
-            match first {
-                '0'..='9' => match number::decimal(run, Some(number::Marks::POINT)) {
-                    // All its digits.
-                    Ok(value) => out.push_str(&number::write(value, 12, self.marks())),
-                    Err(_) => out.push_str(run),
-                },
-                'a'..='z' => match self.find(&format!("symbol-{run}")) {
-                    Some(word) => out.push_str(&word),
-                    None => out.push_str(run),
-                },
-                _ => out.push_str(run),
-            }
+            out.push_str(told.as_deref().unwrap_or(run));
             rest = after;
         }
         out
