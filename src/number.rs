@@ -312,7 +312,8 @@ pub fn plain(value: f64, significant: i32, decimal: char) -> String {
     out.replace('.', decimal.encode_utf8(&mut [0; 4]))
 }
 
+/// The place of the first digit of a number above 0: 0 for ones, 1 for tens, −1 for tenths.
 #[allow(clippy::cast_possible_truncation, reason = "the logarithm of a finite f64 lies within ±324")]
-fn floor_log10(value: f64) -> i32 {
+pub(crate) fn floor_log10(value: f64) -> i32 {
     value.log10().floor() as i32
 }

@@ -7,11 +7,13 @@
 //! message by message.
 
 mod language;
+mod limit;
 mod message;
 mod plural;
 mod practice;
 mod site;
 mod speak;
+mod symbol;
 
 pub use language::{LANGUAGES, Language};
 pub use message::{Argument, Flaw, Message};

@@ -12,5 +12,7 @@ mod parts;
 mod reference;
 #[path = "words/spoken.rs"]
 mod spoken;
+#[path = "words/symbols.rs"]
+mod symbols;
 #[path = "words/told.rs"]
 mod told;

@@ -101,6 +101,17 @@ pub struct Unit {
 }
 
 impl Unit {
+    /// Whether its symbol is made of English words ("per gal", "a week"), which a reader has in another language.
+    ///
+    /// ```
+    /// use brimline::units::unit;
+    /// assert!(unit("per_week").unwrap().is_worded() && !unit("gal_us").unwrap().is_worded());
+    /// ```
+    pub const fn is_worded(&self) -> bool {
+        use Dimension::{AreaPrice, Frequency, VolumePrice, Wage};
+        matches!(self.dimension, VolumePrice | Wage | AreaPrice | Frequency)
+    }
+
     /// A value in this unit as a value in SI units.
     pub fn to_si(&self, value: f64) -> f64 {
         value * self.exact.value() + self.zero.map_or(0.0, Exact::value)

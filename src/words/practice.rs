@@ -8,6 +8,7 @@ use crate::practice::{Amount, Exercise, Fact, Key, Reply, Said, Verdict, Way};
 use crate::site::Entry;
 use crate::source::Source;
 use crate::units::unit;
+use std::borrow::Cow;
 
 /// A line of the workings and where it comes from.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -117,8 +118,8 @@ impl Words {
             }
             Verdict::Wrong { way: Some(Way::AsGiven), .. } => {
                 let unit = match &exercise.key {
-                    Key::Amount(amount) => unit(amount.unit).map_or("", |unit| unit.symbol),
-                    _ => "",
+                    Key::Amount(amount) => self.symbol_of(amount.unit),
+                    _ => Cow::default(),
                 };
                 self.tell("practice-as-given", &[("unit", Argument::text(unit))])
             }
@@ -158,13 +159,14 @@ impl Words {
     /// The workings, line by line, with their sources.
     pub fn workings(&self, exercise: &Exercise) -> Vec<Told> {
         let steps = exercise.steps.iter().map(|step| {
-            let value =
-                |(symbol, value): &(&str, Value)| format!("{symbol} = {}", self.worked(*value, exercise));
+            let value = |(symbol, value): &(&str, Value)| {
+                format!("{} = {}", self.equation(symbol), self.worked(*value, exercise))
+            };
             let given = step.given.iter().map(value).collect::<Vec<_>>().join(", ");
             let facts = [
                 ("what", self.say(step.formula.code)),
-                ("symbol", step.formula.result.to_owned()),
-                ("equation", step.formula.equation.to_owned()),
+                ("symbol", self.equation(step.formula.result)),
+                ("equation", self.equation(step.formula.equation)),
                 ("given", given),
                 ("result", self.worked(step.result, exercise)),
             ];

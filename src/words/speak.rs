@@ -1,11 +1,12 @@
 //! Values, remarks, mistakes and sources as text.
 
+use super::limit::End;
 use super::{Argument, Words};
 use crate::answer::{Fact, Remark, Value};
 use crate::error::Mistake;
 use crate::form::fill::LET_PASS;
 use crate::form::{Field, What};
-use crate::limits::{Limit, OutOfRange};
+use crate::limits::OutOfRange;
 use crate::number::{self, NumberMistake};
 use crate::site::Entry;
 use crate::source::{Source, Standing};
@@ -28,7 +29,7 @@ impl Words {
     /// A value in a unit where so many digits are asked for: 1.10 and not 1.1.
     pub fn in_unit_full(&self, si: f64, unit: &Unit) -> String {
         let number = number::write_full(unit.from_si(si), DIGITS, self.marks());
-        format!("{number}{THIN_SPACE}{}", unit.symbol)
+        format!("{number}{THIN_SPACE}{}", self.symbol(unit))
     }
 
     /// A number with all its digits, so that it reads back the same.
@@ -50,14 +51,14 @@ impl Words {
     pub fn in_unit(&self, si: f64, unit: &Unit) -> String {
         // Money has no unit here: its sign stands where the page knows it.
         let space = if unit.symbol.is_empty() { "" } else { "\u{202f}" };
-        format!("{}{space}{}", self.number(unit.from_si(si)), unit.symbol)
+        format!("{}{space}{}", self.number(unit.from_si(si)), self.symbol(unit))
     }
 
     /// What was typed, with the symbol of its unit; empty where nothing was.
     pub fn entry(&self, entry: &Entry) -> String {
         match entry.text.trim() {
             "" => String::new(),
-            text => format!("{text}{THIN_SPACE}{}", unit(&entry.unit).map_or("", |unit| unit.symbol)),
+            text => format!("{text}{THIN_SPACE}{}", self.symbol_of(&entry.unit)),
         }
     }
 
@@ -69,11 +70,15 @@ impl Words {
             // A nearly full tank must not read as a full one.
             (Kind::Fill, Some(unit)) if unit.from_si(value.si) >= 10.0 => {
                 let number = number::write(unit.from_si(value.si), DIGITS + 1, self.marks());
-                format!("{number}{THIN_SPACE}{}", unit.symbol)
+                format!("{number}{THIN_SPACE}{}", self.symbol(unit))
             }
             (Kind::Money | Kind::AreaPrice | Kind::VolumePrice | Kind::Wage, Some(unit)) => {
                 let amount = number::write_money(unit.from_si(value.si), self.marks());
-                if unit.symbol.is_empty() { amount } else { format!("{amount}{THIN_SPACE}{}", unit.symbol) }
+                if unit.symbol.is_empty() {
+                    amount
+                } else {
+                    format!("{amount}{THIN_SPACE}{}", self.symbol(unit))
+                }
             }
             (_, Some(unit)) => self.in_unit(value.si, unit),
             (_, None) => self.number(value.si),
@@ -225,31 +230,13 @@ impl Words {
             }
             Mistake::Unit => self.tell("mistake-unit", &[label]),
             Mistake::Range(out) => {
-                let (key, limit, bound) = match out {
-                    OutOfRange::Below(limit) => ("mistake-below", limit, limit.low),
-                    OutOfRange::Above(limit) => ("mistake-above", limit, limit.high),
+                let (key, limit, end) = match out {
+                    OutOfRange::Below(limit) => ("mistake-below", limit, End::Least),
+                    OutOfRange::Above(limit) => ("mistake-above", limit, End::Most),
                 };
-                let bound = Argument::text(self.bound(limit, bound, field, code));
+                let bound = Argument::text(self.bound(limit, end, field, code));
                 self.tell(key, &[label, ("bound", bound), typed])
             }
-        }
-    }
-
-    /// The least and the greatest number that a field takes, in the unit beside it.
-    pub fn limits(&self, field: Field, code: &str) -> String {
-        let limit = field.limit();
-        let bound = |bound: f64| Argument::text(self.bound(limit, bound, Some(field), code));
-        self.tell("field-limit", &[("low", bound(limit.low)), ("high", bound(limit.high))])
-    }
-
-    /// A limit in the unit that the user typed in, where it measures the same.
-    fn bound(&self, limit: &Limit, bound: f64, field: Option<Field>, code: &str) -> String {
-        let fits = |unit: &&Unit| unit.dimension == limit.dimension;
-        let own = unit(code).filter(fits);
-        let usual = || field.and_then(|field| field.units().iter().filter_map(|code| unit(code)).find(fits));
-        match own.or_else(usual) {
-            Some(unit) => self.in_unit(bound, unit),
-            None => self.number(bound),
         }
     }
 

@@ -147,6 +147,39 @@ test("a number with two readings is asked for, and a press writes the one that i
   near((await figures(page))["fill.total"], 1.2 * US_GALLON);
 });
 
+// Decimal marks: Unicode CLDR 48 (es as es-419, pt as pt-BR); it has none for ht.
+test("units made of words and formulas are in the language, on the page and on paper", async () => {
+  const page = await open({ view: "shift" });
+  await write(page, "machine-recovery", "5");
+  for (const [language, recovery, labour, often, price, wage] of [
+    ["en", "T = 0.9 × R / d", "L = E − alone", "a week", "per 1000 ft²", "per h"],
+    ["es", "T = 0.9 × R / d", "L = E − sola", "a la semana", "por 1000 ft²", "por h"],
+    ["fr", "T = 0,9 × R / d", "L = E − seule", "par semaine", "par 1000 ft²", "par h"],
+    ["ht", "T = 0.9 × R / d", "L = E − poukont", "pa semèn", "pa 1000 ft²", "pa h"],
+    ["pl", "T = 0,9 × R / d", "L = E − sama", "na tydzień", "za 1000 ft²", "za h"],
+    ["pt", "T = 0,9 × R / d", "L = E − sozinha", "por semana", "por 1000 ft²", "por h"],
+  ]) {
+    await go(page, "fill");
+    await choose(page, "language", language);
+    await spoken(page, language);
+    await go(page, "shift");
+    await unfoldAll(page);
+    await settled(page);
+    const formulas = (await page.locator(".workings .formula").allTextContents()).map(plain);
+    assert.ok(formulas.includes(recovery) && formulas.includes(labour), `${language}: ${formulas.join("; ")}`);
+    const alone = labour.split(" − ")[1];
+    assert.ok((await page.locator(".workings li").allTextContents()).some((text) => plain(text).includes(`; ${alone} = `)), `${language}: ${alone} among what is given`);
+    assert.equal(await page.locator("[name=area-1-frequency-unit] option[value=per_week]").textContent(), often);
+    assert.equal(await page.locator(".entry:has(#cost-wage) .unit").textContent(), wage);
+    assert.ok(plain(await page.locator(".view.shift").textContent()).includes(` ${price}`), `${language}: ${price}`);
+    assert.deepEqual([await overflowing(page)], [[]]);
+    await page.emulateMedia({ media: "print" });
+    await settled(page);
+    assert.ok(plain(await page.locator("body").innerText()).includes(price), `${language} on paper`);
+    await page.emulateMedia({ media: "screen" });
+  }
+});
+
 // As Unicode CLDR 48 has medium dates; it has none for ht, where ISO 8601 stays.
 test("days are written as the language writes them, on the page and on paper; files keep ISO 8601", async () => {
   for (const [locale, language, day] of [

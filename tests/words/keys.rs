@@ -8,7 +8,7 @@ use brimline::form::{Field, names};
 use brimline::site::{Dispenser, area_list};
 use brimline::trade::formula;
 use brimline::trade::order::Place;
-use brimline::units::System;
+use brimline::units::{System, UNITS};
 use brimline::words::Words;
 use std::collections::BTreeSet;
 use std::path::Path;
@@ -70,6 +70,8 @@ fn composed() -> Vec<String> {
     all("reserve-", &Reserve::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
     all("container-holds-", &["use-solution", "concentrate"]);
     all("soil-", &["usual", "heavy"]);
+    all("symbol-", &["label", "machine", "round", "ceil", "alone"]);
+    all("symbol-", &["refills", "changes", "ways", "mopping", "charges", "waits"]);
     all("around-", &["unknown", "there", "lacking"]);
     for own in ["area-machine", "area-product"] {
         all(own, &["", "-asked", "-none"]);
@@ -115,6 +117,7 @@ fn composed() -> Vec<String> {
     out.extend(
         names::ALL.iter().filter(shown).map(|name| format!("figure-{}", name.replace(['.', '_'], "-"))),
     );
+    out.extend(UNITS.iter().filter(|unit| unit.is_worded()).map(|unit| format!("unit-{}", unit.code)));
     out.extend(formula::ALL.iter().map(|formula: &&Formula| formula.code.to_owned()));
     out.extend(Field::SINGLE.iter().map(|field| field.key().to_owned()));
     out

@@ -63,6 +63,8 @@ const ALIKE_IN: &[(&str, &[&str])] = &[
             "standard-dilution",
             "standard-title",
             "stock-table",
+            "symbol-charges",
+            "symbol-machine",
             "told-standard-version",
             "view-site",
             "window-machine",

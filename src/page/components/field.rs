@@ -44,10 +44,13 @@ pub fn number_field(shared: &Shared, outcome: &Outcome, field: Field, label: Opt
 /// The unit of a number: a word where there is one, a list where there are several.
 fn units(shared: &Shared, field: Field, name: &str, label: &str, chosen: &str) -> Html {
     if let [only] = field.units() {
-        let own = unit(only).map(|unit| unit.symbol).unwrap_or_default();
         // Money is told in the site's own.
-        let told = if *only == "money" { shared.typed.site.currency.as_str() } else { own };
-        return html! { <span class="unit">{ told.to_owned() }</span> };
+        let told = if *only == "money" {
+            shared.typed.site.currency.clone().into()
+        } else {
+            shared.words.symbol_of(only)
+        };
+        return html! { <span class="unit">{ told }</span> };
     }
     let onchange = shared.on(move |event: Event| {
         Action::Unit(field, event.target_unchecked_into::<HtmlSelectElement>().value())
@@ -56,7 +59,7 @@ fn units(shared: &Shared, field: Field, name: &str, label: &str, chosen: &str) -
     html! {
         <select class="unit" name={format!("{name}-unit")} disabled={shared.forbids(&Action::Unit(field, String::new()))} aria-label={of_what} {onchange} ~value={shown(chosen)}>
             { for field.units().iter().filter_map(|code| unit(code)).map(|unit| html! {
-                <option value={unit.code} selected={unit.code == chosen}>{ unit.symbol }</option>
+                <option value={unit.code} selected={unit.code == chosen}>{ shared.words.symbol(unit) }</option>
             }) }
         </select>
     }

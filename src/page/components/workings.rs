@@ -14,14 +14,18 @@ pub fn workings(shared: &Shared, steps: &[Step]) -> Html {
 fn list(shared: &Shared, steps: &[Step]) -> Html {
     let line = |step: &Step| {
         let formula = step.formula;
-        let given = step.given.iter().map(|(symbol, value)| format!("{symbol} = {}", shared.show(*value)));
+        let result = shared.words.equation(formula.result);
+        let given = step
+            .given
+            .iter()
+            .map(|(symbol, value)| format!("{} = {}", shared.words.equation(symbol), shared.show(*value)));
         let about = if step.about.is_empty() { String::new() } else { format!("{}: ", step.about) };
         html! {
             <li>
                 <p>{ about }{ shared.say(formula.code) }</p>
-                <p class="formula">{ format!("{} = {}", formula.result, formula.equation) }</p>
+                <p class="formula">{ format!("{result} = {}", shared.words.equation(formula.equation)) }</p>
                 <p>{ given.collect::<Vec<_>>().join("; ") }</p>
-                <p class="formula">{ format!("{} = {}", formula.result, shared.show(step.result)) }</p>
+                <p class="formula">{ format!("{result} = {}", shared.show(step.result)) }</p>
                 <p class="source">{ shared.words.source(formula.source) }</p>
             </li>
         }

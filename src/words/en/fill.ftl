@@ -460,6 +460,9 @@ formula-water = Water W, the rest of V
 formula-machine-window = Machine’s limit m for a fill to V, from its limit M for a full tank T
 formula-govern = The smaller amount governs
 formula-round = Whole marks, strokes or caps k of size s
+symbol-label = label
+symbol-machine = machine
+symbol-round = round
 formula-true-ratio = Parts of water n to 1 that the rounded dose makes
 
 ghs-h-h200 = Unstable explosive

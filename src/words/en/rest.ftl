@@ -1181,3 +1181,25 @@ why-practice-floor = on the floor
 
 moment = { $day }, { $clock }
 mistake-two-readings = { $field }: “{ $typed }” can mean { $decimal } or { $grouped }. Write it as one of these.
+
+# Units made of words, and words in formulas.
+unit-money_per_gal_us = per gal
+unit-money_per_l = per L
+unit-money_per_m3 = per m³
+unit-money_per_1000gal_us = per 1000 gal
+unit-money_per_gal_imp = per imp gal
+unit-money_per_h = per h
+unit-money_per_1000ft2 = per 1000 ft²
+unit-money_per_100m2 = per 100 m²
+unit-per_day = a day
+unit-per_week = a week
+unit-per_month = a month
+unit-per_year = a year
+symbol-refills = refills
+symbol-changes = changes
+symbol-ways = ways
+symbol-mopping = mopping
+symbol-charges = charges
+symbol-waits = waits
+symbol-alone = alone
+symbol-ceil = ceil

@@ -464,6 +464,9 @@ formula-water = Agua W, el resto de V
 formula-machine-window = Límite m de la máquina para llenar hasta V, de su límite M para un tanque lleno T
 formula-govern = Manda la cantidad menor
 formula-round = Marcas, bombeos o tapas enteras k de tamaño s
+symbol-label = etiqueta
+symbol-machine = máquina
+symbol-round = redondeo
 formula-true-ratio = Partes de agua n por 1 que hace la dosis redondeada
 
 # Hazard statements: the wording of Regulation (EC) No 1272/2008 (CLP), annex III, in Spanish, and where that has none

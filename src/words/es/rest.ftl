@@ -1184,3 +1184,25 @@ why-practice-floor = en el piso
 
 moment = { $day }, { $clock }
 mistake-two-readings = { $field }: “{ $typed }” puede ser { $decimal } o { $grouped }. Escríbalo de una de estas formas.
+
+# Units made of words, and words in formulas.
+unit-money_per_gal_us = por gal
+unit-money_per_l = por L
+unit-money_per_m3 = por m³
+unit-money_per_1000gal_us = por 1000 gal
+unit-money_per_gal_imp = por imp gal
+unit-money_per_h = por h
+unit-money_per_1000ft2 = por 1000 ft²
+unit-money_per_100m2 = por 100 m²
+unit-per_day = al día
+unit-per_week = a la semana
+unit-per_month = al mes
+unit-per_year = al año
+symbol-refills = rellenos
+symbol-changes = cambios
+symbol-ways = caminos
+symbol-mopping = trapeado
+symbol-charges = cargas
+symbol-waits = esperas
+symbol-alone = sola
+symbol-ceil = techo

@@ -464,6 +464,9 @@ formula-water = Eau W, le reste de V
 formula-machine-window = Limite m de la machine pour un remplissage à V, de sa limite M pour un réservoir plein T
 formula-govern = La plus petite quantité l’emporte
 formula-round = Graduations, coups ou bouchons entiers k de taille s
+symbol-label = étiquette
+symbol-machine = machine
+symbol-round = arrondi
 formula-true-ratio = Parts d’eau n pour 1 que fait la dose arrondie
 
 # Hazard statements: the wording of Regulation (EC) No 1272/2008 (CLP), annex III, in French, and where that has none

@@ -1166,3 +1166,25 @@ why-practice = Un nombre faux sur le papier ne blesse personne. Le même nombre 
 why-practice-drawing = Un nombre faux est barré sur le papier. À côté, un sol de pierre avec un trou, qui reste.
 why-practice-paper = sur papier
 why-practice-floor = sur le sol
+
+# Units made of words, and words in formulas.
+unit-money_per_gal_us = par gal
+unit-money_per_l = par L
+unit-money_per_m3 = par m³
+unit-money_per_1000gal_us = par 1000 gal
+unit-money_per_gal_imp = par imp gal
+unit-money_per_h = par h
+unit-money_per_1000ft2 = par 1000 ft²
+unit-money_per_100m2 = par 100 m²
+unit-per_day = par jour
+unit-per_week = par semaine
+unit-per_month = par mois
+unit-per_year = par an
+symbol-refills = remplissages
+symbol-changes = changements
+symbol-ways = trajets
+symbol-mopping = balayage
+symbol-charges = charges
+symbol-waits = attentes
+symbol-alone = seule
+symbol-ceil = plafond

@@ -449,6 +449,9 @@ formula-water = Dlo W, rès V
 formula-machine-window = Limit m machin nan pou ranpli jiska V, soti nan limit li M pou yon tank plen T
 formula-govern = Se kantite ki pi piti a ki deside
 formula-round = Mak, kout ponp oswa bouchon antye k ki gwosè s
+symbol-label = etikèt
+symbol-machine = machin
+symbol-round = awondi
 formula-true-ratio = Pati dlo n pou 1 dòz awondi a fè
 
 ppe-gloves = Gan ki reziste kont pwodui sa a

@@ -967,3 +967,25 @@ why-practice = Yon move nimewo sou papye pa fè pèsonn mal. Menm nimewo a nan y
 why-practice-drawing = Yon move nimewo sou papye bare. Bò kote li yon planche wòch ak yon twou, ki rete.
 why-practice-paper = sou papye
 why-practice-floor = sou planche a
+
+# Units made of words, and words in formulas.
+unit-money_per_gal_us = pa gal
+unit-money_per_l = pa L
+unit-money_per_m3 = pa m³
+unit-money_per_1000gal_us = pa 1000 gal
+unit-money_per_gal_imp = pa imp gal
+unit-money_per_h = pa h
+unit-money_per_1000ft2 = pa 1000 ft²
+unit-money_per_100m2 = pa 100 m²
+unit-per_day = pa jou
+unit-per_week = pa semèn
+unit-per_month = pa mwa
+unit-per_year = pa ane
+symbol-refills = ranpli
+symbol-changes = chanjman
+symbol-ways = vwayaj
+symbol-mopping = mòp
+symbol-charges = chaj
+symbol-waits = tann
+symbol-alone = poukont
+symbol-ceil = plafon

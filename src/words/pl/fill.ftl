@@ -476,6 +476,9 @@ formula-water = Woda W, reszta z V
 formula-machine-window = Limit m maszyny dla napełnienia do V, z jej limitu M na pełny zbiornik T
 formula-govern = Decyduje mniejsza ilość
 formula-round = Całe kreski, naciśnięcia lub nakrętki k wielkości s
+symbol-label = etykieta
+symbol-machine = maszyna
+symbol-round = zaokrąglenie
 formula-true-ratio = Części wody n na 1, które daje zaokrąglona dawka
 
 # Hazard statements: the wording of Regulation (EC) No 1272/2008 (CLP), annex III, in Polish, and where that has none

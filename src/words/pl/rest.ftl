@@ -1200,3 +1200,25 @@ why-practice = Zła liczba na papierze nikomu nie zaszkodzi. Ta sama liczba w zb
 why-practice-drawing = Zła liczba na papierze jest przekreślona. Obok kamienna podłoga z wżerem, który zostaje.
 why-practice-paper = na papierze
 why-practice-floor = na podłodze
+
+# Units made of words, and words in formulas.
+unit-money_per_gal_us = za gal
+unit-money_per_l = za L
+unit-money_per_m3 = za m³
+unit-money_per_1000gal_us = za 1000 gal
+unit-money_per_gal_imp = za imp gal
+unit-money_per_h = za h
+unit-money_per_1000ft2 = za 1000 ft²
+unit-money_per_100m2 = za 100 m²
+unit-per_day = na dzień
+unit-per_week = na tydzień
+unit-per_month = na miesiąc
+unit-per_year = na rok
+symbol-refills = napełnienia
+symbol-changes = zmiany
+symbol-ways = drogi
+symbol-mopping = mopowanie
+symbol-charges = ładowania
+symbol-waits = czekanie
+symbol-alone = sama
+symbol-ceil = sufit

@@ -465,6 +465,9 @@ formula-water = Água W, o resto de V
 formula-machine-window = Limite m da máquina para um enchimento até V, do seu limite M para um tanque cheio T
 formula-govern = Vale a quantidade menor
 formula-round = Marcas, bombadas ou tampas inteiras k de tamanho s
+symbol-label = rótulo
+symbol-machine = máquina
+symbol-round = arredondamento
 formula-true-ratio = Partes de água n para 1 que a dose arredondada faz
 
 # Hazard statements: the wording that is usual in Brazil (ABNT NBR 14725), and where its wording is not known here (H206

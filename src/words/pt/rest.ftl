@@ -1183,3 +1183,25 @@ why-practice = Um número errado no papel não fere ninguém. O mesmo número em
 why-practice-drawing = Um número errado no papel é riscado. Ao lado, um piso de pedra com um buraco, que fica.
 why-practice-paper = no papel
 why-practice-floor = no piso
+
+# Units made of words, and words in formulas.
+unit-money_per_gal_us = por gal
+unit-money_per_l = por L
+unit-money_per_m3 = por m³
+unit-money_per_1000gal_us = por 1000 gal
+unit-money_per_gal_imp = por imp gal
+unit-money_per_h = por h
+unit-money_per_1000ft2 = por 1000 ft²
+unit-money_per_100m2 = por 100 m²
+unit-per_day = por dia
+unit-per_week = por semana
+unit-per_month = por mês
+unit-per_year = por ano
+symbol-refills = enchimentos
+symbol-changes = trocas
+symbol-ways = idas
+symbol-mopping = mop
+symbol-charges = cargas
+symbol-waits = esperas
+symbol-alone = sozinha
+symbol-ceil = teto

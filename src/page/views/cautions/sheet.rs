@@ -245,7 +245,7 @@ fn told(shared: &Shared, what: &What) -> String {
         }
         What::NoPh => shared.say("sheet-no-ph"),
         What::Density { span, unit } => {
-            let symbol = crate::units::unit(unit).map(|unit| unit.symbol).unwrap_or_default();
+            let symbol = shared.words.symbol_of(unit);
             let density = format!("{} {symbol}", span_text(shared, *span));
             shared.tell("sheet-density", &[("density", text(density))])
         }

@@ -59,7 +59,7 @@ pub fn number(
     let typed = of.clone();
     let oninput = Callback::from(move |text| change(|draft| typed(draft).text = text));
     let beside = if let [only] = units {
-        html! { <span class="unit">{ unit(only).map_or("", |unit| unit.symbol) }</span> }
+        html! { <span class="unit">{ shared.words.symbol_of(only) }</span> }
     } else {
         let onchange = move |event: Event| {
             let code = event.target_unchecked_into::<HtmlSelectElement>().value();
@@ -69,7 +69,7 @@ pub fn number(
         html! {
             <select class="unit" name={format!("{name}-unit")} aria-label={of_what} {onchange} ~value={shown(&entry.unit)}>
                 { for units.iter().filter_map(|code| unit(code)).map(|unit| html! {
-                    <option value={unit.code} selected={unit.code == entry.unit}>{ unit.symbol }</option>
+                    <option value={unit.code} selected={unit.code == entry.unit}>{ shared.words.symbol(unit) }</option>
                 }) }
             </select>
         }

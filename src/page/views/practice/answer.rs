@@ -45,13 +45,13 @@ fn number(shared: &Shared, run: &Run, amount: &Amount) -> Html {
         at_desk(|desk| desk.run.reply.unit = code);
     };
     let beside = if alike.len() < 2 || amount.unit == "one" {
-        html! { <span class="unit">{ unit(amount.unit).map_or("", |unit| unit.symbol) }</span> }
+        html! { <span class="unit">{ shared.words.symbol_of(amount.unit) }</span> }
     } else {
         html! {
             <select class="unit" name="practice-answer-unit" disabled={closed} {onchange} ~value={shown(chosen)}
                 aria-label={shared.tell("unit-of", &[("field", Argument::text(&*label))])}>
                 { for alike.into_iter().map(|unit| html! {
-                    <option value={unit.code} selected={unit.code == chosen}>{ unit.symbol }</option>
+                    <option value={unit.code} selected={unit.code == chosen}>{ shared.words.symbol(unit) }</option>
                 }) }
             </select>
         }

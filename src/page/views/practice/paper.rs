@@ -5,7 +5,6 @@ use crate::page::components::print_part;
 use crate::page::shared::Shared;
 use crate::page::views::site::sheet;
 use crate::practice::{Exercise, Key, Session};
-use crate::units::unit;
 use crate::words::Argument;
 use yew::prelude::*;
 
@@ -49,7 +48,7 @@ fn task(shared: &Shared, exercise: &Exercise) -> Html {
     let choices = shared.words.choices(exercise);
     let answer = match &exercise.key {
         Key::Amount(amount) => html! {
-            <p class="line">{ shared.say("practice-answer") }{ ": " }<span class="rule" />{ " " }{ unit(amount.unit).map_or("", |unit| unit.symbol) }</p>
+            <p class="line">{ shared.say("practice-answer") }{ ": " }<span class="rule" />{ " " }{ shared.words.symbol_of(amount.unit) }</p>
         },
         Key::Choice { .. } | Key::Several { .. } | Key::Order { .. } => html! {
             <>

@@ -110,7 +110,7 @@ fn number(shared: &Shared, numbers: &Rc<Numbers>, outcome: &Outcome, input: Inpu
     let beside = html! {
         <select class="unit" name={format!("{name}-unit")} aria-label={of_what} {onchange} ~value={selected(&entry.unit)}>
             { for input.field().units().iter().filter_map(|code| unit(code)).map(|unit| html! {
-                <option value={unit.code} selected={unit.code == entry.unit}>{ unit.symbol }</option>
+                <option value={unit.code} selected={unit.code == entry.unit}>{ shared.words.symbol(unit) }</option>
             }) }
         </select>
     };

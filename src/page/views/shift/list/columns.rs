@@ -134,7 +134,7 @@ impl Row<'_> {
         html! {
             <select class="unit" name={format!("{name}-unit")} aria-label={of_what} {onchange} ~value={shown(chosen.code)}>
                 { for offered.into_iter().map(|unit| html! {
-                    <option value={unit.code} selected={unit == chosen}>{ unit.symbol }</option>
+                    <option value={unit.code} selected={unit == chosen}>{ self.shared.words.symbol(unit) }</option>
                 }) }
             </select>
         }
