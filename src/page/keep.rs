@@ -11,5 +11,6 @@ pub mod lock;
 pub mod log_draft;
 pub mod practice;
 pub mod store;
+pub mod tabs;
 pub mod today;
 pub mod update;

@@ -2,6 +2,7 @@
 
 use super::keep::after_paint::after_paint;
 use super::keep::store::{self, Found};
+use super::keep::tabs::{self, Standing};
 use super::keep::{lock, today};
 use crate::form::action::{Line, reduce};
 use crate::form::site::Act;
@@ -108,31 +109,56 @@ fn takes_away(typed: &Typed, action: &Action) -> bool {
 pub struct State {
     /// What was typed.
     pub now: UseReducerHandle<Now>,
-    /// Whether the browser keeps it.
-    pub kept: bool,
-    /// Whether another tab has kept something since this one was loaded.
-    pub elsewhere: bool,
+    /// Whether the device keeps it, and whether another tab has kept something that this one does not show.
+    pub standing: Standing,
+    /// Looks again how it stands.
+    pub look: Callback<()>,
 }
 
-/// Whether another tab has kept something since this one was loaded. A browser tells every tab but the one that did.
+/// Looks whether another tab has kept something: a browser tells every tab but the one that did, and none that was out
+/// of sight in the history.
 #[hook]
-fn use_elsewhere() -> bool {
-    let elsewhere = use_state_eq(|| false);
+fn use_look() -> (u32, Callback<()>) {
+    let looks = use_reducer(|| Looks(0));
+    let look = {
+        let dispatcher = looks.dispatcher();
+        use_callback((), move |(), ()| dispatcher.dispatch(()))
+    };
     {
-        let elsewhere = elsewhere.clone();
+        let look = look.clone();
         use_effect_with((), move |()| {
-            let listener = EventListener::new(&gloo::utils::window(), "storage", move |event| {
-                match event.unchecked_ref::<StorageEvent>().key().as_deref() {
+            let window = gloo::utils::window();
+            let back = {
+                let look = look.clone();
+                EventListener::new(&window, "pageshow", move |_| look.emit(()))
+            };
+            let told = EventListener::new(&window, "storage", move |event| {
+                let event = event.unchecked_ref::<StorageEvent>();
+                match event.key().as_deref() {
                     // Set to its standards, or set free: every tab is.
                     Some(lock::KEY) => drop(gloo::utils::window().location().reload()),
-                    Some(store::KEY) => elsewhere.set(true),
+                    Some(store::KEY) => {
+                        tabs::hear(event.old_value(), event.new_value());
+                        look.emit(());
+                    }
                     _ => {}
                 }
             });
-            move || drop(listener)
+            move || drop((back, told))
         });
     }
-    *elsewhere
+    (looks.0, look)
+}
+
+/// How often was looked.
+struct Looks(u32);
+
+impl Reducible for Looks {
+    type Action = ();
+
+    fn reduce(self: Rc<Self>, (): ()) -> Rc<Self> {
+        Rc::new(Self(self.0.wrapping_add(1)))
+    }
 }
 
 /// What is typed when the page opens: what the device has, else the demo.
@@ -149,16 +175,15 @@ pub fn first(found: &Found) -> Rc<Typed> {
 pub fn use_typed(first: &Rc<Typed>) -> State {
     let typed = first.clone();
     let now = use_reducer_eq(move || Now { typed, past: Vec::new(), place: None, removed: None });
-    let kept = use_state_eq(|| true);
-    let elsewhere = use_elsewhere();
+    let standing = use_state_eq(|| Standing { kept: true, behind: false });
+    let (looks, look) = use_look();
     {
-        let kept = kept.clone();
-        // What another tab kept is not overwritten by one that has not seen it.
-        use_effect_with((now.typed.clone(), elsewhere), move |(typed, elsewhere)| {
+        let standing = standing.clone();
+        use_effect_with((now.typed.clone(), looks), move |(typed, _)| {
             let typed = typed.clone();
-            let keep = (!elsewhere).then(|| after_paint(move || kept.set(store::keep(&typed))));
+            let keep = after_paint(move || standing.set(tabs::keep(&typed)));
             move || drop(keep)
         });
     }
-    State { now, kept: *kept, elsewhere }
+    State { now, standing: *standing, look }
 }
