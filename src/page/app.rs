@@ -4,7 +4,7 @@ use super::carried;
 use super::components::{Text, open_saved, pick, text_field};
 use super::focus;
 use super::keep::store::Found;
-use super::keep::{behind_frame, download, first_fill, lock, tabs, today, update};
+use super::keep::{behind_frame, download, first_fill, lock, today, update};
 use super::language::{Tongue, unchecked, use_tongue, use_words};
 use super::place::{self, Place, use_place};
 use super::rest::{Loaded, use_rest};
@@ -94,7 +94,7 @@ pub fn App(Opening { found, typed, words: first }: &Opening) -> Html {
                     Loaded::Here(rest) => html! {
                         <>
                             { (rest.carried)(&shared, **found == Found::Nothing) }
-                            { (rest.aside)(&shared, state.standing.behind) }
+                            { (rest.aside)(&shared, state.behind, &state.look) }
                         </>
                     },
                     Loaded::Failed if linked => html! { <p role="alert">{ shared.say("view-failed") }</p> },
@@ -234,14 +234,11 @@ fn notices(shared: &Shared, tongue: Tongue, state: &State, newer: bool, found: &
         let act = again.then(|| ("language-again", "language-again", Callback::noop()));
         all.push(notice(shared, news, act));
     }
-    if state.standing.behind {
-        all.push(choice(shared, state));
-    }
     if newer {
         let accept = Callback::from(|_| update::accept());
         all.push(notice(shared, shared.say("update-ready"), Some(("update", "update-use", accept))));
     }
-    if !state.standing.kept {
+    if !state.kept {
         all.push(notice(shared, shared.say("keep-denied"), None));
     }
     if let Found::Unreadable(text) = found {
@@ -260,28 +257,6 @@ fn notices(shared: &Shared, tongue: Tongue, state: &State, newer: bool, found: &
         all.push(notice(shared, shared.say("undo-offer"), Some(("undo", "undo", back))));
     }
     all
-}
-
-/// Another tab has kept something that this one does not show: which of both goes on.
-fn choice(shared: &Shared, state: &State) -> Html {
-    let take = |_: MouseEvent| drop(gloo::utils::window().location().reload());
-    let keep = {
-        let (no_room, look) = (shared.say("link-no-room"), state.look.clone());
-        move |_: MouseEvent| {
-            if tabs::put_other_aside() {
-                look.emit(());
-            } else {
-                gloo::dialogs::alert(&no_room);
-            }
-        }
-    };
-    html! {
-        <p>
-            { shared.say("elsewhere") }{ " " }
-            <button type="button" name="elsewhere-load" onclick={take}>{ shared.say("elsewhere-load") }</button>{ " " }
-            <button type="button" name="elsewhere-keep" onclick={keep}>{ shared.say("elsewhere-keep") }</button>
-        </p>
-    }
 }
 
 /// A sentence, and the button that it offers: its name, the key of its words, what it does.

@@ -1,9 +1,12 @@
-//! What was changed in a tab that was behind, or gave way to another, waits until it is shown or removed.
+//! What other tabs did: which of two states goes on, and what waits aside until it is shown or removed.
 
 use super::focus;
 use super::keep::{kept, store, tabs};
 use super::shared::Shared;
 use crate::form::Action;
+use gloo::events::EventListener;
+use wasm_bindgen::JsCast;
+use web_sys::StorageEvent;
 use yew::prelude::*;
 
 /// What this part needs.
@@ -12,11 +15,36 @@ struct Props {
     shared: Shared,
     /// Whether another tab has kept something that this one does not show.
     behind: bool,
+    /// Looks again whether it has.
+    look: Callback<()>,
 }
 
-/// Offers what waits; nothing where nothing does.
-pub fn aside(shared: &Shared, behind: bool) -> Html {
-    html! { <Aside shared={shared.clone()} {behind} /> }
+/// Asks which of two states goes on, or offers what waits; nothing where there is neither.
+pub fn aside(shared: &Shared, behind: bool, look: &Callback<()>) -> Html {
+    html! { <Aside shared={shared.clone()} {behind} look={look.clone()} /> }
+}
+
+/// Which of both goes on: what this tab shows, or what another one kept since.
+fn choice(shared: &Shared, look: &Callback<()>) -> Html {
+    let take = |_: MouseEvent| drop(gloo::utils::window().location().reload());
+    let keep = {
+        let (no_room, look) = (shared.say("link-no-room"), look.clone());
+        move |_: MouseEvent| {
+            if tabs::put_other_aside() {
+                look.emit(());
+                focus::soon("main".to_owned());
+            } else {
+                gloo::dialogs::alert(&no_room);
+            }
+        }
+    };
+    html! {
+        <p>
+            { shared.say("elsewhere") }{ " " }
+            <button type="button" name="elsewhere-load" onclick={take}>{ shared.say("elsewhere-load") }</button>{ " " }
+            <button type="button" name="elsewhere-keep" onclick={keep}>{ shared.say("elsewhere-keep") }</button>
+        </p>
+    }
 }
 
 #[component]
@@ -33,8 +61,24 @@ fn Aside(props: &Props) -> Html {
             focus::soon("main".to_owned());
         }
     };
-    // While this tab asks which of both goes on it asks nothing else; a device set to its standards shows no other site.
-    if props.behind || shared.locked {
+    {
+        let look = props.look.clone();
+        use_effect_with((), move |()| {
+            let listener = EventListener::new(&gloo::utils::window(), "storage", move |event| {
+                let event = event.unchecked_ref::<StorageEvent>();
+                if event.key().as_deref() == Some(store::KEY) {
+                    tabs::hear(event.old_value(), event.new_value());
+                    look.emit(());
+                }
+            });
+            move || drop(listener)
+        });
+    }
+    if props.behind {
+        return choice(shared, &props.look);
+    }
+    // A device that is set to its standards shows no other site.
+    if shared.locked {
         return Html::default();
     }
     let back = (*removed).clone().map(|(name, text)| {

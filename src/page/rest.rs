@@ -55,8 +55,8 @@ pub struct Rest {
     pub held: fn(Shared) -> Shared,
     /// What a link brings, and whether the device held nothing before.
     pub carried: fn(&Shared, bool) -> Html,
-    /// What another tab left aside; whether this one is behind.
-    pub aside: fn(&Shared, bool) -> Html,
+    /// What another tab did: whether this one is behind, and what looks again.
+    pub aside: fn(&Shared, bool, &Callback<()>) -> Html,
     /// Writes an answer into a file's text.
     pub save: fn(saved::View, &Typed, Marks) -> String,
     /// Reads one.

@@ -109,56 +109,12 @@ fn takes_away(typed: &Typed, action: &Action) -> bool {
 pub struct State {
     /// What was typed.
     pub now: UseReducerHandle<Now>,
-    /// Whether the device keeps it, and whether another tab has kept something that this one does not show.
-    pub standing: Standing,
-    /// Looks again how it stands.
+    /// Whether the device keeps it.
+    pub kept: bool,
+    /// Whether another tab has kept something that this one does not show.
+    pub behind: bool,
+    /// Looks again whether it has.
     pub look: Callback<()>,
-}
-
-/// Looks whether another tab has kept something: a browser tells every tab but the one that did, and none that was out
-/// of sight in the history.
-#[hook]
-fn use_look() -> (u32, Callback<()>) {
-    let looks = use_reducer(|| Looks(0));
-    let look = {
-        let dispatcher = looks.dispatcher();
-        use_callback((), move |(), ()| dispatcher.dispatch(()))
-    };
-    {
-        let look = look.clone();
-        use_effect_with((), move |()| {
-            let window = gloo::utils::window();
-            let back = {
-                let look = look.clone();
-                EventListener::new(&window, "pageshow", move |_| look.emit(()))
-            };
-            let told = EventListener::new(&window, "storage", move |event| {
-                let event = event.unchecked_ref::<StorageEvent>();
-                match event.key().as_deref() {
-                    // Set to its standards, or set free: every tab is.
-                    Some(lock::KEY) => drop(gloo::utils::window().location().reload()),
-                    Some(store::KEY) => {
-                        tabs::hear(event.old_value(), event.new_value());
-                        look.emit(());
-                    }
-                    _ => {}
-                }
-            });
-            move || drop((back, told))
-        });
-    }
-    (looks.0, look)
-}
-
-/// How often was looked.
-struct Looks(u32);
-
-impl Reducible for Looks {
-    type Action = ();
-
-    fn reduce(self: Rc<Self>, (): ()) -> Rc<Self> {
-        Rc::new(Self(self.0.wrapping_add(1)))
-    }
 }
 
 /// What is typed when the page opens: what the device has, else the demo.
@@ -175,15 +131,38 @@ pub fn first(found: &Found) -> Rc<Typed> {
 pub fn use_typed(first: &Rc<Typed>) -> State {
     let typed = first.clone();
     let now = use_reducer_eq(move || Now { typed, past: Vec::new(), place: None, removed: None });
-    let standing = use_state_eq(|| Standing { kept: true, behind: false });
-    let (looks, look) = use_look();
+    let kept = use_state_eq(|| true);
+    let behind = use_state_eq(|| false);
+    let stands = {
+        let (kept, behind) = (kept.clone(), behind.clone());
+        use_callback((), move |standing: Standing, ()| {
+            kept.set(standing.kept);
+            behind.set(standing.behind);
+        })
+    };
+    let look = stands.reform(|()| tabs::look());
     {
-        let standing = standing.clone();
-        use_effect_with((now.typed.clone(), looks), move |(typed, _)| {
-            let typed = typed.clone();
-            let keep = after_paint(move || standing.set(tabs::keep(&typed)));
-            move || drop(keep)
+        let look = look.clone();
+        use_effect_with((), move |()| {
+            // A browser tells every tab but the one that kept something, and none that is out of sight in the history.
+            let listeners = ["storage", "pageshow"].map(|name| {
+                let look = look.clone();
+                EventListener::new(&gloo::utils::window(), name, move |event| {
+                    match event.unchecked_ref::<StorageEvent>().key().as_deref() {
+                        // Set to its standards, or set free: every tab is.
+                        Some(lock::KEY) => drop(gloo::utils::window().location().reload()),
+                        Some(store::KEY) | None => look.emit(()),
+                        _ => {}
+                    }
+                })
+            });
+            move || drop(listeners)
         });
     }
-    State { now, standing: *standing, look }
+    use_effect_with(now.typed.clone(), move |typed| {
+        let typed = typed.clone();
+        let keep = after_paint(move || stands.emit(tabs::keep(typed)));
+        move || drop(keep)
+    });
+    State { now, kept: *kept, behind: *behind, look }
 }

@@ -6,6 +6,7 @@ use super::store::{self, KEY};
 use crate::form::Typed;
 use crate::form::typed::SCHEMA;
 use std::cell::RefCell;
+use std::rc::Rc;
 
 /// How the names begin that what waits is kept under.
 const ASIDE: &str = "brimline.tab/";
@@ -15,10 +16,12 @@ const ASIDE: &str = "brimline.tab/";
 struct Known {
     /// The text that it opened with, or kept last.
     base: Option<String>,
-    /// The last text that it knows to have been kept, by whichever tab.
-    last: Option<String>,
+    /// The text that another tab kept last since then, as far as this one heard.
+    heard: Option<String>,
     /// Where what is changed here waits.
     own: Option<String>,
+    /// What it shows.
+    shown: Option<Rc<Typed>>,
 }
 
 thread_local! {
@@ -26,7 +29,7 @@ thread_local! {
 }
 
 /// How what this tab shows stands to what the device keeps.
-#[derive(Clone, Copy, PartialEq)]
+#[derive(Clone, Copy)]
 pub struct Standing {
     /// Whether the device has it, as its own or aside.
     pub kept: bool,
@@ -36,17 +39,23 @@ pub struct Standing {
 
 /// Remembers what the page opens with.
 pub fn begin() {
-    let base = kept::text(KEY);
-    KNOWN.set(Known { last: base.clone(), base, own: None });
+    KNOWN.with_borrow_mut(|known| known.base = kept::text(KEY));
 }
 
-/// Keeps what this tab shows: as the device’s own where nobody kept anything else meanwhile, else aside.
-pub fn keep(typed: &Typed) -> Standing {
-    let Some(text) = store::written(typed) else { return Standing { kept: false, behind: false } };
-    let now = kept::text(KEY);
+/// Keeps what this tab shows.
+pub fn keep(typed: Rc<Typed>) -> Standing {
+    KNOWN.with_borrow_mut(|known| known.shown = Some(typed));
+    look()
+}
+
+/// Keeps what this tab showed last: as the device’s own where nobody kept anything else meanwhile, else aside.
+pub fn look() -> Standing {
     KNOWN.with_borrow_mut(|known| {
-        let behind = now.is_some() && now != known.base && now.as_ref() != Some(&text);
-        if behind && known.base.as_ref() != Some(&text) {
+        let text = known.shown.as_ref().and_then(|typed| store::written(typed));
+        let now = kept::text(KEY);
+        let behind = now.is_some() && now != known.base && now != text;
+        let Some(text) = text else { return Standing { kept: false, behind } };
+        if behind && known.base.as_deref() != Some(&text) {
             let own = known.own.get_or_insert_with(name);
             return Standing { kept: store::put(own, &text), behind };
         }
@@ -54,13 +63,10 @@ pub fn keep(typed: &Typed) -> Standing {
         if let Some(own) = known.own.take() {
             store::remove(&own);
         }
-        if behind {
-            return Standing { kept: true, behind };
-        }
-        let kept = store::put(KEY, &text);
-        if kept {
+        let kept = behind || store::put(KEY, &text);
+        if kept && !behind && known.base.as_ref() != Some(&text) {
             known.base = Some(text);
-            known.last.clone_from(&known.base);
+            known.heard = None;
         }
         Standing { kept, behind }
     })
@@ -70,14 +76,15 @@ pub fn keep(typed: &Typed) -> Standing {
 /// unseen is put back, and its own is behind.
 pub fn hear(old: Option<String>, new: Option<String>) {
     KNOWN.with_borrow_mut(|known| {
-        let unseen = old != known.last && new != known.base;
+        let last = known.heard.as_ref().or(known.base.as_ref());
+        let unseen = old.as_ref() != last && new != known.base;
         if let (true, Some(text)) = (unseen && kept::text(KEY) == known.base, &new) {
             // Without room this one stays, and the other hears of it.
             if store::put(KEY, text) {
                 known.base = old;
             }
         }
-        known.last = new;
+        known.heard = new;
     });
 }
 
