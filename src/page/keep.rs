@@ -9,6 +9,7 @@ pub mod kept;
 pub mod keys;
 pub mod lock;
 pub mod log_draft;
+pub mod pasted;
 pub mod practice;
 pub mod store;
 pub mod tabs;
