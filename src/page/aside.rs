@@ -4,9 +4,6 @@ use super::focus;
 use super::keep::{kept, store, tabs};
 use super::shared::Shared;
 use crate::form::Action;
-use gloo::events::EventListener;
-use wasm_bindgen::JsCast;
-use web_sys::StorageEvent;
 use yew::prelude::*;
 
 /// What this part needs.
@@ -61,19 +58,6 @@ fn Aside(props: &Props) -> Html {
             focus::soon("main".to_owned());
         }
     };
-    {
-        let look = props.look.clone();
-        use_effect_with((), move |()| {
-            let listener = EventListener::new(&gloo::utils::window(), "storage", move |event| {
-                let event = event.unchecked_ref::<StorageEvent>();
-                if event.key().as_deref() == Some(store::KEY) {
-                    tabs::hear(event.old_value(), event.new_value());
-                    look.emit(());
-                }
-            });
-            move || drop(listener)
-        });
-    }
     if props.behind {
         return choice(shared, &props.look);
     }

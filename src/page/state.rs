@@ -148,10 +148,15 @@ pub fn use_typed(first: &Rc<Typed>) -> State {
             let listeners = ["storage", "pageshow"].map(|name| {
                 let look = look.clone();
                 EventListener::new(&gloo::utils::window(), name, move |event| {
-                    match event.unchecked_ref::<StorageEvent>().key().as_deref() {
+                    let event = event.unchecked_ref::<StorageEvent>();
+                    match event.key().as_deref() {
                         // Set to its standards, or set free: every tab is.
                         Some(lock::KEY) => drop(gloo::utils::window().location().reload()),
-                        Some(store::KEY) | None => look.emit(()),
+                        Some(store::KEY) => {
+                            tabs::hear(event.old_value(), event.new_value());
+                            look.emit(());
+                        }
+                        None => look.emit(()),
                         _ => {}
                     }
                 })
