@@ -9,6 +9,7 @@ pub mod flow;
 pub mod log;
 pub mod names;
 pub mod outcome;
+pub mod pasted;
 pub mod rules;
 pub mod saved;
 pub mod shift;

@@ -1,6 +1,7 @@
 //! The page: views, components and what the browser keeps. It draws answers and computes none.
 
 mod app;
+mod aside;
 mod asked;
 mod carried;
 mod components;
@@ -33,6 +34,7 @@ async fn open() {
     let root = gloo::utils::document().get_element_by_id("app").expect("index.html has the element #app");
     TimeoutFuture::new(0).await;
     let found = Rc::new(keep::store::open());
+    keep::tabs::begin();
     let typed = state::first(&found);
     TimeoutFuture::new(0).await;
     let words = language::first_words();

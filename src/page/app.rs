@@ -91,7 +91,12 @@ pub fn App(Opening { found, typed, words: first }: &Opening) -> Html {
             <p class="sheet-line">{ line }</p>
             <div class="notices" role="status">
                 { match rest {
-                    Loaded::Here(rest) => (rest.carried)(&shared, **found == Found::Nothing),
+                    Loaded::Here(rest) => html! {
+                        <>
+                            { (rest.carried)(&shared, **found == Found::Nothing) }
+                            { (rest.aside)(&shared, state.behind, &state.look) }
+                        </>
+                    },
                     Loaded::Failed if linked => html! { <p role="alert">{ shared.say("view-failed") }</p> },
                     Loaded::Waiting | Loaded::Failed => Html::default(),
                 } }
@@ -228,11 +233,6 @@ fn notices(shared: &Shared, tongue: Tongue, state: &State, newer: bool, found: &
         // Heard by what loads languages.
         let act = again.then(|| ("language-again", "language-again", Callback::noop()));
         all.push(notice(shared, news, act));
-    }
-    if state.elsewhere {
-        // What another tab changed is loaded, not overwritten.
-        let load = Callback::from(|_: MouseEvent| drop(gloo::utils::window().location().reload()));
-        all.push(notice(shared, shared.say("elsewhere"), Some(("elsewhere-load", "elsewhere-load", load))));
     }
     if newer {
         let accept = Callback::from(|_| update::accept());

@@ -1,5 +1,6 @@
 //! What Fill does not need: with the feature `split` a wasm chunk of its own, loaded when first needed.
 
+use super::aside;
 use super::carried;
 use super::components::trouble_label;
 use super::day;
@@ -54,6 +55,8 @@ pub struct Rest {
     pub held: fn(Shared) -> Shared,
     /// What a link brings, and whether the device held nothing before.
     pub carried: fn(&Shared, bool) -> Html,
+    /// What another tab did: whether this one is behind, and what looks again.
+    pub aside: fn(&Shared, bool, &Callback<()>) -> Html,
     /// Writes an answer into a file's text.
     pub save: fn(saved::View, &Typed, Marks) -> String,
     /// Reads one.
@@ -92,6 +95,7 @@ fn entries() -> Result<Rest, NotLoaded> {
         day: day::written,
         held,
         carried: carried::carried,
+        aside: aside::aside,
         save: saved::save,
         open: saved::open,
         recompute: saved::recompute,

@@ -2,6 +2,7 @@
 
 use super::keep::after_paint::after_paint;
 use super::keep::store::{self, Found};
+use super::keep::tabs::{self, Standing};
 use super::keep::{lock, today};
 use crate::form::action::{Line, reduce};
 use crate::form::site::Act;
@@ -108,31 +109,12 @@ fn takes_away(typed: &Typed, action: &Action) -> bool {
 pub struct State {
     /// What was typed.
     pub now: UseReducerHandle<Now>,
-    /// Whether the browser keeps it.
+    /// Whether the device keeps it.
     pub kept: bool,
-    /// Whether another tab has kept something since this one was loaded.
-    pub elsewhere: bool,
-}
-
-/// Whether another tab has kept something since this one was loaded. A browser tells every tab but the one that did.
-#[hook]
-fn use_elsewhere() -> bool {
-    let elsewhere = use_state_eq(|| false);
-    {
-        let elsewhere = elsewhere.clone();
-        use_effect_with((), move |()| {
-            let listener = EventListener::new(&gloo::utils::window(), "storage", move |event| {
-                match event.unchecked_ref::<StorageEvent>().key().as_deref() {
-                    // Set to its standards, or set free: every tab is.
-                    Some(lock::KEY) => drop(gloo::utils::window().location().reload()),
-                    Some(store::KEY) => elsewhere.set(true),
-                    _ => {}
-                }
-            });
-            move || drop(listener)
-        });
-    }
-    *elsewhere
+    /// Whether another tab has kept something that this one does not show.
+    pub behind: bool,
+    /// Looks again whether it has.
+    pub look: Callback<()>,
 }
 
 /// What is typed when the page opens: what the device has, else the demo.
@@ -150,15 +132,42 @@ pub fn use_typed(first: &Rc<Typed>) -> State {
     let typed = first.clone();
     let now = use_reducer_eq(move || Now { typed, past: Vec::new(), place: None, removed: None });
     let kept = use_state_eq(|| true);
-    let elsewhere = use_elsewhere();
+    let behind = use_state_eq(|| false);
+    let stands = {
+        let (kept, behind) = (kept.clone(), behind.clone());
+        use_callback((), move |standing: Standing, ()| {
+            kept.set(standing.kept);
+            behind.set(standing.behind);
+        })
+    };
+    let look = stands.reform(|()| tabs::look());
     {
-        let kept = kept.clone();
-        // What another tab kept is not overwritten by one that has not seen it.
-        use_effect_with((now.typed.clone(), elsewhere), move |(typed, elsewhere)| {
-            let typed = typed.clone();
-            let keep = (!elsewhere).then(|| after_paint(move || kept.set(store::keep(&typed))));
-            move || drop(keep)
+        let look = look.clone();
+        use_effect_with((), move |()| {
+            // A browser tells every tab but the one that kept something, and none that is out of sight in the history.
+            let listeners = ["storage", "pageshow"].map(|name| {
+                let look = look.clone();
+                EventListener::new(&gloo::utils::window(), name, move |event| {
+                    let event = event.unchecked_ref::<StorageEvent>();
+                    match event.key().as_deref() {
+                        // Set to its standards, or set free: every tab is.
+                        Some(lock::KEY) => drop(gloo::utils::window().location().reload()),
+                        Some(store::KEY) => {
+                            tabs::hear(event.old_value(), event.new_value());
+                            look.emit(());
+                        }
+                        None => look.emit(()),
+                        _ => {}
+                    }
+                })
+            });
+            move || drop(listeners)
         });
     }
-    State { now, kept: *kept, elsewhere }
+    use_effect_with(now.typed.clone(), move |typed| {
+        let typed = typed.clone();
+        let keep = after_paint(move || stands.emit(tabs::keep(typed)));
+        move || drop(keep)
+    });
+    State { now, kept: *kept, behind: *behind, look }
 }

@@ -11,7 +11,7 @@ import {
   US_GALLON, choose, countOf, field, figures, go, near, press, reach, settled, stageOfThisFile, tick, write,
 } from "./walk.mjs";
 
-const { open } = await stageOfThisFile();
+const { open, stage } = await stageOfThisFile();
 const folder = mkdtempSync(join(tmpdir(), "brimline-keep-"));
 after(() => rmSync(folder, { recursive: true }));
 
@@ -176,4 +176,118 @@ test("a file that is no saved answer changes nothing and says why", async () => 
   writeFileSync(join(folder, "wrong.json"), JSON.stringify(wrong));
   await openFile(page, join(folder, "wrong.json"));
   assert.match(await page.locator("footer [role=alert]").innerText(), /does not stand/);
+});
+
+/** Two tabs of one device, both open on the demo. */
+async function twoTabs() {
+  const one = await open();
+  return [one, await beside(one)];
+}
+
+/** One more tab of the same device. */
+async function beside(page) {
+  const tab = await stage.openPage({ path: "/#fill", context: page.context() });
+  tab.setDefaultTimeout(10_000);
+  return tab;
+}
+
+const valueOf = (page, name) => field(page, name).inputValue();
+
+/** The tank and the label of all that the device keeps, as its own first, then aside. */
+const everythingKept = (page) =>
+  page.evaluate((key) => {
+    const said = (name) => JSON.parse(localStorage.getItem(name));
+    const names = Object.keys(localStorage).filter((name) => name.startsWith("brimline.tab/"));
+    return [key, ...names].map(said).map(({ site }) => [site.machines[0].tank.text, site.products[0].label]);
+  }, KEY);
+
+/** A tab that is behind, in which 41 was typed after 1:100 was in the other. */
+async function behind() {
+  const [one, other] = await twoTabs();
+  await write(other, "product-label", "1:100");
+  await field(one, "elsewhere-keep").waitFor();
+  await write(one, "machine-tank", "41");
+  return [one, other];
+}
+
+test("a tab that is behind says so, and what is typed there outlives it", async () => {
+  const [one, other] = await behind();
+  assert.match(await one.locator(".notices").innerText(), /has changed something\. What you change here is kept aside until you choose/);
+  await one.close();
+  await other.reload();
+  await running(other);
+  assert.deepEqual([await valueOf(other, "machine-tank"), await valueOf(other, "product-label")], ["10", "1:100"]);
+  await press(other, "aside-remove");
+  await press(other, "aside-back");
+  await press(other, "aside-show");
+  assert.equal(await valueOf(other, "machine-tank"), "41");
+  assert.equal(await field(other, "aside-show").count(), 0, "it is shown and waits no more");
+  await press(other, "undo");
+  assert.deepEqual([await valueOf(other, "machine-tank"), await valueOf(other, "product-label")], ["10", "1:100"]);
+});
+
+test("what the other tab has is taken, and what was typed here waits aside", async () => {
+  const [one] = await behind();
+  const again = one.waitForEvent("load");
+  await press(one, "elsewhere-load");
+  await again;
+  await running(one);
+  assert.equal(await valueOf(one, "product-label"), "1:100");
+  await press(one, "aside-show");
+  assert.equal(await valueOf(one, "machine-tank"), "41");
+});
+
+test("what is here is kept, what the other tab had waits aside, and that tab hears of it", async () => {
+  const [one, other] = await behind();
+  await press(one, "elsewhere-keep");
+  assert.equal(await field(one, "elsewhere-keep").count(), 0);
+  assert.equal(await field(one, "aside-show").count(), 1, "what the other tab had");
+  await field(other, "elsewhere-load").waitFor();
+  await write(one, "machine-tank", "42");
+  await one.reload();
+  await running(one);
+  assert.equal(await valueOf(one, "machine-tank"), "42");
+  await press(one, "aside-show");
+  assert.deepEqual([await valueOf(one, "machine-tank"), await valueOf(one, "product-label")], ["10", "1:100"]);
+});
+
+test("a tab that is behind and changes nothing leaves nothing aside", async () => {
+  const [one, other] = await twoTabs();
+  await write(other, "product-label", "1:100");
+  await field(one, "elsewhere-keep").waitFor();
+  await write(one, "machine-tank", "41");
+  await write(one, "machine-tank", "10");
+  await write(other, "product-label", "1:90");
+  assert.deepEqual(await everythingKept(one), [["10", "1:90"]]);
+});
+
+test("two tabs typed into in the same moment lose nothing of either", async () => {
+  const [one, other] = await twoTabs();
+  const type = (page, name, text) => page.evaluate(([name, text]) => {
+    const input = document.querySelector(`[name="${name}"]`);
+    input.value = text;
+    input.dispatchEvent(new InputEvent("input", { bubbles: true }));
+  }, [name, text]);
+  for (let round = 0; round < 8; round += 1) {
+    const [tank, label] = [String(20 + round), `1:${100 + round}`];
+    const both = [type(one, "machine-tank", tank), type(other, "product-label", label)];
+    await Promise.all(round % 2 ? both : both.toReversed());
+    await one.waitForTimeout(500);
+    const kept = await everythingKept(one);
+    assert.ok(kept.some(([one]) => one === tank), `${tank} in ${JSON.stringify(kept)}`);
+    assert.ok(kept.some(([, other]) => other === label), `${label} in ${JSON.stringify(kept)}`);
+    const told = await one.locator('[name="elsewhere-keep"]').count() + await other.locator('[name="elsewhere-keep"]').count();
+    assert.ok(told > 0, "one of them says so");
+  }
+});
+
+test("a tab that was frozen in the background writes over nothing", async () => {
+  const [one, other] = await twoTabs();
+  const browser = await one.context().newCDPSession(one);
+  await browser.send("Page.setWebLifecycleState", { state: "frozen" });
+  await write(other, "product-label", "1:100");
+  await browser.send("Page.setWebLifecycleState", { state: "active" });
+  await write(one, "machine-tank", "41");
+  await field(one, "elsewhere-keep").waitFor();
+  assert.deepEqual(await everythingKept(one), [["10", "1:100"], ["41", "1:64"]]);
 });

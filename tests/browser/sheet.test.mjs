@@ -3,7 +3,8 @@
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { test } from "node:test";
-import { field, plain, press, settled, stageOfThisFile, write } from "./walk.mjs";
+import { running } from "./harness.mjs";
+import { field, go, plain, press, reach, settled, stageOfThisFile, write } from "./walk.mjs";
 
 const { open } = await stageOfThisFile();
 
@@ -118,4 +119,106 @@ test("a sheet that contradicts itself, and a text that is none, are told so", as
   await write(page, "sheet-text", "H3".repeat(200_000));
   await press(page, "sheet-read");
   assert.ok(await page.locator("[role=status]", { hasText: "found" }).isVisible(), "noise neither hangs nor breaks it");
+});
+
+/** What the device keeps of the sheet. */
+const kept = (page) => page.evaluate(() => localStorage.getItem("brimline.sheet"));
+
+/** Unfolds the sheet; what is folded inside it stays so. */
+const unfold = (page) => page.locator("details", { has: field(page, "sheet-text") }).locator("> summary").click();
+
+/** Loads the page again and unfolds the sheet. */
+async function again(page) {
+  await page.reload();
+  await running(page);
+  await unfold(page);
+  await settled(page);
+}
+
+test("what was pasted, ticked and corrected is there after loading again, until it is taken", async () => {
+  const text = "2. Hazards identification\nSignal word: Danger\nH314\n9. Physical and chemical properties\npH: 1.8";
+  const page = await pasted(text);
+  const findings = page.locator(".findings li");
+  const shown = await findings.count();
+  await field(page, "sheet-2").check();
+  await write(page, "sheet-3-ph", "2.8");
+  await again(page);
+  assert.equal(await field(page, "sheet-text").inputValue(), text);
+  await findings.first().waitFor();
+  assert.equal(await findings.count(), shown);
+  assert.deepEqual([await field(page, "sheet-1").isChecked(), await field(page, "sheet-2").isChecked()], [false, true]);
+  assert.equal(await (await reach(page, "sheet-3-ph")).inputValue(), "2.8");
+  // What is typed and not looked through leaves what was found as it is.
+  await write(page, "sheet-text", "H315");
+  await again(page);
+  assert.equal(await field(page, "sheet-text").inputValue(), "H315");
+  await findings.first().waitFor();
+  assert.deepEqual([await findings.count(), await field(page, "sheet-2").isChecked()], [shown, true]);
+  // Another view does not take it either.
+  await go(page, "fill");
+  await go(page, "cautions");
+  await unfold(page);
+  assert.equal(await field(page, "sheet-text").inputValue(), "H315");
+  await findings.first().waitFor();
+  await press(page, "sheet-take");
+  assert.equal(await field(page, "product-codes").inputValue(), "H314");
+  assert.equal(await kept(page), null, "what was taken is not kept");
+  await again(page);
+  assert.equal(await field(page, "sheet-text").inputValue(), "");
+  assert.equal(await findings.count(), 0);
+});
+
+test("a text that is cleared is gone, and ticks are for one product", async () => {
+  const page = await pasted("2. Hazards identification\nH314");
+  await field(page, "sheet-1").check();
+  await page.locator('[name="product"]').first().selectOption({ index: 0 });
+  await settled(page);
+  await again(page);
+  await page.locator(".findings li").first().waitFor();
+  assert.equal(await field(page, "sheet-1").isChecked(), false);
+  await write(page, "sheet-text", "");
+  await press(page, "sheet-read");
+  await again(page);
+  assert.equal(await field(page, "sheet-text").inputValue(), "");
+});
+
+test("a text that the browser has no room for is told of, stays in its field, and is read", async () => {
+  const page = await open({ view: "cautions" });
+  await page.evaluate(() => {
+    // All but some 40,000 letters of what a browser gives.
+    for (let size = 2 ** 20; size >= 20_000; size /= 2) {
+      for (let n = 0; n < 8; n += 1) try { localStorage.setItem(`room-${size}-${n}`, "x".repeat(size)); } catch { break; }
+    }
+  });
+  await write(page, "sheet-text", "H314");
+  await page.locator("#sheet-text-unkept").waitFor({ state: "detached" });
+  await write(page, "sheet-text", `H314\n${"Words of a long sheet. ".repeat(9_000)}`);
+  await page.locator("#sheet-text-unkept", { hasText: "no room to keep this text" }).waitFor();
+  assert.equal(await kept(page), null, "nothing of an earlier text comes back as if it were this one");
+  await press(page, "sheet-read");
+  await page.locator(".findings li", { hasText: "H314" }).first().waitFor();
+  await write(page, "sheet-text", "H315");
+  await press(page, "sheet-read");
+  await page.locator("#sheet-text-unkept").waitFor({ state: "detached" });
+  assert.match(await kept(page), /H315/);
+});
+
+test("typing into a sheet of 200,000 letters waits for no keeping", async () => {
+  const page = await open({ view: "cautions" });
+  await write(page, "sheet-text", "Words of a long sheet, H319. ".repeat(7_000));
+  const text = field(page, "sheet-text");
+  await text.focus();
+  await page.evaluate(() => {
+    window.times = 0;
+    const put = Storage.prototype.setItem;
+    Storage.prototype.setItem = function (name, ...rest) {
+      if (name === "brimline.sheet") window.times += 1;
+      return put.call(this, name, ...rest);
+    };
+  });
+  await page.keyboard.type("forty keys, one after the other, no pause", { delay: 20 });
+  const during = await page.evaluate(() => window.times);
+  await page.waitForFunction(() => window.times > 0);
+  assert.ok(during <= 2, `kept ${during} times while somebody typed`);
+  assert.match(JSON.parse(await kept(page)).text, /forty keys, one after the other, no pause/);
 });

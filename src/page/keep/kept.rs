@@ -46,12 +46,27 @@ impl<T: Clone + Default + PartialEq + Serialize + DeserializeOwned + 'static> Ke
 
     /// Changes it. Where the browser keeps nothing it stays as long as the page does.
     pub fn change(&self, with: impl FnOnce(&mut T)) {
+        self.change_unkept(with);
+        self.keep();
+        self.tell(&self.now());
+    }
+
+    /// Changes it; what is long is kept by [`Kept::keep`] when typing rests.
+    pub fn change_unkept(&self, with: impl FnOnce(&mut T)) {
         with(Rc::make_mut(&mut self.now.borrow_mut()));
-        let now = self.now();
-        if let (Ok(text), Some(storage)) = (serde_json::to_string(&*now), storage()) {
-            let _ = storage.set_item(self.key, &text);
+    }
+
+    /// Keeps it as it is now; tells whether the browser took it.
+    pub fn keep(&self) -> bool {
+        let text = serde_json::to_string(&*self.now()).ok();
+        text.zip(storage()).is_some_and(|(text, storage)| storage.set_item(self.key, &text).is_ok())
+    }
+
+    /// Takes it off the device; the page has it until it is closed.
+    pub fn remove(&self) {
+        if let Some(storage) = storage() {
+            let _ = storage.remove_item(self.key);
         }
-        self.tell(&now);
     }
 
     /// It as it is now.

@@ -41,13 +41,31 @@ pub fn open() -> Found {
     }
 }
 
-/// Keeps what was typed; tells whether the browser took it. The day is told anew on opening: kept, it would count as
-/// a change in every other tab.
-pub fn keep(typed: &Typed) -> bool {
+/// What was typed, as it is kept. The day is told anew on opening: kept, it would count as a change in every other tab.
+pub fn written(typed: &Typed) -> Option<String> {
     let mut typed = typed.clone();
     typed.ask.today.clear();
-    let text = serde_json::to_string(&typed).ok();
-    storage().zip(text).is_some_and(|(storage, text)| storage.set_item(KEY, &text).is_ok())
+    serde_json::to_string(&typed).ok()
+}
+
+/// Keeps a text under a name; tells whether the browser took it.
+pub fn put(name: &str, text: &str) -> bool {
+    storage().is_some_and(|storage| storage.set_item(name, text).is_ok())
+}
+
+/// Removes what is kept under a name.
+pub fn remove(name: &str) {
+    if let Some(storage) = storage() {
+        // What cannot be removed is there once more on the next visit.
+        let _ = storage.remove_item(name);
+    }
+}
+
+/// The names under which something is kept.
+pub fn names() -> impl Iterator<Item = String> {
+    let storage = storage();
+    let count = storage.as_ref().and_then(|storage| storage.length().ok()).unwrap_or(0);
+    (0..count).filter_map(move |at| storage.as_ref()?.key(at).ok()?)
 }
 
 /// The device's own site waits here while a fill from a link is shown.
@@ -60,8 +78,7 @@ pub fn has_own() -> bool {
 
 /// Puts the device's own site aside, unless one waits already; tells whether one waits now.
 pub fn put_own_aside(typed: &Typed) -> bool {
-    let text = serde_json::to_string(typed).ok();
-    has_own() || storage().zip(text).is_some_and(|(storage, text)| storage.set_item(OWN, &text).is_ok())
+    has_own() || serde_json::to_string(typed).is_ok_and(|text| put(OWN, &text))
 }
 
 /// The device's own site, which goes on waiting.
@@ -73,8 +90,7 @@ pub fn own() -> Option<Typed> {
 /// Takes the device's own site back.
 pub fn take_own() -> Option<Typed> {
     let typed = own()?;
-    // Where it cannot be removed it is offered once more.
-    let _ = storage()?.remove_item(OWN);
+    remove(OWN);
     Some(typed)
 }
 

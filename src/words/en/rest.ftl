@@ -378,6 +378,7 @@ site-emergency-hint = Your site’s emergency number, or your country’s poison
 cautions-sheet = Read its safety data sheet (SDS)
 sheet-hint = Paste the text of the SDS. What is found stands beside its line; correct it there if need be. Only what you tick is taken.
 sheet-text = Text of the SDS
+sheet-unkept = This browser has no room to keep this text. It stays here until you close the page.
 sheet-read = Look through it
 sheet-found = { $n ->
     [one] { $n } thing was found. Compare it with its line, and tick it where it is right.

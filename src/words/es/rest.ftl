@@ -378,6 +378,7 @@ site-emergency-hint = El número de emergencia de su sitio, o la línea de intox
 cautions-sheet = Leer su hoja de datos de seguridad (HDS)
 sheet-hint = Pegue el texto de la HDS. Lo que se halla está junto a su línea; corríjalo ahí si hace falta. Solo se toma lo que usted marca.
 sheet-text = Texto de la HDS
+sheet-unkept = Este navegador no tiene espacio para guardar este texto. Queda aquí hasta que cierre la página.
 sheet-read = Revisarlo
 sheet-found = { $n ->
     [one] Se halló { $n } cosa. Compárela con su línea, y márquela donde es correcta.

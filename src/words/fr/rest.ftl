@@ -558,6 +558,7 @@ figure-shift-concentrate = Concentré
 cautions-sheet = Lire sa fiche de données de sécurité (FDS)
 sheet-hint = Collez le texte de la FDS, en anglais. Ce qui est trouvé est à côté de sa ligne ; corrigez-le là au besoin. Seul ce que vous cochez est repris.
 sheet-text = Texte de la FDS
+sheet-unkept = Ce navigateur n’a pas de place pour conserver ce texte. Il reste ici jusqu’à ce que vous fermiez la page.
 sheet-read = La parcourir
 sheet-found = { $n ->
     [one] { $n } chose a été trouvée. Comparez-la avec sa ligne, et cochez-la si elle est juste.

@@ -530,6 +530,7 @@ figure-shift-concentrate = Konsantre
 cautions-sheet = Li fèy done sekirite li (FDS)
 sheet-hint = Kole tèks FDS la. Sa nou jwenn parèt bò kote liy li; korije li la si sa nesesè. Se sa ou make sèlman ki antre.
 sheet-text = Tèks FDS la
+sheet-unkept = Navigatè sa a pa gen plas pou kenbe tèks sa a. Li rete isit la jouk ou fèmen paj la.
 sheet-read = Chèche ladan l
 sheet-found = Nou jwenn { $n } bagay. Konpare chak ak liy li, epi make sa ki bon.
 sheet-missing = Nou pa jwenn tit seksyon sa yo: { $sections }.

@@ -578,6 +578,7 @@ figure-shift-concentrate = Koncentrat
 cautions-sheet = Odczytaj jego kartę charakterystyki (SDS)
 sheet-hint = Wklej tekst karty charakterystyki. To, co znaleziono, stoi obok swojego wiersza; w razie potrzeby popraw to tam. Przyjmuje się tylko to, co zaznaczysz.
 sheet-text = Tekst karty charakterystyki
+sheet-unkept = Ta przeglądarka nie ma miejsca, aby zachować ten tekst. Zostaje tu, dopóki nie zamkniesz strony.
 sheet-read = Przejrzyj go
 sheet-found = { $n ->
     [one] Znaleziono { $n } rzecz. Porównaj ją z jej wierszem i zaznacz, jeśli się zgadza.

@@ -564,6 +564,7 @@ figure-shift-concentrate = Concentrado
 cautions-sheet = Ler a ficha de dados de segurança (FDS)
 sheet-hint = Cole o texto da FDS. O que se acha fica ao lado da sua linha; corrija ali se for preciso. Só entra o que você marca.
 sheet-text = Texto da FDS
+sheet-unkept = Este navegador não tem espaço para guardar este texto. Ele fica aqui até você fechar a página.
 sheet-read = Examinar
 sheet-found = { $n ->
     [one] { $n } coisa foi achada. Compare com a linha dela, e marque se está certa.

@@ -2,17 +2,24 @@
 //! corrected there, and is taken only where a person ticked it.
 
 use crate::form::Action;
+use crate::form::pasted::Corrections;
 use crate::page::components::loose_field;
+use crate::page::keep::after_paint::after_paint;
+use crate::page::keep::pasted;
 use crate::page::shared::Shared;
 use crate::site::sheet::{
     By, Corrected, Disagreement, Doubt, Finding, Gear, Harm, Ingredient, Of, Piece, Sheet, Span, Statements,
     What, read, take,
 };
 use crate::words::Argument;
-use std::collections::BTreeMap;
+use gloo::events::EventListener;
+use gloo::timers::callback::Timeout;
 use std::rc::Rc;
 use web_sys::{HtmlInputElement, HtmlTextAreaElement};
 use yew::prelude::*;
+
+/// Milliseconds without a key after which what was pasted is kept: it is long, and no key waits for it.
+const REST: u32 = 300;
 
 #[derive(Properties, PartialEq)]
 pub struct SheetReaderProps {
@@ -20,37 +27,128 @@ pub struct SheetReaderProps {
     pub shared: Shared,
 }
 
-/// A component, since it remembers what was pasted, found, ticked and corrected.
+/// Whether the browser keeps what was pasted, and what has it kept when typing rests.
+#[hook]
+fn use_keeping() -> (bool, Callback<()>) {
+    let taken = use_state_eq(|| true);
+    let waits = use_mut_ref(|| None::<Timeout>);
+    let keep = {
+        let taken = taken.clone();
+        use_callback((), move |(), ()| taken.set(pasted::keep()))
+    };
+    {
+        let keep = keep.clone();
+        use_effect_with((), move |()| {
+            // A page that goes or is hidden may never come back.
+            let going = [
+                ("pagehide", gloo::utils::window().into()),
+                ("visibilitychange", gloo::utils::document().into()),
+            ];
+            let going = going.map(|(name, target): (_, web_sys::EventTarget)| {
+                let keep = keep.clone();
+                EventListener::new(&target, name, move |_| keep.emit(()))
+            });
+            move || {
+                drop(going);
+                pasted::keep();
+            }
+        });
+    }
+    let soon = Callback::from(move |()| {
+        let keep = keep.clone();
+        *waits.borrow_mut() = Some(Timeout::new(REST, move || keep.emit(())));
+    });
+    (*taken, soon)
+}
+
+/// A component, since it remembers what was found, ticked and corrected; what was pasted is kept on the device.
 #[component]
 pub fn SheetReader(props: &SheetReaderProps) -> Html {
     let shared = &props.shared;
-    let pasted = use_node_ref();
+    let area = use_node_ref();
+    let first = use_memo((), |()| pasted::now().text.clone());
+    let (kept, soon) = use_keeping();
     let found = use_state(|| None::<Rc<Sheet>>);
     let ticked = use_state(Vec::<usize>::new);
-    let typed = use_state(BTreeMap::<usize, Vec<String>>::new);
+    let typed = use_state(Corrections::new);
+    // What an earlier visit left is shown until something is done here.
+    let touched = use_mut_ref(|| false);
     let taken_into = use_state(|| None::<String>);
     let named = shared.typed.product().map(|product| product.name.clone()).unwrap_or_default();
     // What was ticked was ticked for one product: another one begins without.
-    let id = shared.typed.product().map(|product| product.id.clone());
+    let id = shared.typed.product().map(|product| product.id.clone()).unwrap_or_default();
     {
-        let (ticked, taken_into) = (ticked.clone(), taken_into.clone());
-        use_effect_with(id, move |_| {
-            ticked.set(Vec::new());
+        let (ticked, taken_into, soon) = (ticked.clone(), taken_into.clone(), soon.clone());
+        use_effect_with(id.clone(), move |id| {
             taken_into.set(None);
+            if pasted::now().product != *id {
+                ticked.set(Vec::new());
+                pasted::change(|pasted| {
+                    pasted.product.clone_from(id);
+                    pasted.ticked.clear();
+                });
+                soon.emit(());
+            }
         });
     }
+    {
+        let (shared, found, touched) = (shared.clone(), found.clone(), touched.clone());
+        let (ticked, typed) = (ticked.clone(), typed.clone());
+        // Other words know other statements; those of the reader's language may come later.
+        use_effect_with(Rc::as_ptr(&shared.words), move |_| {
+            let waits = (!*touched.borrow() && pasted::now().looked).then(|| {
+                after_paint(move || {
+                    let pasted = pasted::now();
+                    let Some(text) = pasted.looked_through().filter(|_| !*touched.borrow()) else { return };
+                    let sheet = look_through(&shared, text);
+                    if let Some((are_ticked, were_typed)) = pasted.marks(&sheet, shared.marks()) {
+                        ticked.set(are_ticked);
+                        typed.set(were_typed);
+                        *touched.borrow_mut() = true;
+                    }
+                    found.set(Some(sheet));
+                })
+            });
+            move || drop(waits)
+        });
+    }
+    let mark = {
+        let (found, touched, soon) = (found.clone(), touched.clone(), soon.clone());
+        let (ticked, typed) = (ticked.clone(), typed.clone());
+        Callback::from(move |(are_ticked, were_typed): (Vec<usize>, Corrections)| {
+            *touched.borrow_mut() = true;
+            if let Some(sheet) = found.as_ref() {
+                pasted::change(|pasted| pasted.mark(sheet, &are_ticked, &were_typed));
+                soon.emit(());
+            }
+            ticked.set(are_ticked);
+            typed.set(were_typed);
+        })
+    };
+    let oninput = {
+        let soon = soon.clone();
+        move |event: InputEvent| {
+            let text = event.target_unchecked_into::<HtmlTextAreaElement>().value();
+            pasted::change(|pasted| pasted.type_in(text));
+            soon.emit(());
+        }
+    };
     let corrected = found.as_ref().map(|sheet| Rc::new(sheet.corrected(&typed, shared.marks())));
     let onread = {
-        let (shared, pasted, found) = (shared.clone(), pasted.clone(), found.clone());
+        let (shared, area, found) = (shared.clone(), area.clone(), found.clone());
         let (ticked, typed) = (ticked.clone(), typed.clone());
-        let taken_into = taken_into.clone();
+        let (taken_into, touched, id) = (taken_into.clone(), touched.clone(), id.clone());
         move |_: MouseEvent| {
             taken_into.set(None);
-            let Some(area) = pasted.cast::<HtmlTextAreaElement>() else { return };
-            let statements = Statements::of(|key| shared.words.find(key));
-            found.set(Some(Rc::new(read(&area.value(), &statements))));
+            let Some(area) = area.cast::<HtmlTextAreaElement>() else { return };
+            let text = area.value();
+            let sheet = look_through(&shared, &text);
+            *touched.borrow_mut() = true;
+            pasted::change(|pasted| pasted.look(text, &id, &sheet));
+            soon.emit(());
+            found.set(Some(sheet));
             ticked.set(Vec::new());
-            typed.set(BTreeMap::new());
+            typed.set(Corrections::new());
         }
     };
     // One whose correction is not understood is not taken, ticked or not.
@@ -70,23 +168,28 @@ pub fn SheetReader(props: &SheetReaderProps) -> Html {
                 *product = take(product, &accepted, shared.marks());
                 shared.act.emit(Action::Replace(Box::new(whole)));
                 taken_into.set(Some(named.clone()));
+                pasted::forget();
             }
             found.set(None);
             ticked.set(Vec::new());
-            typed.set(BTreeMap::new());
+            typed.set(Corrections::new());
         }
+    };
+    let correct = {
+        let ticked = ticked.clone();
+        mark.reform(move |corrected: Corrections| ((*ticked).clone(), corrected))
     };
     let line = |index: usize, read: &Finding, corrected: &Corrected| {
         let mistake = corrected.mistakes.get(&index).copied();
         let now = &corrected.findings[index];
         let onchange = {
-            let ticked = ticked.clone();
+            let (ticked, typed, mark) = (ticked.clone(), typed.clone(), mark.clone());
             move |event: Event| {
                 let mut next: Vec<usize> = ticked.iter().copied().filter(|one| *one != index).collect();
                 if event.target_unchecked_into::<HtmlInputElement>().checked() {
                     next.push(index);
                 }
-                ticked.set(next);
+                mark.emit((next, (*typed).clone()));
             }
         };
         let name = format!("sheet-{}", index + 1);
@@ -100,7 +203,7 @@ pub fn SheetReader(props: &SheetReaderProps) -> Html {
                 <p class="hint">{ place(shared, read) }</p>
                 if now.what != read.what { <p class="hint">{ shared.say("sheet-corrected") }</p> }
                 { for now.doubts.iter().map(|doubt| html! { <p class="unknown">{ doubt_text(shared, *doubt) }</p> }) }
-                { pieces(shared, &name, read, &typed, index, mistake) }
+                { pieces(shared, &name, read, &typed, index, mistake, &correct) }
             </li>
         }
     };
@@ -109,7 +212,9 @@ pub fn SheetReader(props: &SheetReaderProps) -> Html {
             <p>{ shared.say("sheet-hint") }</p>
             <div class="field">
                 <label for="sheet-text">{ shared.say("sheet-text") }</label>
-                <textarea id="sheet-text" name="sheet-text" rows="6" ref={pasted} />
+                <textarea id="sheet-text" name="sheet-text" rows="6" ref={area}
+                    defaultvalue={(*first).clone()} {oninput} aria-describedby={(!kept).then_some("sheet-text-unkept")} />
+                if !kept { <p id="sheet-text-unkept" class="mistake" role="alert">{ shared.say("sheet-unkept") }</p> }
             </div>
             <div class="buttons">
                 <button type="button" name="sheet-read" onclick={onread}>{ shared.say("sheet-read") }</button>
@@ -138,14 +243,19 @@ pub fn SheetReader(props: &SheetReaderProps) -> Html {
     }
 }
 
+fn look_through(shared: &Shared, text: &str) -> Rc<Sheet> {
+    Rc::new(read(text, &Statements::of(|key| shared.words.find(key))))
+}
+
 /// The values of a finding, to correct beside its line.
 fn pieces(
     shared: &Shared,
     name: &str,
     read: &Finding,
-    typed: &UseStateHandle<BTreeMap<usize, Vec<String>>>,
+    typed: &UseStateHandle<Corrections>,
     index: usize,
     mistake: Option<Piece>,
+    correct: &Callback<Corrections>,
 ) -> Html {
     let all = read.pieces(shared.marks());
     if all.is_empty() {
@@ -155,13 +265,13 @@ fn pieces(
         typed.get(&index).cloned().unwrap_or_else(|| all.iter().map(|(_, text)| text.clone()).collect());
     let field = |(at, (piece, _)): (usize, &(Piece, String))| {
         let oninput = {
-            let (typed, texts) = (typed.clone(), texts.clone());
+            let (typed, texts, correct) = (typed.clone(), texts.clone(), correct.clone());
             move |text: String| {
                 let mut next = (*typed).clone();
                 let mut texts = texts.clone();
                 texts[at] = text;
                 next.insert(index, texts);
-                typed.set(next);
+                correct.emit(next);
             }
         };
         loose_field(

@@ -1,0 +1,122 @@
+//! Several tabs of one device: none writes over what it has not seen. What is changed in one that is behind is kept under
+//! a name of its own, until a person says which of both goes on.
+
+use super::kept;
+use super::store::{self, KEY};
+use crate::form::Typed;
+use crate::form::typed::SCHEMA;
+use std::cell::RefCell;
+use std::rc::Rc;
+
+/// How the names begin that what waits is kept under.
+const ASIDE: &str = "brimline.tab/";
+
+/// What this tab knows of the device.
+#[derive(Default)]
+struct Known {
+    /// The text that it opened with, or kept last.
+    base: Option<String>,
+    /// The text that another tab kept last since then, as far as this one heard.
+    heard: Option<String>,
+    /// Where what is changed here waits.
+    own: Option<String>,
+    /// What it shows.
+    shown: Option<Rc<Typed>>,
+}
+
+thread_local! {
+    static KNOWN: RefCell<Known> = RefCell::default();
+}
+
+/// How what this tab shows stands to what the device keeps.
+#[derive(Clone, Copy)]
+pub struct Standing {
+    /// Whether the device has it, as its own or aside.
+    pub kept: bool,
+    /// Whether another tab has kept something that this one does not show.
+    pub behind: bool,
+}
+
+/// Remembers what the page opens with.
+pub fn begin() {
+    KNOWN.with_borrow_mut(|known| known.base = kept::text(KEY));
+}
+
+/// Keeps what this tab shows.
+pub fn keep(typed: Rc<Typed>) -> Standing {
+    KNOWN.with_borrow_mut(|known| known.shown = Some(typed));
+    look()
+}
+
+/// Keeps what this tab showed last: as the device’s own where nobody kept anything else meanwhile, else aside.
+pub fn look() -> Standing {
+    KNOWN.with_borrow_mut(|known| {
+        let text = known.shown.as_ref().and_then(|typed| store::written(typed));
+        let now = kept::text(KEY);
+        let behind = now.is_some() && now != known.base && now != text;
+        let Some(text) = text else { return Standing { kept: false, behind } };
+        if behind && known.base.as_deref() != Some(&text) {
+            let own = known.own.get_or_insert_with(name);
+            return Standing { kept: store::put(own, &text), behind };
+        }
+        // Nothing is here that the device has not, or had when the other tab went on from it.
+        if let Some(own) = known.own.take() {
+            store::remove(&own);
+        }
+        let kept = behind || store::put(KEY, &text);
+        if kept && !behind && known.base.as_ref() != Some(&text) {
+            known.base = Some(text);
+            known.heard = None;
+        }
+        Standing { kept, behind }
+    })
+}
+
+/// Hears what another tab kept in the place of what. Two may have written in the same moment: what this one wrote over
+/// unseen is put back, and its own is behind.
+pub fn hear(old: Option<String>, new: Option<String>) {
+    KNOWN.with_borrow_mut(|known| {
+        let last = known.heard.as_ref().or(known.base.as_ref());
+        let unseen = old.as_ref() != last && new != known.base;
+        if let (true, Some(text)) = (unseen && kept::text(KEY) == known.base, &new) {
+            // Without room this one stays, and the other hears of it.
+            if store::put(KEY, text) {
+                known.base = old;
+            }
+        }
+        known.heard = new;
+    });
+}
+
+/// Puts what the other tab kept aside, so that what is here may take its place; tells whether there was room.
+pub fn put_other_aside() -> bool {
+    let Some(other) = kept::text(KEY) else { return true };
+    KNOWN.with_borrow_mut(|known| {
+        let aside = known.own.take().unwrap_or_else(name);
+        let room = store::put(&aside, &other);
+        if room {
+            known.base = Some(other);
+        } else {
+            known.own = Some(aside);
+        }
+        room
+    })
+}
+
+/// A name that no other tab has.
+fn name() -> String {
+    format!("{ASIDE}{}", js_sys::Math::random())
+}
+
+/// The name of something that was put aside, not counting what is shown here; none where nothing waits, or nothing that
+/// this version reads.
+pub fn waiting() -> Option<String> {
+    let own = KNOWN.with_borrow(|known| known.own.clone());
+    store::names().find(|name| name.starts_with(ASIDE) && Some(name) != own.as_ref() && read(name).is_some())
+}
+
+/// What was put aside under a name.
+pub fn read(name: &str) -> Option<Typed> {
+    let typed = serde_json::from_str::<Typed>(&kept::text(name)?).ok()?;
+    (typed.schema <= SCHEMA).then(|| typed.up_to_date())
+}
