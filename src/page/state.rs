@@ -156,7 +156,8 @@ pub fn use_typed(first: &Rc<Typed>) -> State {
                             tabs::hear(event.old_value(), event.new_value());
                             look.emit(());
                         }
-                        None => look.emit(()),
+                        // Whoever clears the storage has nothing written into it by that.
+                        None if event.type_() == "pageshow" => look.emit(()),
                         _ => {}
                     }
                 })

@@ -51,10 +51,10 @@ pub fn keep(typed: Rc<Typed>) -> Standing {
 /// Keeps what this tab showed last: as the device’s own where nobody kept anything else meanwhile, else aside.
 pub fn look() -> Standing {
     KNOWN.with_borrow_mut(|known| {
-        let text = known.shown.as_ref().and_then(|typed| store::written(typed));
+        let Some(typed) = &known.shown else { return Standing { kept: true, behind: false } };
+        let Some(text) = store::written(typed) else { return Standing { kept: false, behind: false } };
         let now = kept::text(KEY);
-        let behind = now.is_some() && now != known.base && now != text;
-        let Some(text) = text else { return Standing { kept: false, behind } };
+        let behind = now.is_some() && now != known.base && now.as_ref() != Some(&text);
         if behind && known.base.as_deref() != Some(&text) {
             let own = known.own.get_or_insert_with(name);
             return Standing { kept: store::put(own, &text), behind };
