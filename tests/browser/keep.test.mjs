@@ -198,7 +198,7 @@ const everythingKept = (page) =>
   page.evaluate((key) => {
     const said = (name) => JSON.parse(localStorage.getItem(name));
     const names = Object.keys(localStorage).filter((name) => name.startsWith("brimline.tab/"));
-    return [key, ...names].map(said).map(({ site }) => [site.machines[0].tank.text, site.products[0].label]);
+    return [key, ...names].map(said).filter(Boolean).map(({ site }) => [site.machines[0].tank.text, site.products[0].label]);
   }, KEY);
 
 /** A tab that is behind, in which 41 was typed after 1:100 was in the other. */
