@@ -120,6 +120,7 @@ test("a browser without WebAssembly says so, and leaves what is kept as it is", 
 test("where JavaScript is off the page says what to do, in every language", async () => {
   const page = await open({ javaScriptEnabled: false, ready: false });
   const said = await page.locator("body").innerText();
+  assert.doesNotMatch(said, /is opening/);
   for (const way of [
     /needs JavaScript for it\. Allow JavaScript for this page, then reload/, /Permite JavaScript para esta página/,
     /Autorisez JavaScript pour cette page/, /Pèmèt JavaScript pou paj sa a/, /Zezwól na JavaScript dla tej strony/,
