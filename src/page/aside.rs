@@ -1,10 +1,16 @@
 //! What other tabs did: which of two states goes on, and what waits aside until it is shown or removed.
 
+use super::components::later;
 use super::focus;
 use super::keep::{kept, store, tabs};
 use super::shared::Shared;
-use crate::form::Action;
+use crate::form::{Action, Typed};
+use crate::site::passing::compare;
+use crate::words::Argument;
 use yew::prelude::*;
+
+/// So many differences are told: enough to know which state it is.
+const TOLD: usize = 3;
 
 /// What this part needs.
 #[derive(Properties, PartialEq)]
@@ -36,28 +42,49 @@ fn choice(shared: &Shared, look: &Callback<()>) -> Html {
         }
     };
     html! {
-        <p>
-            { shared.say("elsewhere") }{ " " }
-            <button type="button" name="elsewhere-load" onclick={take}>{ shared.say("elsewhere-load") }</button>{ " " }
-            <button type="button" name="elsewhere-keep" onclick={keep}>{ shared.say("elsewhere-keep") }</button>
-        </p>
+        <>
+            <p>
+                { shared.say("elsewhere") }{ " " }
+                <button type="button" name="elsewhere-load" onclick={take}>{ shared.say("elsewhere-load") }</button>{ " " }
+                <button type="button" name="elsewhere-keep" onclick={keep}>{ shared.say("elsewhere-keep") }</button>
+            </p>
+            { later("elsewhere-different", shared.clone(), |shared| {
+                tabs::devices_own().map(|there| different(shared, &there)).unwrap_or_default()
+            }) }
+        </>
+    }
+}
+
+/// What is different in a state that is not shown; nothing where its site is the same.
+fn different(shared: &Shared, there: &Typed) -> Html {
+    let here = &shared.typed.site;
+    let changes = compare(here, &there.site);
+    if changes.is_empty() {
+        return Html::default();
+    }
+    let more = changes.len().saturating_sub(TOLD);
+    let more = (more > 0).then(|| {
+        let n = Argument::number(more as f64, shared.words.number(more as f64));
+        html! { <li>{ shared.tell("passing-more", &[("n", n)]) }</li> }
+    });
+    html! {
+        <>
+            <p>{ shared.say("aside-different") }</p>
+            <ul>
+                { for changes.iter().take(TOLD).map(|change| html! {
+                    <li>{ shared.words.change((here, &there.site), change, &[]) }</li>
+                }) }
+                { more.unwrap_or_default() }
+            </ul>
+        </>
     }
 }
 
 #[component]
 fn Aside(props: &Props) -> Html {
     let shared = &props.shared;
-    let looks = use_state(|| 0_u32);
     let removed = use_state(|| None::<(String, String)>);
-    // Looked for when the page opens, when a tab is no longer behind, and when one was shown, removed or put back.
-    let waiting = use_memo((props.behind, *looks), |_| tabs::waiting());
-    let again = {
-        let looks = looks.clone();
-        move || {
-            looks.set(*looks + 1);
-            focus::soon("main".to_owned());
-        }
-    };
+    let to_main = || focus::soon("main".to_owned());
     if props.behind {
         return choice(shared, &props.look);
     }
@@ -66,11 +93,11 @@ fn Aside(props: &Props) -> Html {
         return Html::default();
     }
     let back = (*removed).clone().map(|(name, text)| {
-        let (removed, again) = (removed.clone(), again.clone());
+        let removed = removed.clone();
         let onclick = move |_: MouseEvent| {
             if store::put(&name, &text) {
                 removed.set(None);
-                again();
+                to_main();
             }
         };
         html! {
@@ -80,28 +107,35 @@ fn Aside(props: &Props) -> Html {
             </p>
         }
     });
-    let offer = (*waiting).clone().map(|name| {
+    let offer = tabs::waiting(&shared.typed).map(|(name, there)| {
         let show = {
-            let (act, name, again) = (shared.act.clone(), name.clone(), again.clone());
+            let (shared, name, there) = (shared.clone(), name.clone(), there.clone());
             move |_: MouseEvent| {
-                if let Some(typed) = tabs::read(&name) {
-                    act.emit(Action::Replace(Box::new(typed)));
+                if tabs::turn_to(&name, &shared.typed) {
+                    shared.act.emit(Action::Replace(Box::new(there.clone())));
+                    to_main();
+                } else {
+                    gloo::dialogs::alert(&shared.say("link-no-room"));
                 }
-                store::remove(&name);
-                again();
             }
         };
-        let remove = move |_: MouseEvent| {
-            removed.set(kept::text(&name).map(|text| (name.clone(), text)));
-            store::remove(&name);
-            again();
+        let remove = {
+            let removed = removed.clone();
+            move |_: MouseEvent| {
+                removed.set(kept::text(&name).map(|text| (name.clone(), text)));
+                store::remove(&name);
+                to_main();
+            }
         };
         html! {
-            <p>
-                { shared.say("aside") }{ " " }
-                <button type="button" name="aside-show" onclick={show}>{ shared.say("aside-show") }</button>{ " " }
-                <button type="button" name="aside-remove" onclick={remove}>{ shared.say("aside-remove") }</button>
-            </p>
+            <>
+                <p>
+                    { shared.say("aside") }{ " " }
+                    <button type="button" name="aside-show" onclick={show}>{ shared.say("aside-show") }</button>{ " " }
+                    <button type="button" name="aside-remove" onclick={remove}>{ shared.say("aside-remove") }</button>
+                </p>
+                { later("aside-different", (shared.clone(), there), |(shared, there)| different(shared, there)) }
+            </>
         }
     });
     html! { <>{ offer.unwrap_or_default() }{ back.unwrap_or_default() }</> }

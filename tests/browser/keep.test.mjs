@@ -8,7 +8,7 @@ import { join } from "node:path";
 import { after, test } from "node:test";
 import { DESK, ROOT, running } from "./harness.mjs";
 import {
-  US_GALLON, choose, countOf, field, figures, go, near, press, reach, settled, stageOfThisFile, tick, write,
+  US_GALLON, choose, countOf, field, figures, go, near, plain, press, reach, settled, stageOfThisFile, tick, write,
 } from "./walk.mjs";
 
 const { open, stage } = await stageOfThisFile();
@@ -219,11 +219,35 @@ test("a tab that is behind says so, and what is typed there outlives it", async 
   assert.deepEqual([await valueOf(other, "machine-tank"), await valueOf(other, "product-label")], ["10", "1:100"]);
   await press(other, "aside-remove");
   await press(other, "aside-back");
-  await press(other, "aside-show");
-  assert.equal(await valueOf(other, "machine-tank"), "41");
-  assert.equal(await field(other, "aside-show").count(), 0, "it is shown and waits no more");
+  assert.match(plain(await other.locator(".notices").innerText()), /What is different there:[^]*10 gal[^]*41 gal/);
+  // It is shown, and what was shown waits in its place: each can be had as often as somebody looks.
+  for (const [tank, label] of [["41", "1:64"], ["10", "1:100"], ["41", "1:64"]]) {
+    await press(other, "aside-show");
+    assert.deepEqual([await valueOf(other, "machine-tank"), await valueOf(other, "product-label")], [tank, label]);
+  }
   await press(other, "undo");
   assert.deepEqual([await valueOf(other, "machine-tank"), await valueOf(other, "product-label")], ["10", "1:100"]);
+  await press(other, "aside-show");
+  assert.equal(await valueOf(other, "machine-tank"), "41", "a step back takes nothing from what waits");
+});
+
+test("what several tabs left aside is shown in turn, and nothing of it is lost", async () => {
+  const [one, other] = await twoTabs();
+  const third = await beside(other);
+  await write(one, "product-label", "1:100");
+  for (const [tab, tank] of [[other, "41"], [third, "42"]]) {
+    await field(tab, "elsewhere-keep").waitFor();
+    await write(tab, "machine-tank", tank);
+    await tab.close();
+  }
+  await one.reload();
+  await running(one);
+  const seen = new Set();
+  for (let turn = 0; turn < 3; turn += 1) {
+    await press(one, "aside-show");
+    seen.add(await valueOf(one, "machine-tank"));
+  }
+  assert.deepEqual([...seen].toSorted(), ["10", "41", "42"]);
 });
 
 test("what the other tab has is taken, and what was typed here waits aside", async () => {
@@ -247,6 +271,7 @@ test("what is here is kept, what the other tab had waits aside, and that tab hea
   await one.reload();
   await running(one);
   assert.equal(await valueOf(one, "machine-tank"), "42");
+  assert.match(plain(await one.locator(".notices").innerText()), /What is different there/);
   await press(one, "aside-show");
   assert.deepEqual([await valueOf(one, "machine-tank"), await valueOf(one, "product-label")], ["10", "1:100"]);
 });

@@ -22,6 +22,8 @@ struct Known {
     own: Option<String>,
     /// What it shows.
     shown: Option<Rc<Typed>>,
+    /// The name of what waited and was shown last.
+    last: Option<String>,
 }
 
 thread_local! {
@@ -108,15 +110,51 @@ fn name() -> String {
     format!("{ASIDE}{}", js_sys::Math::random())
 }
 
-/// The name of something that was put aside, not counting what is shown here; none where nothing waits, or nothing that
-/// this version reads.
-pub fn waiting() -> Option<String> {
-    let own = KNOWN.with_borrow(|known| known.own.clone());
-    store::names().find(|name| name.starts_with(ASIDE) && Some(name) != own.as_ref() && read(name).is_some())
+/// What waits and is not what is shown, with its name: the next behind the one that was shown last. None where nothing
+/// waits, or nothing that this version reads.
+pub fn waiting(shown: &Typed) -> Option<(String, Typed)> {
+    let (own, last) = KNOWN.with_borrow(|known| (known.own.clone(), known.last.clone()));
+    let mut names: Vec<String> =
+        store::names().filter(|name| name.starts_with(ASIDE) && Some(name) != own.as_ref()).collect();
+    names.sort();
+    let behind = last.map_or(0, |last| names.partition_point(|name| *name <= last));
+    names.rotate_left(behind);
+    names
+        .into_iter()
+        .find_map(|name| read(&name).filter(|typed| !same(typed, shown)).map(|typed| (name, typed)))
 }
 
-/// What was put aside under a name.
-pub fn read(name: &str) -> Option<Typed> {
+/// Puts what is shown aside too, unless it waits already, so that what waits under a name may take its place; tells
+/// whether there was room. What is shown from there goes on waiting: a step back leaves nothing behind.
+pub fn turn_to(next: &str, shown: &Typed) -> bool {
+    let waits =
+        |name: String| name.starts_with(ASIDE) && read(&name).is_some_and(|typed| same(&typed, shown));
+    let room =
+        store::names().any(waits) || store::written(shown).is_some_and(|text| store::put(&name(), &text));
+    if room {
+        KNOWN.with_borrow_mut(|known| known.last = Some(next.to_owned()));
+    }
+    room
+}
+
+/// Whether both say the same. What was read of a warning and the day are no part of it.
+fn same(one: &Typed, other: &Typed) -> bool {
+    let bare = |typed: &Typed| {
+        let mut ask = typed.ask.clone();
+        (ask.stop_read, ask.held) = (false, false);
+        ask.today.clear();
+        ask
+    };
+    one.site == other.site && bare(one) == bare(other)
+}
+
+/// What the device keeps as its own.
+pub fn devices_own() -> Option<Typed> {
+    read(KEY)
+}
+
+/// What is kept under a name.
+fn read(name: &str) -> Option<Typed> {
     let typed = serde_json::from_str::<Typed>(&kept::text(name)?).ok()?;
     (typed.schema <= SCHEMA).then(|| typed.up_to_date())
 }

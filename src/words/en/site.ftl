@@ -271,6 +271,7 @@ aside = What was typed in another tab was put aside.
 aside-show = Show it
 aside-remove = Remove it
 aside-removed = It was removed.
+aside-different = What is different there:
 locked-empty = No standard is in force on this device. Ask your supervisor: under Site the device can be set free and your site’s file opened.
 link-cut-off = Its end is missing. Scan it again, or ask for it again.
 link-foreign = It has a character that no such link has.

@@ -271,6 +271,7 @@ aside = Lo que se escribió en otra pestaña se guardó aparte.
 aside-show = Mostrarlo
 aside-remove = Quitarlo
 aside-removed = Se quitó.
+aside-different = Lo que es distinto allí:
 locked-empty = No hay ninguna norma vigente en este aparato. Pregunte a su supervisor: en Sitio se puede liberar el aparato y abrir el archivo de su sitio.
 link-cut-off = Le falta el final. Escanéelo otra vez, o pídalo otra vez.
 link-foreign = Tiene un carácter que ningún enlace así tiene.

@@ -273,6 +273,7 @@ aside = Ce qui a été tapé dans un autre onglet a été mis de côté.
 aside-show = Le montrer
 aside-remove = Le supprimer
 aside-removed = C’est supprimé.
+aside-different = Ce qui est différent là-bas :
 locked-empty = Aucune consigne n’est en vigueur sur cet appareil. Demandez à votre responsable : sous Site, on peut libérer l’appareil et ouvrir le fichier de votre site.
 link-cut-off = Sa fin manque. Scannez-le de nouveau, ou redemandez-le.
 link-foreign = Il a un caractère qu’aucun lien de ce type n’a.

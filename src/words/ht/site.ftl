@@ -267,6 +267,7 @@ aside = Nou mete sa moun te tape nan yon lòt tab sou kote.
 aside-show = Montre li
 aside-remove = Retire li
 aside-removed = Nou retire li.
+aside-different = Sa ki diferan lòt bò a:
 locked-empty = Pa gen règ an vigè sou aparèy sa a. Mande sipèvizè ou: nan Sit li ka debloke aparèy la epi louvri fichye sit ou a.
 link-cut-off = Bout li manke. Eskane li ankò, oswa mande li ankò.
 link-foreign = Li gen yon karaktè okenn lyen konsa pa genyen.

@@ -275,6 +275,7 @@ aside = To, co wpisano w innej karcie, odłożono na bok.
 aside-show = Pokaż to
 aside-remove = Usuń to
 aside-removed = Usunięto to.
+aside-different = Co się tam różni:
 locked-empty = Na tym urządzeniu nie obowiązuje żaden standard. Zapytaj przełożonego: w Obiekcie można zwolnić urządzenie i otworzyć plik obiektu.
 link-cut-off = Brakuje jego końca. Zeskanuj go jeszcze raz albo poproś o niego jeszcze raz.
 link-foreign = Ma znak, którego taki link nie ma.

@@ -273,6 +273,7 @@ aside = O que foi digitado em outra aba foi posto de lado.
 aside-show = Mostrar isso
 aside-remove = Apagar isso
 aside-removed = Isso foi apagado.
+aside-different = O que é diferente lá:
 locked-empty = Nenhum padrão está em vigor neste aparelho. Pergunte ao seu supervisor: em Local dá para destravar o aparelho e abrir o arquivo do seu local.
 link-cut-off = Falta o fim. Escaneie de novo, ou peça de novo.
 link-foreign = Tem um caractere que nenhum link desses tem.
