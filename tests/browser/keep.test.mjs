@@ -219,6 +219,8 @@ test("a tab that is behind says so, and what is typed there outlives it", async 
   assert.deepEqual([await valueOf(other, "machine-tank"), await valueOf(other, "product-label")], ["10", "1:100"]);
   await press(other, "aside-remove");
   await press(other, "aside-back");
+  await field(other, "aside-show").waitFor();
+  await settled(other);
   assert.match(plain(await other.locator(".notices").innerText()), /What is different there:[^]*10 gal[^]*41 gal/);
   // It is shown, and what was shown waits in its place: each can be had as often as somebody looks.
   for (const [tank, label] of [["41", "1:64"], ["10", "1:100"], ["41", "1:64"]]) {
@@ -271,7 +273,7 @@ test("what is here is kept, what the other tab had waits aside, and that tab hea
   await one.reload();
   await running(one);
   assert.equal(await valueOf(one, "machine-tank"), "42");
-  assert.match(plain(await one.locator(".notices").innerText()), /What is different there/);
+  await one.locator(".notices", { hasText: "What is different there" }).waitFor();
   await press(one, "aside-show");
   assert.deepEqual([await valueOf(one, "machine-tank"), await valueOf(one, "product-label")], ["10", "1:100"]);
 });
