@@ -157,19 +157,19 @@ test("what a label can mean is said in French, and a press writes a label that i
     return (await readings.allInnerTexts()).map(plain);
   };
   // The convention of the trade is read, and the other one offered: each dose is the share that its words say.
-  const read = (await figures(page))["fill.total"];
+  const total = (await figures(page))["fill.total"];
   for (const [typed, said, written, asRead, asOffered] of [
     ["2.5 oz/gal", "2,5 US fl oz par US gal de solution finie", "2.5 US fl oz per US gal made up", 2.5 / 130.5, 2.5 / 128],
     ["1 in 64", "1 + 64 d’eau", "1+64", 1 / 64, 1 / 65],
   ]) {
     assert.deepEqual(await offered(typed), [said]);
-    near((await figures(page))["fill.dose"] / read, asRead, typed);
+    near((await figures(page))["fill.dose"] / total, asRead, typed);
     assert.deepEqual([await tooSmallToPress(page), await tooSmallToRead(page), await overflowing(page)], [[], [], []]);
     await readings.first().click();
     await settled(page);
     assert.equal(await label.inputValue(), written);
     assert.equal(await page.locator("#product-label-mistake").count(), 0);
-    near((await figures(page))["fill.dose"] / read, asOffered, written);
+    near((await figures(page))["fill.dose"] / total, asOffered, written);
   }
   // What is refused is asked about: neither gallon is guessed.
   await choose(page, "units", "metric");

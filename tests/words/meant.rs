@@ -86,6 +86,7 @@ fn english_says_it_as_the_label_writes_it() {
 /// The sentence is made of what goes into the label: that must be read as the sentence says.
 #[test]
 fn what_is_written_reads_back_as_it_was_said() {
+    use Joint::{MadeUp, OfTotal, Per, PerTank, PerWater, PlusWater, Range};
     let mut seen = Vec::new();
     for (text, system) in LABELS {
         for one in offered(text, *system) {
@@ -116,7 +117,6 @@ fn what_is_written_reads_back_as_it_was_said() {
             }
         }
     }
-    use Joint::{MadeUp, OfTotal, Per, PerTank, PerWater, PlusWater, Range};
     for joint in [Range, PlusWater, OfTotal, Per, PerWater, MadeUp, PerTank] {
         assert!(seen.contains(&joint), "{joint:?} was tried");
     }
