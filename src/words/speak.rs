@@ -10,7 +10,7 @@ use crate::limits::OutOfRange;
 use crate::number::{self, NumberMistake};
 use crate::site::Entry;
 use crate::source::{Source, Standing};
-use crate::trade::label::{self, Joint, LabelMistake};
+use crate::trade::label::{self, LabelMistake};
 use crate::trade::reading::ReadingMistake;
 use crate::units::{Dimension, Kind, System, Unit, unit};
 
@@ -255,9 +255,8 @@ impl Words {
             // No text of ours has a comma: its numbers are as the label wrote them.
             return if offered.contains(',') { offered.to_owned() } else { self.equation(offered) };
         };
-        let names = if joint == Joint::Range { ["low", "high"] } else { ["amount", "other"] };
-        let told = [one, other].map(|side| Argument::text(self.meant(side)));
-        self.tell(joint.code(), &names.into_iter().zip(told).collect::<Vec<_>>())
+        let told = |side| Argument::text(self.meant(side));
+        self.tell(joint.code(), &[("amount", told(one)), ("other", told(other))])
     }
 
     /// What is wrong with a label and how to mend it.

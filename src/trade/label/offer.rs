@@ -23,16 +23,48 @@ pub enum Joint {
 }
 
 impl Joint {
+    /// In the order in which they are looked for: a range holds the others, and an amount for water or a
+    /// tank is first of all an amount for something.
+    const ALL: [Self; 7] =
+        [Self::Range, Self::PerTank, Self::PerWater, Self::MadeUp, Self::Per, Self::OfTotal, Self::PlusWater];
+
     /// The stable name and word key.
     pub fn code(self) -> &'static str {
         match self {
-            Self::Range => "window",
+            Self::Range => "meant-range",
             Self::PlusWater => "meant-plus-water",
             Self::OfTotal => "meant-of-total",
             Self::Per => "meant-per",
             Self::PerWater => "meant-per-water",
             Self::MadeUp => "meant-made-up",
             Self::PerTank => "meant-per-tank",
+        }
+    }
+
+    /// What stands between its sides, and behind both.
+    fn signs(self) -> (&'static str, &'static str) {
+        match self {
+            Self::Range => (" to ", ""),
+            Self::PlusWater => ("+", ""),
+            Self::OfTotal => (" in ", ""),
+            Self::Per => (" per ", ""),
+            Self::PerWater => (" per ", " water"),
+            Self::MadeUp => (" per ", " made up"),
+            Self::PerTank => (" per tank", ""),
+        }
+    }
+
+    /// Whether it joins these two: a label's own words can hold the same signs.
+    fn joins(self, one: &str, other: &str) -> bool {
+        let number = |text| decimal(text, Some(Marks::POINT)).unwrap_or(0.0);
+        match self {
+            // "1 to 64" is a ratio.
+            Self::Range => other.ends_with(" %") || other.ends_with(" ppm") || apart(other).is_some(),
+            // "64+1" is a maker's order for 1 to 64, and never offered.
+            Self::PlusWater => number(one) > 0.0 && (number(other) > 1.0 || number(one) <= number(other)),
+            Self::OfTotal => number(one) > 0.0 && number(other) > 0.0,
+            Self::PerTank => other.is_empty(),
+            Self::Per | Self::PerWater | Self::MadeUp => true,
         }
     }
 }
@@ -52,27 +84,10 @@ impl Joint {
 /// assert_eq!(apart("1 to 64"), None);
 /// ```
 pub fn apart(text: &str) -> Option<(Joint, &str, &str)> {
-    let number = |text: &str| decimal(text, Some(Marks::POINT)).ok();
-    if let Some((low, high)) = text.split_once(" to ") {
-        let range = high.ends_with(" %") || high.ends_with(" ppm") || apart(high).is_some();
-        return range.then_some((Joint::Range, low, high));
-    }
-    if let Some((amount, volume)) = text.split_once(" per ") {
-        return Some(if volume == "tank" {
-            (Joint::PerTank, amount, volume)
-        } else if let Some(water) = volume.strip_suffix(" water") {
-            (Joint::PerWater, amount, water)
-        } else if let Some(solution) = volume.strip_suffix(" made up") {
-            (Joint::MadeUp, amount, solution)
-        } else {
-            (Joint::Per, amount, volume)
-        });
-    }
-    let (joint, sides) = match text.split_once(" in ") {
-        Some(sides) => (Joint::OfTotal, sides),
-        None => (Joint::PlusWater, text.split_once('+')?),
-    };
-    let (part, other) = (number(sides.0)?, number(sides.1)?);
-    // "64+1" is a maker's order for 1 to 64, and never offered.
-    (joint == Joint::OfTotal || other > 1.0 || part <= 1.0).then_some((joint, sides.0, sides.1))
+    Joint::ALL.into_iter().find_map(|joint| {
+        let (between, behind) = joint.signs();
+        let (one, other) = text.split_once(between)?;
+        let other = other.strip_suffix(behind)?;
+        joint.joins(one, other).then_some((joint, one, other))
+    })
 }

@@ -273,6 +273,7 @@ product-add = Add a product
 product-remove = Remove this product
 label-others = It can also mean:
 label-readings = Choose what it means:
+meant-range = { $amount } to { $other }
 meant-plus-water = { $amount }+{ $other }
 meant-of-total = { $amount } in { $other }
 meant-per = { $amount } per { $other }

@@ -277,6 +277,7 @@ product-add = Agregar un producto
 product-remove = Quitar este producto
 label-others = También puede querer decir:
 label-readings = Elija lo que quiere decir:
+meant-range = { $amount } a { $other }
 meant-plus-water = { $amount } + { $other } de agua
 meant-of-total = { $amount } en { $other } de solución terminada
 meant-per = { $amount } por { $other }

@@ -276,6 +276,7 @@ product-add = Ajouter un produit
 product-remove = Supprimer ce produit
 label-others = Peut aussi vouloir dire :
 label-readings = Choisissez le sens :
+meant-range = { $amount } à { $other }
 meant-plus-water = { $amount } + { $other } d’eau
 meant-of-total = { $amount } dans { $other } de solution finie
 meant-per = { $amount } par { $other }

@@ -261,6 +261,7 @@ product-add = Ajoute yon pwodui
 product-remove = Retire pwodui sa a
 label-others = Li ka vle di tou:
 label-readings = Chwazi sa li vle di:
+meant-range = { $amount } rive { $other }
 meant-plus-water = { $amount } + { $other } dlo
 meant-of-total = { $amount } nan { $other } solisyon fini
 meant-per = { $amount } pou { $other }

@@ -288,6 +288,7 @@ product-add = Dodaj produkt
 product-remove = Usuń ten produkt
 label-others = Może też znaczyć:
 label-readings = Wybierz, co znaczy:
+meant-range = { $amount } do { $other }
 meant-plus-water = { $amount } + { $other } wody
 meant-of-total = { $amount } w { $other } gotowego roztworu
 meant-per = { $amount } na { $other }

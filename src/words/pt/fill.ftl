@@ -277,6 +277,7 @@ product-add = Acrescentar um produto
 product-remove = Remover este produto
 label-others = Também pode querer dizer:
 label-readings = Escolha o que quer dizer:
+meant-range = { $amount } a { $other }
 meant-plus-water = { $amount } + { $other } de água
 meant-of-total = { $amount } em { $other } de solução pronta
 meant-per = { $amount } por { $other }
