@@ -6,6 +6,8 @@
 mod keys;
 #[path = "words/languages.rs"]
 mod languages;
+#[path = "words/meant.rs"]
+mod meant;
 #[path = "words/parts.rs"]
 mod parts;
 #[path = "words/reference.rs"]

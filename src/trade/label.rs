@@ -25,9 +25,12 @@ mod amounts;
 mod counted;
 mod grammar;
 mod lexer;
+mod offer;
 mod ratio;
 mod statements;
 mod vocabulary;
+
+pub use offer::{Joint, apart};
 
 use crate::limits::OutOfRange;
 use crate::units::{MassConcentration, System, Volume, VolumeFraction};

@@ -10,7 +10,7 @@ use crate::limits::OutOfRange;
 use crate::number::{self, NumberMistake};
 use crate::site::Entry;
 use crate::source::{Source, Standing};
-use crate::trade::label::LabelMistake;
+use crate::trade::label::{self, LabelMistake};
 use crate::trade::reading::ReadingMistake;
 use crate::units::{Dimension, Kind, System, Unit, unit};
 
@@ -238,6 +238,25 @@ impl Words {
                 self.tell(key, &[label, ("bound", bound), typed])
             }
         }
+    }
+
+    /// What a label text that is offered means: its numbers, its units, and what it is an amount of.
+    /// Words of the label's own stay.
+    ///
+    /// ```
+    /// use brimline::words::{LANGUAGES, Words};
+    /// let french = "number-decimal = ,\nmeant-made-up = { $amount } par { $other } de solution finie";
+    /// let words = Words::of(&LANGUAGES[2], french).unwrap();
+    /// assert_eq!(words.meant("1.5 mL per L made up"), "1,5 mL par L de solution finie");
+    /// assert_eq!(words.meant("1,5 mL/L"), "1,5 mL/L");
+    /// ```
+    pub fn meant(&self, offered: &str) -> String {
+        let Some((joint, one, other)) = label::apart(offered) else {
+            // No text of ours has a comma: its numbers are as the label wrote them.
+            return if offered.contains(',') { offered.to_owned() } else { self.equation(offered) };
+        };
+        let told = |side| Argument::text(self.meant(side));
+        self.tell(joint.code(), &[("amount", told(one)), ("other", told(other))])
     }
 
     /// What is wrong with a label and how to mend it.

@@ -27,7 +27,7 @@ impl Words {
     }
 
     /// An equation, or one symbol of it, as a person reads it: numbers as the language writes them, and the message
-    /// `symbol-` with the word for each word that has one. Letters, signs and what else a formula has stay.
+    /// `symbol-` with the word for each word that has one, as `2 packets` has too. Letters, signs and what else a formula has stay.
     ///
     /// ```
     /// use brimline::words::{LANGUAGES, Words};

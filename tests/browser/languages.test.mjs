@@ -147,6 +147,47 @@ test("a number with two readings is asked for, and a press writes the one that i
   near((await figures(page))["fill.total"], 1.2 * US_GALLON);
 });
 
+test("what a label can mean is said in French, and a press writes a label that is read without a question", async () => {
+  const page = await open({ width: 360, height: 800 });
+  await choose(page, "language", "fr");
+  await spoken(page, "fr");
+  const [label, readings] = [page.locator("#product-label"), page.locator("[name=label-reading]")];
+  const offered = async (text) => {
+    await write(page, "product-label", text);
+    return (await readings.allInnerTexts()).map(plain);
+  };
+  // The convention of the trade is read, and the other one offered: each dose is the share that its words say.
+  const total = (await figures(page))["fill.total"];
+  for (const [typed, said, written, asRead, asOffered] of [
+    ["2.5 oz/gal", "2,5 US fl oz par US gal de solution finie", "2.5 US fl oz per US gal made up", 2.5 / 130.5, 2.5 / 128],
+    ["1 in 64", "1 + 64 d’eau", "1+64", 1 / 64, 1 / 65],
+  ]) {
+    assert.deepEqual(await offered(typed), [said]);
+    near((await figures(page))["fill.dose"] / total, asRead, typed);
+    assert.deepEqual([await tooSmallToPress(page), await tooSmallToRead(page), await overflowing(page)], [[], [], []]);
+    await readings.first().click();
+    await settled(page);
+    assert.equal(await label.inputValue(), written);
+    assert.equal(await page.locator("#product-label-mistake").count(), 0);
+    near((await figures(page))["fill.dose"] / total, asOffered, written);
+  }
+  // What is refused is asked about: neither gallon is guessed.
+  await choose(page, "units", "metric");
+  for (const [at, said, written] of [
+    [0, "4 à 8 US fl oz par US gal", "4 to 8 US fl oz per US gal"],
+    [1, "4 à 8 imp fl oz par imp gal", "4 to 8 imp fl oz per imp gal"],
+  ]) {
+    const both = await offered("4 to 8 oz/gal");
+    assert.deepEqual([both.length, both[at]], [2, said]);
+    assert.ok(!("fill.dose" in (await figures(page))), "nothing is worked out of it");
+    await readings.nth(at).press("Enter");
+    await settled(page);
+    assert.equal(await label.inputValue(), written);
+    assert.equal(await page.locator("#product-label-mistake").count(), 0);
+    assert.ok((await figures(page))["fill.dose"] > 0);
+  }
+});
+
 // Decimal marks: Unicode CLDR 48 (es as es-419, pt as pt-BR); it has none for ht.
 test("units made of words and formulas are in the language, on the page and on paper", async () => {
   const page = await open({ view: "shift" });

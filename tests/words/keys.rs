@@ -70,7 +70,7 @@ fn composed() -> Vec<String> {
     all("reserve-", &Reserve::ALL.iter().map(|one| one.code()).collect::<Vec<_>>());
     all("container-holds-", &["use-solution", "concentrate"]);
     all("soil-", &["usual", "heavy"]);
-    all("symbol-", &["label", "machine", "round", "ceil", "alone"]);
+    all("symbol-", &["label", "machine", "packet", "packets", "round", "ceil", "alone"]);
     all("symbol-", &["refills", "changes", "ways", "mopping", "charges", "waits"]);
     all("around-", &["unknown", "there", "lacking"]);
     for own in ["area-machine", "area-product"] {

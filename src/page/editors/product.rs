@@ -29,9 +29,12 @@ pub fn label_field(shared: &Shared, outcome: &Outcome) -> Html {
         Ok(label) => ("label-others", label.others),
         Err(mistake) => ("label-readings", mistake.readings().to_vec()),
     };
+    // Said in the reader's language; what goes into the label is in the label's.
     let choose = |reading: &String| {
         let text = reading.clone();
-        button(shared, "label-reading", reading.clone(), move || Action::Text(Line::Label, text.clone()))
+        button(shared, "label-reading", shared.words.meant(reading), move || {
+            Action::Text(Line::Label, text.clone())
+        })
     };
     html! {
         <div>
