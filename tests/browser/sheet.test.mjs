@@ -33,7 +33,7 @@ test("what is found stands beside its line, and only what is ticked is taken", a
   await find("1310-73-2").locator("input[type=checkbox]").check();
   assert.equal(await field(page, "sheet-take").innerText(), "Take 3 into Degreaser of a sheet");
   await press(page, "sheet-take");
-  assert.match(await page.locator("[data-taken]").innerText(), /Taken into Degreaser of a sheet[^]*what kind of product/);
+  assert.match(await page.locator("#sheet-taken").innerText(), /Taken into Degreaser of a sheet[^]*what kind of product/);
   assert.equal(await field(page, "product-codes").inputValue(), "H314");
   assert.equal(await field(page, "part-1-cas").inputValue(), "1310-73-2");
   assert.equal(await field(page, "part-2-cas").count(), 0, "what was not ticked was not taken");

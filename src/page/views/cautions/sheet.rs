@@ -4,6 +4,7 @@
 use crate::form::Action;
 use crate::form::pasted::Corrections;
 use crate::page::components::loose_field;
+use crate::page::focus;
 use crate::page::keep::after_paint::after_paint;
 use crate::page::keep::pasted;
 use crate::page::shared::Shared;
@@ -20,6 +21,9 @@ use yew::prelude::*;
 
 /// Milliseconds without a key after which what was pasted is kept: it is long, and no key waits for it.
 const REST: u32 = 300;
+
+/// The id of the line that says what was taken.
+const TAKEN: &str = "sheet-taken";
 
 #[derive(Properties, PartialEq)]
 pub struct SheetReaderProps {
@@ -209,6 +213,9 @@ pub fn SheetReader(props: &SheetReaderProps) -> Html {
     };
     html! {
         <>
+    // One that has no name yet is of no other product.
+    let other =
+        found.as_ref().filter(|_| !named.trim().is_empty()).and_then(|sheet| sheet.bears_other_than(&named));
             <p>{ shared.say("sheet-hint") }</p>
             <div class="field">
                 <label for="sheet-text">{ shared.say("sheet-text") }</label>
@@ -220,7 +227,7 @@ pub fn SheetReader(props: &SheetReaderProps) -> Html {
                 <button type="button" name="sheet-read" onclick={onread}>{ shared.say("sheet-read") }</button>
             </div>
             if let Some(into) = &*taken_into {
-                <p role="status" data-taken="">{ shared.tell("sheet-taken", &[("product", Argument::text(into.clone()))]) }</p>
+                <p role="status" id={TAKEN} tabindex="-1">{ shared.tell("sheet-taken", &[("product", Argument::text(into.clone()))]) }</p>
             }
             if let (Some(sheet), Some(corrected)) = (found.as_ref(), &corrected) {
                 <div role="status">{ summary(shared, sheet) }</div>

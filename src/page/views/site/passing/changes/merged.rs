@@ -1,7 +1,8 @@
 //! What both changed, as one site, and what somebody decides where they clash.
 
-use super::Waiting;
 use super::listed::listed;
+use super::{OTHER, Waiting};
+use crate::page::focus;
 use crate::page::keep::keys;
 use crate::page::shared::Shared;
 use crate::site::passing::{Clash, Conflict, Merged, Side, decide};
@@ -61,7 +62,10 @@ fn clash(
             next.decisions.push(decision.clone());
             waiting.set(Some(next));
         };
-        let text = value.map_or_else(|| shared.say(key), |value| format!("{}: {value}", shared.say(key)));
+        let text = value.map_or_else(
+            || shared.say(key),
+            |value| format!("{} {value}", shared.words.headed(&shared.say(key))),
+        );
         html! { <button type="button" name={key} {onclick}>{ text }</button> }
     };
     html! {
