@@ -388,6 +388,7 @@ sheet-missing = No heading of these sections was found: { $sections }.
 sheet-cut = The text is longer than one sheet: the rest was left out.
 sheet-place = Line { $line }: { $text }
 sheet-take = Take { $n } into { $product }
+sheet-named = The sheet says: { $sheet }. You take it into { $product }.
 sheet-taken = Taken into { $product }. Now choose what kind of product it is, and check that its name is that of the sheet.
 sheet-lacks = Not found: { $what }. Look for it in the sheet yourself.
 sheet-lack-signal = signal word

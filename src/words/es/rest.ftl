@@ -388,6 +388,7 @@ sheet-missing = No se halló el título de estas secciones: { $sections }.
 sheet-cut = El texto es más largo que una hoja: el resto quedó fuera.
 sheet-place = Línea { $line }: { $text }
 sheet-take = Tomar { $n } para { $product }
+sheet-named = La hoja dice: { $sheet }. Usted lo toma para { $product }.
 sheet-taken = Tomado para { $product }. Ahora elija qué tipo de producto es, y compruebe que su nombre sea el de la hoja.
 sheet-lacks = No se halló: { $what }. Búsquelo usted en la hoja.
 sheet-lack-signal = palabra de advertencia

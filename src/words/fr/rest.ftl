@@ -568,6 +568,7 @@ sheet-missing = Aucun titre de ces sections n’a été trouvé : { $sections }
 sheet-cut = Le texte est plus long qu’une fiche : le reste a été laissé de côté.
 sheet-place = Ligne { $line } : { $text }
 sheet-take = Reporter { $n } dans { $product }
+sheet-named = La fiche dit : { $sheet }. Vous le reportez dans { $product }.
 sheet-taken = Reporté dans { $product }. Choisissez maintenant quel type de produit c’est, et vérifiez que son nom est celui de la fiche.
 sheet-lacks = Pas trouvé : { $what }. Cherchez-le vous-même dans la fiche.
 sheet-lack-signal = mention d’avertissement

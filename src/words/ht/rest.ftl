@@ -537,6 +537,7 @@ sheet-missing = Nou pa jwenn tit seksyon sa yo: { $sections }.
 sheet-cut = Tèks la pi long pase yon fèy: nou kite rès la deyò.
 sheet-place = Liy { $line }: { $text }
 sheet-take = Antre { $n } nan { $product }
+sheet-named = Fèy la di: { $sheet }. W ap antre li nan { $product }.
 sheet-taken = Sa antre nan { $product }. Kounye a chwazi ki kalite pwodui li ye, epi verifye non li se non ki sou fèy la.
 sheet-lacks = Nou pa jwenn: { $what }. Chèche li nan fèy la ou menm.
 sheet-lack-signal = mo avètisman

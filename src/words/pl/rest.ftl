@@ -590,6 +590,7 @@ sheet-missing = Nie znaleziono nagłówka tych sekcji: { $sections }.
 sheet-cut = Tekst jest dłuższy niż jedna karta: resztę pominięto.
 sheet-place = Wiersz { $line }: { $text }
 sheet-take = Przyjmij ({ $n }) do produktu { $product }
+sheet-named = Karta mówi: { $sheet }. Przyjmujesz to do produktu { $product }.
 sheet-taken = Przyjęto do produktu { $product }. Teraz wybierz, jaki to rodzaj produktu, i sprawdź, czy nazwa jest ta sama co w karcie.
 sheet-lacks = Nie znaleziono: { $what }. Poszukaj tego w karcie.
 sheet-lack-signal = hasło ostrzegawcze

@@ -574,6 +574,7 @@ sheet-missing = O título destas seções não foi achado: { $sections }.
 sheet-cut = O texto é mais longo que uma FDS: o resto ficou de fora.
 sheet-place = Linha { $line }: { $text }
 sheet-take = Passar { $n } para { $product }
+sheet-named = A FDS diz: { $sheet }. Você passa isto para { $product }.
 sheet-taken = Passado para { $product }. Agora escolha que tipo de produto é, e confira se o nome é o da FDS.
 sheet-lacks = Não achado: { $what }. Procure você mesmo na FDS.
 sheet-lack-signal = palavra de advertência

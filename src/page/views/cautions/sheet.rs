@@ -177,6 +177,8 @@ pub fn SheetReader(props: &SheetReaderProps) -> Html {
             found.set(None);
             ticked.set(Vec::new());
             typed.set(Corrections::new());
+            // The button goes; what is to be done next is said where it was taken.
+            focus::soon(TAKEN.to_owned());
         }
     };
     let correct = {
@@ -211,11 +213,11 @@ pub fn SheetReader(props: &SheetReaderProps) -> Html {
             </li>
         }
     };
-    html! {
-        <>
     // One that has no name yet is of no other product.
     let other =
         found.as_ref().filter(|_| !named.trim().is_empty()).and_then(|sheet| sheet.bears_other_than(&named));
+    html! {
+        <>
             <p>{ shared.say("sheet-hint") }</p>
             <div class="field">
                 <label for="sheet-text">{ shared.say("sheet-text") }</label>
@@ -236,8 +238,15 @@ pub fn SheetReader(props: &SheetReaderProps) -> Html {
                     { for sheet.findings.iter().enumerate().map(|(index, read)| line(index, read, corrected)) }
                 </ol>
                 if !sheet.findings.is_empty() {
+                    if let Some(other) = other {
+                        <p class="unknown" id="sheet-named">{ shared.tell("sheet-named", &[
+                            ("sheet", Argument::text(other)),
+                            ("product", Argument::text(named.clone())),
+                        ]) }</p>
+                    }
                     <div class="buttons">
-                        <button type="button" name="sheet-take" onclick={ontake} disabled={taken.is_empty()}>
+                        <button type="button" name="sheet-take" onclick={ontake} disabled={taken.is_empty()}
+                            aria-describedby={other.map(|_| "sheet-named")}>
                             { shared.tell("sheet-take", &[
                                 ("n", Argument::number(taken.len() as f64, taken.len().to_string())),
                                 ("product", Argument::text(named.clone())),
