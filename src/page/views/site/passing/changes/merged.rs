@@ -61,6 +61,8 @@ fn clash(
             let mut next = one.clone();
             next.decisions.push(decision.clone());
             waiting.set(Some(next));
+            // Its buttons go with what is decided; the others stand below this heading.
+            focus::in_place(OTHER.to_owned());
         };
         let text = value.map_or_else(
             || shared.say(key),
