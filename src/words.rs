@@ -162,6 +162,16 @@ impl Words {
         self.tell(key, &[])
     }
 
+    /// A name with the colon of the language behind it: what is said of it follows after a space.
+    ///
+    /// ```
+    /// use brimline::words::Words;
+    /// assert_eq!(Words::of_fill().headed("Strong acid"), "Strong acid:");
+    /// ```
+    pub fn headed(&self, name: &str) -> String {
+        self.tell("headed", &[("name", Argument::text(name))])
+    }
+
     /// The message of a key with its placeholders filled. A product that nobody has named yet is "this product".
     pub fn tell(&self, key: &str, arguments: &[(&str, Argument)]) -> String {
         let nameless = arguments.iter().position(|(name, given)| *name == "product" && given.is_blank());

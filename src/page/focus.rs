@@ -19,33 +19,34 @@ pub fn on(id: &str) {
     }
 }
 
-/// Moves the focus to what is being drawn now, and scrolls no further than it takes to see it.
-pub fn in_place(id: String) {
-    Timeout::new(0, move || {
-        let found = gloo::utils::document().get_element_by_id(&id);
-        if let Some(element) = found.and_then(|one| one.dyn_into::<HtmlElement>().ok()) {
-            // What takes no focus stays as it is.
-            let _ = element.focus();
-        }
-    })
-    .forget();
-}
-
 /// Milliseconds between two looks for an element that is still to be drawn, and how often it is looked for.
 const LOOK: u32 = 50;
 const LOOKS: u32 = 20;
 
 /// The same, when what is being drawn now stands: another view may have to be drawn first.
 pub fn soon(id: String) {
-    again(id, 0, LOOKS);
+    again(id, on, 0, LOOKS);
 }
 
-fn again(id: String, wait: u32, looks: u32) {
+/// Moves the focus to what is being drawn now, and scrolls no further than it takes to see it.
+pub fn in_place(id: String) {
+    again(id, still, 0, LOOKS);
+}
+
+fn still(id: &str) {
+    let found = gloo::utils::document().get_element_by_id(id);
+    if let Some(element) = found.and_then(|one| one.dyn_into::<HtmlElement>().ok()) {
+        // What takes no focus stays as it is.
+        let _ = element.focus();
+    }
+}
+
+fn again(id: String, move_to: fn(&str), wait: u32, looks: u32) {
     Timeout::new(wait, move || {
         if looks == 0 || gloo::utils::document().get_element_by_id(&id).is_some() {
-            on(&id);
+            move_to(&id);
         } else {
-            again(id, LOOK, looks - 1);
+            again(id, move_to, LOOK, looks - 1);
         }
     })
     .forget();

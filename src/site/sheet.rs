@@ -1,6 +1,6 @@
 //! Reads the pasted text of a safety data sheet, so that a person need not type it.
 //!
-//! It looks into sections 2, 3, 8, 9, 11 and 14 and into what stands before the first heading. Whatever it finds
+//! It looks into sections 1, 2, 3, 8, 9, 11 and 14 and into what stands before the first heading. Whatever it finds
 //! carries the number and the text of its line, and what is doubtful about it; what contradicts stands beside
 //! each other. Nothing is taken unseen: [`take`] changes a product by the findings that a person accepted.
 //!
@@ -20,6 +20,7 @@ mod heading;
 mod lines;
 mod listed;
 mod multiplier;
+mod named;
 mod ph;
 mod piece;
 mod protection;
@@ -52,6 +53,9 @@ pub struct Sheet {
     pub clashes: Vec<Clash>,
     /// The headings that were found: number of the section and of the line.
     pub sections: Vec<(u8, usize)>,
+    /// The name of the product that it is of, as its first section bears it; none where none was found. It is not taken: it
+    /// only tells that a sheet is of another product than the chosen one.
+    pub named: Option<String>,
     /// Whether there was more than is read of one sheet: more lines or more findings.
     pub cut: bool,
 }
@@ -69,6 +73,18 @@ impl Sheet {
             .into_iter()
             .filter(|one| self.sections.iter().all(|(found, _)| found != one))
             .collect()
+    }
+
+    /// The name that it bears, where a product of this name is another one. Case, spaces and signs do not count.
+    ///
+    /// ```
+    /// use brimline::site::sheet::{Statements, read};
+    /// let sheet = read("1. Identification\nProduct name: Neutral Cleaner", &Statements::default());
+    /// assert_eq!(sheet.bears_other_than("neutral cleaner"), None);
+    /// assert_eq!(sheet.bears_other_than("Descaler"), Some("Neutral Cleaner"));
+    /// ```
+    pub fn bears_other_than(&self, product: &str) -> Option<&str> {
+        self.named.as_deref().filter(|named| !named::is_same(named, product))
     }
 
     /// What was looked for and not found: nobody should take its silence for a clean sheet.
@@ -160,5 +176,6 @@ pub fn read(text: &str, statements: &Statements) -> Sheet {
     found::sort(&mut findings);
     let sections =
         lines.iter().filter(|line| line.heading).map(|line| (line.section.unwrap_or(0), line.number));
-    Sheet { clashes: clash::find(&findings), sections: sections.collect(), findings, cut }
+    let (clashes, sections) = (clash::find(&findings), sections.collect());
+    Sheet { clashes, sections, named: named::find(&lines), findings, cut }
 }

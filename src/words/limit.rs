@@ -16,10 +16,14 @@ pub(super) enum End {
 }
 
 impl Words {
-    /// The least and the greatest number that a field takes, in the unit beside it.
-    pub fn limits(&self, field: Field, code: &str) -> String {
+    /// The least and the greatest number that a field takes, in the unit beside it. None where that measures something
+    /// else than the limit, as a share by mass beside one by volume: in between stands a density.
+    pub fn limits(&self, field: Field, code: &str) -> Option<String> {
+        if unit(code).is_some_and(|unit| unit.dimension != field.limit().dimension) {
+            return None;
+        }
         let bound = |end: End| Argument::text(self.bound(field.limit(), end, Some(field), code));
-        self.tell("field-limit", &[("low", bound(End::Least)), ("high", bound(End::Most))])
+        Some(self.tell("field-limit", &[("low", bound(End::Least)), ("high", bound(End::Most))]))
     }
 
     /// A limit in the unit that the user typed in, where it measures the same.

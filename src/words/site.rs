@@ -170,7 +170,8 @@ impl Words {
             (Shape::Object { fields, .. }, Value::Object(parts)) => {
                 let told = fields.iter().filter_map(|(part, shape)| {
                     let text = self.told_as(site, shape, part, parts.get(*part)?);
-                    (!text.is_empty()).then(|| format!("{}: {text}", self.field_name(field, part)))
+                    (!text.is_empty())
+                        .then(|| format!("{} {text}", self.headed(&self.field_name(field, part))))
                 });
                 told.collect::<Vec<_>>().join(", ")
             }

@@ -1,8 +1,10 @@
 // Each job by keyboard alone: the focus is seen, goes in order, and is not lost.
 
 import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
 import { test } from "node:test";
-import { US_GALLON, countOf, field, figures, go, near, press, reach, settled, stageOfThisFile } from "./walk.mjs";
+import { file, give, made, toLog } from "./log_walk.mjs";
+import { US_GALLON, countOf, field, figures, go, near, press, reach, settled, stageOfThisFile, write } from "./walk.mjs";
 
 const { open } = await stageOfThisFile();
 
@@ -229,4 +231,67 @@ test("no key is lost in a section that was unfolded this moment", async () => {
   assert.equal(await field(page, "product-codes").inputValue(), "H314");
   await settled(page);
   assert.equal(await field(page, "product-codes").inputValue(), "H314");
+});
+
+/** Presses a button with Enter and waits until the focus, seen, is on `wanted`. */
+async function enter(page, name, wanted) {
+  await (await reach(page, name)).focus();
+  await page.keyboard.press("Enter");
+  await settled(page);
+  await page.waitForFunction((id) => document.activeElement.id === id, wanted).catch(() => {});
+  const now = await focused(page);
+  assert.equal(now.name, wanted, `after ${name}`);
+  assert.ok(now.seen, `the focus on ${wanted} is not seen`);
+}
+
+test("the focus stays on the job that was pressed, whatever view it draws", async () => {
+  const page = await open();
+  await page.locator(".matters").waitFor();
+  for (const job of ["job-top-up", "job-rescue", "job-fill", "job-reading", "job-top-up", "job-fill"]) {
+    await enter(page, job, job);
+    assert.equal(await field(page, job).getAttribute("aria-pressed"), "true", job);
+  }
+});
+
+test("after a sheet is taken the focus is on what was taken", async () => {
+  const page = await open({ view: "cautions" });
+  await press(page, "product-add");
+  await write(page, "sheet-text", "2. Hazards identification\nSignal word: Warning");
+  await press(page, "sheet-read");
+  await field(page, "sheet-1").check();
+  await settled(page);
+  await enter(page, "sheet-take", "sheet-taken");
+});
+
+test("after a site is taken, left or decided the focus is on its heading", async () => {
+  const page = await open({ view: "site" });
+  await press(page, "site-passing");
+  const [download] = await Promise.all([page.waitForEvent("download"), press(page, "site-save")]);
+  const theirs = JSON.parse(readFileSync(await download.path(), "utf8"));
+  theirs.site.machines[0].tank.text = "15";
+  const brought = async () => {
+    await page.locator("#site-open").setInputFiles({ name: "file", mimeType: "application/json", buffer: Buffer.from(JSON.stringify(theirs)) });
+    await settled(page);
+    await field(page, "site-leave").waitFor();
+  };
+  await brought();
+  await enter(page, "site-leave", "passing-take");
+  await press(page, "site-library");
+  await write(page, "machine-tank", "12");
+  await press(page, "site-passing");
+  await brought();
+  await page.locator("[data-conflict]").waitFor();
+  await enter(page, "conflict-theirs", "site-other-heading");
+  await enter(page, "site-take", "passing-take");
+});
+
+test("after a file of the log is taken or left the focus is on the heading of that part", async () => {
+  const page = await open({ view: "log" });
+  await toLog(page, "keep");
+  const records = made("cart-1", 3);
+  await give(page, file(records));
+  await enter(page, "log-leave", "log-in");
+  await give(page, file(records));
+  await enter(page, "log-take", "log-in");
+  await page.locator(".view.log", { hasText: "3 records were taken." }).waitFor();
 });

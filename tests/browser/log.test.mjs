@@ -419,7 +419,11 @@ test("the log of a month on paper has totals, and the pieces of a long one repea
   await press(page, "log-print");
   assert.deepEqual(await page.evaluate(() => window.printed), ["log"]);
   const sheet = plain(await page.locator('[data-part="log"]').innerText());
-  assert.match(sheet, new RegExp(`Log of ${month}`));
+  // Unicode CLDR, by the browser’s own tables: the value stays ISO 8601, the reader sees the month in words.
+  const inWords = new Intl.DateTimeFormat("en-US", { month: "long", year: "numeric", timeZone: "UTC" }).format(new Date(`${month}-01`));
+  assert.match(month, /^\d{4}-\d\d$/);
+  assert.equal(await field(page, "seek-month").locator("option").nth(1).innerText(), inWords);
+  assert.match(sheet, new RegExp(`Log of ${inWords}`));
   const fills = made("d-55555555", 100);
   const own = fills.filter(({ when, fill }) => when.startsWith(month) && fill.product.id === "product-0");
   const row = page.locator('[data-part="log"] tbody tr', { hasText: "product 0" }).first();

@@ -40,6 +40,37 @@ test("headings repeat and rows stay whole on the next sheet", async () => {
   assert.equal(await style(".amount", "breakInside"), "avoid");
 });
 
+// Letter is the shorter one, A4 the narrower one: 1/96 in within margins of 15 mm. Common practice, no source: two columns
+// read as one where the gap between them is hardly wider than the space between two words (3 to 4 px at 12 pt).
+test("the columns of a shift's tables stand visibly apart, in English and in a longer language", async () => {
+  for (const locale of ["en-US", "fr-CA"]) {
+    const page = await open({ view: "shift", locale });
+    await unfoldAll(page);
+    await page.emulateMedia({ media: "print" });
+    for (const [format, width] of [["A4", (210 - 30) / 25.4], ["Letter", 8.5 - 30 / 25.4]]) {
+      await page.setViewportSize({ width: Math.floor(width * 96), height: 1000 });
+      await settled(page);
+      const found = await page.evaluate(() => {
+        const ends = (cell) => {
+          const range = document.createRange();
+          range.selectNodeContents(cell);
+          const boxes = [...range.getClientRects()].filter((box) => box.width > 0);
+          return boxes.length && { left: Math.min(...boxes.map((box) => box.left)), right: Math.max(...boxes.map((box) => box.right)) };
+        };
+        const rows = [...document.querySelectorAll(".view.shift tr")].filter((row) => row.checkVisibility());
+        const gaps = rows.flatMap((row) => [...row.cells].slice(1).map((cell) => {
+          const [before, own] = [ends(cell.previousElementSibling), ends(cell)];
+          return { gap: before && own ? own.left - before.right : Infinity, text: `${cell.previousElementSibling.textContent}|${cell.textContent}` };
+        }));
+        return { count: gaps.length, close: gaps.filter(({ gap }) => gap < 7.5) };
+      });
+      assert.ok(found.count > 100, `${found.count} columns`);
+      assert.deepEqual(found.close, [], `${locale} on ${format}`);
+    }
+    await page.context().close();
+  }
+});
+
 test("a print says when and with which version it was made", async () => {
   const page = await open();
   // Days are written in words once the later chunk is there.

@@ -33,13 +33,32 @@ test("what is found stands beside its line, and only what is ticked is taken", a
   await find("1310-73-2").locator("input[type=checkbox]").check();
   assert.equal(await field(page, "sheet-take").innerText(), "Take 3 into Degreaser of a sheet");
   await press(page, "sheet-take");
-  assert.match(await page.locator("[data-taken]").innerText(), /Taken into Degreaser of a sheet[^]*what kind of product/);
+  assert.match(await page.locator("#sheet-taken").innerText(), /Taken into Degreaser of a sheet[^]*what kind of product/);
   assert.equal(await field(page, "product-codes").inputValue(), "H314");
   assert.equal(await field(page, "part-1-cas").inputValue(), "1310-73-2");
   assert.equal(await field(page, "part-2-cas").count(), 0, "what was not ticked was not taken");
   assert.match(await page.locator(".caution .signal strong").first().innerText(), /Danger/);
   await press(page, "undo");
   assert.equal(await field(page, "product-codes").inputValue(), "", "and it can be taken back");
+});
+
+test("a sheet that bears another name says so beside the button, and is taken all the same", async () => {
+  const of = (name) => `1. Identification\nProduct name: ${name}\n2. Hazards identification\nSignal word: Warning`;
+  const page = await pasted(of("Made-up Descaler 9"));
+  const warning = page.locator("#sheet-named");
+  assert.equal(await warning.innerText(), "The sheet says: Made-up Descaler 9. You take it into Degreaser of a sheet.");
+  assert.equal(await field(page, "sheet-take").getAttribute("aria-describedby"), "sheet-named");
+  await field(page, "sheet-1").check();
+  assert.ok(await field(page, "sheet-take").isEnabled(), "it blocks nothing");
+  await write(page, "product-name", "made-up descaler 9");
+  assert.equal(await warning.count(), 0, "the same name but for its case");
+  await write(page, "product-name", "Descaler");
+  assert.equal(await warning.innerText(), "The sheet says: Made-up Descaler 9. You take it into Descaler.");
+  await press(page, "sheet-take");
+  assert.match(await page.locator("#sheet-taken").innerText(), /Taken into Descaler/);
+  await write(page, "sheet-text", "2. Hazards identification\nSignal word: Warning");
+  await press(page, "sheet-read");
+  assert.equal(await warning.count(), 0, "a sheet without a name");
 });
 
 test("by keyboard: paste, look through, tick, take", async () => {

@@ -373,3 +373,53 @@ fn lines_are_numbered_as_they_were_pasted() {
         assert_eq!(sheet.findings.iter().map(|one| one.line).collect::<Vec<_>>(), [line], "{text:?}");
     }
 }
+
+#[test]
+fn the_name_of_the_product() {
+    for (text, wanted) in [
+        ("1. Identification\nProduct name: Made-up Descaler 9\nUse: cleaning", Some("Made-up Descaler 9")),
+        (
+            "SECTION 1: IDENTIFICATION\n1.1. Product identifier : Made-up Descaler 9",
+            Some("Made-up Descaler 9"),
+        ),
+        ("Product Name\tMade-up Descaler 9\tProduct code\t12-345", Some("Made-up Descaler 9")),
+        ("Product name          Made-up Descaler, 1:64", Some("Made-up Descaler, 1:64")),
+        ("• TRADE NAME: MADE-UP DESCALER", Some("MADE-UP DESCALER")),
+        ("Product identifier used on the label:\nMade-up Descaler 9", Some("Made-up Descaler 9")),
+        // The label alone, and another one below it that says it.
+        ("1.1. Product identifier\nProduct form : Mixture\nTrade name : Made-up 9", Some("Made-up 9")),
+        ("Product identifier\nOther means of identification\nProduct name: Made-up 9", Some("Made-up 9")),
+        // Without its line ends.
+        ("SECTION 1: IDENTIFICATION Product name: Made-up 9. Use: disinfection, 1:256.", None),
+        ("Product name: Made-up 9. Use: disinfection, 1:256.", Some("Made-up 9")),
+        // The first one of its own section, and no other.
+        ("1. Identification\nProduct name: One\nTrade name: Two", Some("One")),
+        ("3. Composition/information on ingredients\nProduct name: Sodium hydroxide", None),
+        ("Product name:\n2. Hazards identification", None),
+        ("Product name: not available", None),
+        ("The product name is printed on the label: see there", None),
+        ("", None),
+    ] {
+        assert_eq!(english(text).named.as_deref(), wanted, "{text:?}");
+    }
+    let long = english(&format!("Product name: {}", "very long ".repeat(60)));
+    assert!(long.named.is_some_and(|name| name.chars().count() <= 82 && name.ends_with('…')));
+    let sheet = english("Product name: MADE-UP  Descaler 9");
+    assert_eq!(sheet.named.as_deref(), Some("MADE-UP"), "two spaces end a cell");
+    let sheet = english("Product name: Made-up Descaler 9");
+    assert_eq!(sheet.bears_other_than("made up descaler (9)"), None);
+    assert_eq!(sheet.bears_other_than("Made-up Descaler"), Some("Made-up Descaler 9"));
+    assert_eq!(english("H314").bears_other_than("Descaler"), None, "no name, no other");
+}
+
+#[test]
+fn the_names_of_whole_sheets() {
+    for (sheet, wanted) in [
+        (include_str!("../sheets/degreaser-table.txt"), Some("Alkaline degreaser")),
+        (include_str!("../sheets/quat-unbroken.txt"), Some("Quat disinfectant")),
+        (include_str!("../sheets/degreaser-columns.txt"), None),
+        (include_str!("../sheets/neutral-comma.txt"), None),
+    ] {
+        assert_eq!(english(sheet).named.as_deref(), wanted);
+    }
+}

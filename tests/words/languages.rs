@@ -381,3 +381,47 @@ fn every_language_tells_of_the_start() {
         assert_eq!(told, all, "{from}");
     }
 }
+
+/// A colon stands off its word in French (Imprimerie nationale, Lexique des règles typographiques) and in no other of
+/// these; what the page puts together has the one of the language.
+#[test]
+fn a_heading_has_the_colon_of_its_language() {
+    for (language, words) in all() {
+        let space = if language.code == "fr" { "\u{a0}" } else { "" };
+        assert_eq!(words.headed("Acide fort"), format!("Acide fort{space}:"), "{}", language.code);
+    }
+}
+
+/// Of one record and of several; days in the sentence are written as the language writes them.
+#[test]
+fn a_file_of_the_log_is_told_in_one_and_many() {
+    let words = |n: f64| {
+        let count = |n: f64| Argument::number(n, n.to_string());
+        let told = [("records", count(n)), ("added", count(n)), ("known", count(0.0))];
+        Words::english().tell("log-compared", &told)
+    };
+    assert_eq!(words(1.0), "1 record in the file: 1 new, 0 known.");
+    assert_eq!(words(3.0), "3 records in the file: 3 new, 0 known.");
+    for (language, words) in all() {
+        let letters = words.find("container-source").unwrap_or_else(|| Words::english().say("container-source"));
+        assert!(letters.contains("1989") && !letters.contains("1989-"), "{}: {letters}", language.code);
+    }
+}
+
+/// Spanish says usted from the first line on: the forms of tú are none of it.
+#[test]
+fn the_start_is_told_in_spanish_with_usted() {
+    let frame = include_str!("../../index.html").to_lowercase();
+    let spanish: Vec<&str> =
+        frame.split("lang=\"es\"").skip(1).filter_map(|rest| rest.split("lang=").next()).collect();
+    assert_eq!(spanish.len(), 3);
+    for told in spanish {
+        let words: BTreeSet<&str> = told.split(|one: char| !one.is_alphabetic()).collect();
+        for familiar in ["usa", "abre", "vuelve", "pregunta", "permite", "guardaste"] {
+            // "se abre" tells of the file.
+            let of_you =
+                words.contains(familiar) && !(familiar == "abre" && told.contains("se abre brimline.html"));
+            assert!(!of_you, "{familiar}: {told}");
+        }
+    }
+}

@@ -177,8 +177,13 @@ fn limits_are_told_with_few_digits_and_never_wider_than_they_are() {
         (Field::Tank, "gal_us", "0.14 gal to 520 gal."),
         (Field::Speed, "km_per_h", "0.18 km/h to 18 km/h."),
     ] {
-        assert_eq!(words.limits(field, code).replace('\u{202f}', " "), expected);
+        let told = words.limits(field, code).map(|told| told.replace('\u{202f}', " "));
+        assert_eq!(told.as_deref(), Some(expected));
     }
+    // By volume and by mass are two things (a density of 1.2 makes 12 % w/v of 10 % w/w): no limit of the one is told in
+    // the other.
+    assert_eq!(words.limits(Field::Active, "percent_ww"), None);
+    assert!(words.limits(Field::Active, "percent_wv").is_some_and(|told| told.contains("% w/v")));
     assert_eq!(told(&words, OutOfRange::Below(&limits::FLOW), unit("gal_us_per_min").expect("it")), "0.0027");
     assert_eq!(told(&words, OutOfRange::Above(&limits::LEAD), unit("d").expect("it")), "365");
 }

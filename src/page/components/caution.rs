@@ -58,8 +58,8 @@ fn never(shared: &Shared, product: &Product, panel: &Panel, whole: bool) -> Html
     let line = |pair: &&Pair| {
         html! {
             <li>
-                <strong>{ shared.say(pair.other_than(&kinds).key()) }</strong>
-                { ": " }{ shared.say(pair.happens) }
+                <strong>{ shared.words.headed(&shared.say(pair.other_than(&kinds).key())) }</strong>
+                { " " }{ shared.say(pair.happens) }
                 if whole {
                     { " " }{ shared.say(pair.act) }
                     <span class="source">{ " " }{ shared.words.source(pair.source) }</span>

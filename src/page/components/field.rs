@@ -17,7 +17,7 @@ pub fn number_field(shared: &Shared, outcome: &Outcome, field: Field, label: Opt
     let name = field.name();
     // A label of its own means another question, and the usual hint would not fit it.
     let hint = label.is_none().then(|| shared.words.find(&format!("{}-hint", field.key()))).flatten();
-    let limits = shared.limits.then(|| shared.words.limits(field, &entry.unit));
+    let limits = shared.limits.then(|| shared.words.limits(field, &entry.unit)).flatten();
     let hint = match (hint, limits) {
         (Some(hint), Some(limits)) => Some(format!("{hint} {limits}")),
         (hint, limits) => hint.or(limits),

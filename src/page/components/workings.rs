@@ -19,7 +19,11 @@ fn list(shared: &Shared, steps: &[Step]) -> Html {
             .given
             .iter()
             .map(|(symbol, value)| format!("{} = {}", shared.words.equation(symbol), shared.show(*value)));
-        let about = if step.about.is_empty() { String::new() } else { format!("{}: ", step.about) };
+        let about = if step.about.is_empty() {
+            String::new()
+        } else {
+            format!("{} ", shared.words.headed(&step.about))
+        };
         html! {
             <li>
                 <p>{ about }{ shared.say(formula.code) }</p>

@@ -21,6 +21,7 @@ use crate::page::editors::{
     active_fields, by_mass, label_field, machine_basics, measure_editor, product_basics, product_rules,
     tank_before,
 };
+use crate::page::focus;
 use crate::page::shared::Shared;
 use crate::site::Dispenser;
 use crate::trade::label::Rule;
@@ -37,10 +38,18 @@ pub fn fill_view(shared: &Shared, record: Html) -> Html {
 pub fn jobs(shared: &Shared) -> Html {
     let job = |one: &Job| {
         let (one, pressed) = (*one, *one == shared.typed.ask.station.job);
+        let name = format!("job-{}", one.code());
+        let onclick = {
+            let (act, name) = (shared.act.clone(), name.clone());
+            move |_: MouseEvent| {
+                act.emit(Action::Job(one));
+                // Another view is drawn, with buttons of its own.
+                focus::in_place(name.clone());
+            }
+        };
         html! {
-            <button type="button" name={format!("job-{}", one.code())} aria-pressed={pressed.to_string()}
-                onclick={shared.on(move |_: MouseEvent| Action::Job(one))}>
-                { shared.say(&format!("job-{}", one.code())) }
+            <button type="button" id={name.clone()} name={name.clone()} aria-pressed={pressed.to_string()} {onclick}>
+                { shared.say(&name) }
             </button>
         }
     };

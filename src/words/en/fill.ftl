@@ -206,6 +206,7 @@ caution-codes-unknown = These codes are not known here. Look them up in the SDS:
 caution-wear = Wear
 caution-wear-none = No PPE follows from its hazard statements. Follow the label, the SDS and your site’s rules.
 caution-never = Never let it meet
+headed = { $name }:
 caution-never-unknown = What kind of product this is has not been entered. Mix it with nothing and rinse the tank first.
 caution-never-any = Any other product: one product in one tank. Drain and rinse before you change.
 tank-before = In the tank before

@@ -423,7 +423,10 @@ log-busy-comparing = Comparing: { $done } of { $of }.
 log-busy-writing = Writing: { $done } of { $of }.
 log-busy-saving = Making the file: { $done } of { $of }.
 log-refused = The file is refused. Nothing was taken.
-log-compared = { $records } records in the file: { $added } new, { $known } known.
+log-compared = { $records ->
+    [one] { $records } record in the file: { $added } new, { $known } known.
+   *[other] { $records } records in the file: { $added } new, { $known } known.
+ }
 log-file-broken = The file is not whole.
 log-file-erases = { $n ->
     [one] { $n } text of yours was erased there on request. It is erased here as well when you take the file.

@@ -210,6 +210,7 @@ caution-codes-unknown = Estos códigos no se conocen aquí. Búsquelos en la HDS
 caution-wear = Póngase
 caution-wear-none = De sus indicaciones de peligro no sale ningún EPP. Siga la etiqueta, la HDS y las reglas de su sitio.
 caution-never = Nunca debe juntarse con
+headed = { $name }:
 caution-never-unknown = No se ha dicho qué tipo de producto es. No lo mezcle con nada y enjuague antes el tanque.
 caution-never-any = Cualquier otro producto: un solo producto en un tanque. Vacíe y enjuague antes de cambiar.
 tank-before = Antes en el tanque

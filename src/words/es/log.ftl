@@ -423,7 +423,7 @@ log-busy-comparing = Se está comparando: { $done } de { $of }.
 log-busy-writing = Se está escribiendo: { $done } de { $of }.
 log-busy-saving = Se está haciendo el archivo: { $done } de { $of }.
 log-refused = El archivo se rechazó. No se tomó nada.
-log-compared = { $records } registros en el archivo: { $added } nuevos, { $known } conocidos.
+log-compared = Registros en el archivo: { $records }. Nuevos: { $added }. Conocidos: { $known }.
 log-file-broken = El archivo no está completo.
 log-file-erases = { $n ->
     [one] { $n } texto suyo se borró allá a pedido. Se borra aquí también cuando usted toma el archivo.

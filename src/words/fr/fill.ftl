@@ -209,6 +209,7 @@ caution-codes-unknown = Ces codes ne sont pas connus ici. Cherchez-les dans la F
 caution-wear = Portez
 caution-wear-none = Ses mentions de danger n’imposent aucun EPI. Suivez l’étiquette, la FDS et les règles de votre site.
 caution-never = Ne jamais mélanger avec
+headed = { $name } :
 caution-never-unknown = Le type de ce produit n’est pas saisi. Ne le mélangez avec rien et rincez d’abord le réservoir.
 caution-never-any = Tout autre produit : un seul produit par réservoir. Videz et rincez avant de changer.
 tank-before = Avant dans le réservoir

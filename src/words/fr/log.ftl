@@ -407,7 +407,7 @@ log-busy-comparing = Comparaison : { $done } sur { $of }.
 log-busy-writing = Écriture : { $done } sur { $of }.
 log-busy-saving = Création du fichier : { $done } sur { $of }.
 log-refused = Le fichier est refusé. Rien n’a été pris.
-log-compared = { $records } enregistrements dans le fichier. Nouveaux : { $added }. Connus : { $known }.
+log-compared = Enregistrements dans le fichier : { $records }. Nouveaux : { $added }. Connus : { $known }.
 log-file-broken = Le fichier n’est pas entier.
 log-file-erases = { $n ->
     [one] { $n } texte d’ici a été effacé là-bas sur demande. Il est effacé ici aussi quand vous prenez le fichier.

@@ -194,6 +194,7 @@ caution-codes-unknown = Nou pa konnen kòd sa yo isit la. Chèche yo nan FDS la:
 caution-wear = Mete sou ou
 caution-wear-none = Danje ki ekri yo pa mande okenn ekipman pwoteksyon. Swiv etikèt la, FDS la ak règ sit ou a.
 caution-never = Li pa janm dwe rankontre
+headed = { $name }:
 caution-never-unknown = Yo poko di ki kalite pwodui sa ye. Pa melanje li ak anyen epi rense tank lan anvan.
 caution-never-any = Nenpòt lòt pwodui: yon sèl pwodui nan yon tank. Vide epi rense anvan ou chanje.
 tank-before = Anvan nan tank lan

@@ -221,6 +221,7 @@ caution-codes-unknown = Te kody nie są tu znane. Poszukaj ich w karcie charakte
 caution-wear = Załóż
 caution-wear-none = Ze zwrotów o zagrożeniu nie wynikają środki ochrony. Trzymaj się etykiety, karty charakterystyki i zasad obiektu.
 caution-never = Z czym nigdy nie wolno łączyć
+headed = { $name }:
 caution-never-unknown = Nie wpisano, co to za rodzaj produktu. Nie mieszaj go z niczym i najpierw wypłucz zbiornik.
 caution-never-any = Każdy inny produkt: jeden produkt w jednym zbiorniku. Opróżnij i wypłucz przed zmianą.
 tank-before = Przedtem w zbiorniku

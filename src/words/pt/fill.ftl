@@ -210,6 +210,7 @@ caution-codes-unknown = Estes códigos não são conhecidos aqui. Procure na FDS
 caution-wear = Use
 caution-wear-none = As frases de perigo não pedem EPI. Siga o rótulo, a FDS e as regras do seu local.
 caution-never = Nunca deixe se misturar com
+headed = { $name }:
 caution-never-unknown = O tipo deste produto não foi digitado. Não misture com nada e enxágue antes o tanque.
 caution-never-any = Qualquer outro produto: um produto por tanque. Esvazie e enxágue antes de trocar.
 tank-before = O que estava no tanque antes

@@ -424,7 +424,7 @@ log-busy-comparing = Comparando: { $done } de { $of }.
 log-busy-writing = Gravando: { $done } de { $of }.
 log-busy-saving = Fazendo o arquivo: { $done } de { $of }.
 log-refused = O arquivo é recusado. Nada entrou.
-log-compared = { $records } anotações no arquivo: { $added } novas, { $known } conhecidas.
+log-compared = Anotações no arquivo: { $records }. Novas: { $added }. Conhecidas: { $known }.
 log-file-broken = O arquivo não está inteiro.
 log-file-erases = { $n ->
     [one] { $n } texto seu foi apagado lá a pedido. Ele é apagado aqui também quando você aceita o arquivo.

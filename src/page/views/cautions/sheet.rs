@@ -4,6 +4,7 @@
 use crate::form::Action;
 use crate::form::pasted::Corrections;
 use crate::page::components::loose_field;
+use crate::page::focus;
 use crate::page::keep::after_paint::after_paint;
 use crate::page::keep::pasted;
 use crate::page::shared::Shared;
@@ -20,6 +21,9 @@ use yew::prelude::*;
 
 /// Milliseconds without a key after which what was pasted is kept: it is long, and no key waits for it.
 const REST: u32 = 300;
+
+/// The id of the line that says what was taken.
+const TAKEN: &str = "sheet-taken";
 
 #[derive(Properties, PartialEq)]
 pub struct SheetReaderProps {
@@ -173,6 +177,8 @@ pub fn SheetReader(props: &SheetReaderProps) -> Html {
             found.set(None);
             ticked.set(Vec::new());
             typed.set(Corrections::new());
+            // The button goes; what is to be done next is said where it was taken.
+            focus::soon(TAKEN.to_owned());
         }
     };
     let correct = {
@@ -207,6 +213,9 @@ pub fn SheetReader(props: &SheetReaderProps) -> Html {
             </li>
         }
     };
+    // One that has no name yet is of no other product.
+    let other =
+        found.as_ref().filter(|_| !named.trim().is_empty()).and_then(|sheet| sheet.bears_other_than(&named));
     html! {
         <>
             <p>{ shared.say("sheet-hint") }</p>
@@ -220,7 +229,7 @@ pub fn SheetReader(props: &SheetReaderProps) -> Html {
                 <button type="button" name="sheet-read" onclick={onread}>{ shared.say("sheet-read") }</button>
             </div>
             if let Some(into) = &*taken_into {
-                <p role="status" data-taken="">{ shared.tell("sheet-taken", &[("product", Argument::text(into.clone()))]) }</p>
+                <p role="status" id={TAKEN} tabindex="-1">{ shared.tell("sheet-taken", &[("product", Argument::text(into.clone()))]) }</p>
             }
             if let (Some(sheet), Some(corrected)) = (found.as_ref(), &corrected) {
                 <div role="status">{ summary(shared, sheet) }</div>
@@ -229,8 +238,15 @@ pub fn SheetReader(props: &SheetReaderProps) -> Html {
                     { for sheet.findings.iter().enumerate().map(|(index, read)| line(index, read, corrected)) }
                 </ol>
                 if !sheet.findings.is_empty() {
+                    if let Some(other) = other {
+                        <p class="unknown" id="sheet-named">{ shared.tell("sheet-named", &[
+                            ("sheet", Argument::text(other)),
+                            ("product", Argument::text(named.clone())),
+                        ]) }</p>
+                    }
                     <div class="buttons">
-                        <button type="button" name="sheet-take" onclick={ontake} disabled={taken.is_empty()}>
+                        <button type="button" name="sheet-take" onclick={ontake} disabled={taken.is_empty()}
+                            aria-describedby={other.map(|_| "sheet-named")}>
                             { shared.tell("sheet-take", &[
                                 ("n", Argument::number(taken.len() as f64, taken.len().to_string())),
                                 ("product", Argument::text(named.clone())),

@@ -144,7 +144,7 @@ fn checklist(shared: &Shared, list: &Checklist) -> String {
     }
     let task = |(code, task): (&str, crate::site::log::Task)| {
         let state = shared.say(&format!("log-state-{}", task.code().replace('_', "-")));
-        format!("{}: {state}", shared.say(&format!("log-task-{code}")))
+        format!("{} {state}", shared.words.headed(&shared.say(&format!("log-task-{code}"))))
     };
     list.tasks().into_iter().map(task).collect::<Vec<_>>().join("; ")
 }

@@ -4,6 +4,7 @@ use super::{COLUMNS, Seen, cells, told};
 use crate::answer::Value;
 use crate::form::log::Sought;
 use crate::page::components::print_part;
+use crate::page::day::month_in;
 use crate::page::log::history;
 use crate::page::shared::Shared;
 use crate::page::views::site::sheet;
@@ -58,7 +59,7 @@ fn Paper(props: &PaperProps) -> Html {
     }
     let counted: Vec<&Current> = filter.of(fills).collect();
     let shown: Vec<&Current> = fills.iter().filter(|one| filter.fits(one)).collect();
-    let month = ("month", Argument::text(&*sought.month));
+    let month = ("month", Argument::text(month_in(&shared.words, &sought.month)));
     let named = [
         (
             "seek-product",
@@ -71,8 +72,11 @@ fn Paper(props: &PaperProps) -> Html {
     ];
     let only: Vec<String> = named
         .into_iter()
-        .filter_map(|(key, name)| Some(format!("{}: {}", shared.say(key), name?)))
-        .chain((!sought.who.is_empty()).then(|| format!("{}: {}", shared.say("seek-who"), sought.who)))
+        .filter_map(|(key, name)| Some(format!("{} {}", shared.words.headed(&shared.say(key)), name?)))
+        .chain(
+            (!sought.who.is_empty())
+                .then(|| format!("{} {}", shared.words.headed(&shared.say("seek-who")), sought.who)),
+        )
         .collect();
     let is_part = Sought { month: sought.month.clone(), ..Sought::default() } != *sought;
     let content = html! {
@@ -192,7 +196,7 @@ fn otherwise(shared: &Shared, one: &Current) -> String {
     let undone = if undone.is_empty() {
         String::new()
     } else {
-        format!("{}: {}", shared.say("log-state-not-done"), told::tasks(shared, &undone))
+        format!("{} {}", shared.words.headed(&shared.say("log-state-not-done")), told::tasks(shared, &undone))
     };
     let texts = [deviation, one.reason.to_string(), undone, one.notes.to_string()];
     texts.into_iter().filter(|text| !text.is_empty()).collect::<Vec<_>>().join("; ")

@@ -3,6 +3,7 @@
 use super::Seen;
 use super::fields::{press, select};
 use crate::form::log::{Choices, Sought};
+use crate::page::day::month_in;
 use crate::page::keep::log_draft::change;
 use crate::page::shared::Shared;
 use yew::prelude::*;
@@ -12,10 +13,13 @@ pub fn seek(seen: &Seen, found: &Choices, shown: usize) -> Html {
     let (shared, sought) = (&seen.shared, &seen.draft.sought);
     let number = |n: usize| super::told::count(shared, n);
     let all = seen.held.view.fills.len();
+    // Told as days are told; what is chosen by stays as it is kept.
+    let months: Vec<_> =
+        found.months.iter().map(|(id, month)| (id.clone(), month_in(&shared.words, month))).collect();
     html! {
         <section aria-label={shared.say("log-seek")} class="seek">
             <div class="fields">
-                { list(shared, "seek-month", &found.months, &sought.month, |sought| &mut sought.month) }
+                { list(shared, "seek-month", &months, &sought.month, |sought| &mut sought.month) }
                 { list(shared, "seek-product", &found.products, &sought.product, |sought| &mut sought.product) }
                 { list(shared, "seek-machine", &found.machines, &sought.machine, |sought| &mut sought.machine) }
                 { list(shared, "seek-area", &found.areas, &sought.area, |sought| &mut sought.area) }

@@ -3,6 +3,7 @@
 use super::super::fields::press;
 use super::super::told;
 use super::KeepProps;
+use crate::page::focus;
 use crate::page::log::{self, Incoming, NotCompared, compare};
 use crate::page::shared::Shared;
 use crate::page::views::site::refusal;
@@ -15,6 +16,10 @@ use yew::prelude::*;
 
 /// So many conflicts are shown side by side.
 const SHOWN: usize = 50;
+
+/// The id of the heading of this part. It takes the focus when the buttons below it go: how many were taken is only
+/// told, below it, when all of them are.
+const HEADING: &str = "log-in";
 
 /// What became of the file.
 #[derive(Clone, Default, PartialEq)]
@@ -76,8 +81,8 @@ pub fn Taking(props: &KeepProps) -> Html {
         Step::Compared(incoming) => compared(shared, incoming, &step),
     };
     html! {
-        <section aria-labelledby="log-in">
-            <h2 id="log-in">{ shared.say("log-in") }</h2>
+        <section aria-labelledby={HEADING}>
+            <h2 id={HEADING} tabindex="-1">{ shared.say("log-in") }</h2>
             <div class="field">
                 <label for="log-open">{ shared.say("log-open") }</label>
                 <input id="log-open" name="log-open" type="file" accept=".ndjson,.jsonl,application/x-ndjson" {onchange} aria-describedby="log-open-hint" />
@@ -110,11 +115,15 @@ fn compared(shared: &Shared, incoming: &Incoming, step: &UseStateHandle<Step>) -
         move || {
             log::take(&incoming);
             step.set(Step::None);
+            focus::soon(HEADING.to_owned());
         }
     };
     let leave = {
         let step = step.clone();
-        move || step.set(Step::Left)
+        move || {
+            step.set(Step::Left);
+            focus::soon(HEADING.to_owned());
+        }
     };
     html! {
         <div class="remark news" data-added={incoming.added.to_string()}>

@@ -25,7 +25,8 @@ pub fn chart(shared: &Shared, standard: &Standard) -> Html {
     let measure = shared.typed.measure().map(Record::id).unwrap_or_default();
     match work(&shared.typed, standard, measure, shared.marks()) {
         Ok(chart) => {
-            let of = format!("{}: {}", shared.say("paper-chart"), edition(shared, standard));
+            let of =
+                format!("{} {}", shared.words.headed(&shared.say("paper-chart")), edition(shared, standard));
             let drawn: Vec<Html> = chart
                 .rows
                 .iter()

@@ -23,11 +23,11 @@ pub fn labels(shared: &Shared, standard: &Standard) -> Html {
     };
     if let Some(reason) = standard.left_out(machine.id()) {
         let why = facts::why(shared, &Why::LeftOut(reason.to_owned()));
-        return html! { <p class="unknown"><strong>{ format!("{}: ", machine.name()) }{ why }</strong></p> };
+        return html! { <p class="unknown"><strong>{ shared.words.headed(machine.name()) }{ " " }{ why }</strong></p> };
     }
     let about = asked(typed, standard, machine.id(), measure.id(), 100);
     let about = Shared { typed: Rc::new(about), ..shared.clone() };
-    let of = format!("{}: {}", shared.say("paper-labels"), edition(shared, standard));
+    let of = format!("{} {}", shared.words.headed(&shared.say("paper-labels")), edition(shared, standard));
     let content = html! {
         <>
             { standing(shared, standard) }

@@ -16,7 +16,7 @@ use yew::prelude::*;
 
 /// The sheet.
 pub fn sheet_of(shared: &Shared, standard: &Standard) -> Html {
-    let of = format!("{}: {}", shared.say("paper-sheet"), edition(shared, standard));
+    let of = format!("{} {}", shared.words.headed(&shared.say("paper-sheet")), edition(shared, standard));
     let content = html! {
         <>
             <h2 class="chart-title">{ facts::written(shared, &standard.name) }</h2>

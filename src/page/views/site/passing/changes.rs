@@ -7,6 +7,7 @@ use super::Props;
 use super::told;
 use crate::form::site::Act;
 use crate::page::components::{Chosen, OpenFile, Told};
+use crate::page::focus;
 use crate::page::keep::keys::{self, Pinned};
 use crate::page::shared::Shared;
 use crate::site::Site;
@@ -34,6 +35,16 @@ struct Waiting {
     whole: bool,
 }
 
+/// The ids of the heading of this part, and of that of the site that waits.
+const TAKING: &str = "passing-take";
+const OTHER: &str = "site-other-heading";
+
+/// What waited was taken or left. Its buttons go; the heading of the part takes the focus.
+fn over(waiting: &UseStateHandle<Option<Waiting>>) {
+    waiting.set(None);
+    focus::soon(TAKING.to_owned());
+}
+
 /// Opens a site, shows what is different, takes what is wanted.
 #[component]
 pub fn Taking(props: &Props) -> Html {
@@ -56,7 +67,7 @@ pub fn Taking(props: &Props) -> Html {
     };
     html! {
         <>
-            <h2>{ shared.say("passing-take") }</h2>
+            <h2 id={TAKING} tabindex="-1">{ shared.say("passing-take") }</h2>
             <OpenFile shared={shared.clone()} name="site-open" accept=".json,application/json" {onfile} />
             if let Some(one) = &*waiting { { shown(shared, one, &waiting) } }
         </>
@@ -163,11 +174,11 @@ fn shown(shared: &Shared, one: &Waiting, waiting: &UseStateHandle<Option<Waiting
     };
     let leave = {
         let waiting = waiting.clone();
-        move |_: MouseEvent| waiting.set(None)
+        move |_: MouseEvent| over(&waiting)
     };
     html! {
-        <section id="site-other" aria-labelledby="site-other-heading">
-            <h3 id="site-other-heading">{ &one.site.name }</h3>
+        <section id="site-other" aria-labelledby={OTHER}>
+            <h3 id={OTHER} tabindex="-1">{ &one.site.name }</h3>
             <p data-standing={one.standing.code()}>{ whose }</p>
             if !one.whole {
                 <div class="levels">{ mode(false, "passing-compare") }{ mode(true, "passing-merge") }</div>
@@ -197,7 +208,7 @@ fn unread(shared: &Shared, one: &Waiting, waiting: &UseStateHandle<Option<Waitin
         let (shared, one, waiting) = (shared.clone(), one.clone(), waiting.clone());
         move |_: MouseEvent| {
             take(&shared, (*one.site).clone(), &one);
-            waiting.set(None);
+            over(&waiting);
         }
     };
     html! {

@@ -1,7 +1,7 @@
 //! What a site from elsewhere has that is different, each to be taken or left.
 
 use super::super::told;
-use super::{Waiting, take};
+use super::{Waiting, over, take};
 use crate::page::shared::Shared;
 use crate::site::Site;
 use crate::site::passing::{Change, NoNumber, WHOLE, What, choose, compare, no_numbers};
@@ -98,7 +98,7 @@ pub fn listed(
             match site {
                 Ok(site) => {
                     take(&shared, site, &one);
-                    waiting.set(None);
+                    over(&waiting);
                 }
                 // There is no place of its own to say it in, and it must not pass unseen.
                 Err(refusal) => gloo::dialogs::alert(&told::refusal(&shared, &refusal)),

@@ -1,7 +1,8 @@
 //! What both changed, as one site, and what somebody decides where they clash.
 
-use super::Waiting;
 use super::listed::listed;
+use super::{OTHER, Waiting};
+use crate::page::focus;
 use crate::page::keep::keys;
 use crate::page::shared::Shared;
 use crate::site::passing::{Clash, Conflict, Merged, Side, decide};
@@ -60,8 +61,13 @@ fn clash(
             let mut next = one.clone();
             next.decisions.push(decision.clone());
             waiting.set(Some(next));
+            // Its buttons go with what is decided; the others stand below this heading.
+            focus::in_place(OTHER.to_owned());
         };
-        let text = value.map_or_else(|| shared.say(key), |value| format!("{}: {value}", shared.say(key)));
+        let text = value.map_or_else(
+            || shared.say(key),
+            |value| format!("{} {value}", shared.words.headed(&shared.say(key))),
+        );
         html! { <button type="button" name={key} {onclick}>{ text }</button> }
     };
     html! {
