@@ -403,7 +403,8 @@ fn a_file_of_the_log_is_told_in_one_and_many() {
     assert_eq!(words(1.0), "1 record in the file: 1 new, 0 known.");
     assert_eq!(words(3.0), "3 records in the file: 3 new, 0 known.");
     for (language, words) in all() {
-        let letters = words.find("container-source").unwrap_or_else(|| Words::english().say("container-source"));
+        let letters =
+            words.find("container-source").unwrap_or_else(|| Words::english().say("container-source"));
         assert!(letters.contains("1989") && !letters.contains("1989-"), "{}: {letters}", language.code);
     }
 }
