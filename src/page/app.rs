@@ -74,7 +74,13 @@ pub fn App(Opening { found, typed, words: first }: &Opening) -> Html {
         Loaded::Here(rest) => rest.why,
         Loaded::Waiting | Loaded::Failed => |_: &Shared, _: &'static str| Html::default(),
     };
-    let shared = Shared { typed, before, words, limits: false, locked, lacking: Rc::default(), why, act };
+    let meant = match rest {
+        Loaded::Here(rest) => rest.meant,
+        // It is in the label's own words meanwhile.
+        Loaded::Waiting | Loaded::Failed => |_: &Shared, text: &str| text.to_owned(),
+    };
+    let shared =
+        Shared { typed, before, words, limits: false, locked, lacking: Rc::default(), why, meant, act };
     let shared = match rest {
         Loaded::Here(rest) if locked => (rest.held)(shared),
         _ => shared,

@@ -47,6 +47,8 @@ pub struct Rest {
     pub guide: fn(&Shared, Place) -> Html,
     /// Why a view matters.
     pub why: fn(&Shared, &'static str) -> Html,
+    /// Says what a label text that is offered means.
+    pub meant: fn(&Shared, &str) -> String,
     /// The English of all views.
     pub words: fn() -> Rc<Words>,
     /// Writes a day as a language does.
@@ -91,6 +93,7 @@ fn entries() -> Result<Rest, NotLoaded> {
         station: views::station_view,
         guide: views::guide,
         why: views::why,
+        meant: |shared, text| shared.words.meant(text),
         words,
         day: day::written,
         held,

@@ -29,6 +29,8 @@ pub struct Shared {
     pub lacking: Rc<(Vec<String>, String)>,
     /// Draws why a view matters, by its code.
     pub why: fn(&Shared, &'static str) -> Html,
+    /// Says what a label text that is offered means.
+    pub meant: fn(&Shared, &str) -> String,
     /// Does something.
     pub act: Callback<Action>,
 }

@@ -122,7 +122,7 @@ test("where JavaScript is off the page says what to do, in every language", asyn
   const said = await page.locator("body").innerText();
   assert.doesNotMatch(said, /is opening/);
   for (const way of [
-    /needs JavaScript for it\. Allow JavaScript for this page, then reload/, /Permita JavaScript para esta página/,
+    /needs JavaScript\. Allow JavaScript for this page, then reload/, /Permita JavaScript para esta página/,
     /Autorisez JavaScript pour cette page/, /Pèmèt JavaScript pou paj sa a/, /Zezwól na JavaScript dla tej strony/,
     /Permita o JavaScript para esta página/,
   ]) assert.match(said, way);

@@ -32,7 +32,7 @@ pub fn label_field(shared: &Shared, outcome: &Outcome) -> Html {
     // Said in the reader's language; what goes into the label is in the label's.
     let choose = |reading: &String| {
         let text = reading.clone();
-        button(shared, "label-reading", shared.words.meant(reading), move || {
+        button(shared, "label-reading", (shared.meant)(shared, reading), move || {
             Action::Text(Line::Label, text.clone())
         })
     };

@@ -274,13 +274,6 @@ product-add = Add a product
 product-remove = Remove this product
 label-others = It can also mean:
 label-readings = Choose what it means:
-meant-range = { $amount } to { $other }
-meant-plus-water = { $amount }+{ $other }
-meant-of-total = { $amount } in { $other }
-meant-per = { $amount } per { $other }
-meant-per-water = { $amount } per { $other } water
-meant-made-up = { $amount } per { $other } made up
-meant-per-tank = { $amount } per tank
 
 floor = Floor
 floor-target-low = Floor should get at least
@@ -468,8 +461,6 @@ formula-govern = The smaller amount governs
 formula-round = Whole marks, strokes or caps k of size s
 symbol-label = label
 symbol-machine = machine
-symbol-packet = packet
-symbol-packets = packets
 symbol-round = round
 formula-true-ratio = Parts of water n to 1 that the rounded dose makes
 

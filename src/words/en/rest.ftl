@@ -1205,3 +1205,14 @@ symbol-charges = charges
 symbol-waits = waits
 symbol-alone = alone
 symbol-ceil = ceil
+
+# What a label text that is offered means: its amount, and what it is an amount of.
+meant-range = { $amount } to { $other }
+meant-plus-water = { $amount }+{ $other }
+meant-of-total = { $amount } in { $other }
+meant-per = { $amount } per { $other }
+meant-per-water = { $amount } per { $other } water
+meant-made-up = { $amount } per { $other } made up
+meant-per-tank = { $amount } per tank
+symbol-packet = packet
+symbol-packets = packets

@@ -278,13 +278,6 @@ product-add = Agregar un producto
 product-remove = Quitar este producto
 label-others = También puede querer decir:
 label-readings = Elija lo que quiere decir:
-meant-range = { $amount } a { $other }
-meant-plus-water = { $amount } + { $other } de agua
-meant-of-total = { $amount } en { $other } de solución terminada
-meant-per = { $amount } por { $other }
-meant-per-water = { $amount } por { $other } de agua
-meant-made-up = { $amount } por { $other } de solución terminada
-meant-per-tank = { $amount } para un tanque lleno
 
 floor = Piso
 floor-target-low = El piso debe recibir como mínimo
@@ -472,8 +465,6 @@ formula-govern = Manda la cantidad menor
 formula-round = Marcas, bombeos o tapas enteras k de tamaño s
 symbol-label = etiqueta
 symbol-machine = máquina
-symbol-packet = sobre
-symbol-packets = sobres
 symbol-round = redondeo
 formula-true-ratio = Partes de agua n por 1 que hace la dosis redondeada
 

@@ -1208,3 +1208,14 @@ symbol-charges = cargas
 symbol-waits = esperas
 symbol-alone = sola
 symbol-ceil = techo
+
+# What a label text that is offered means: its amount, and what it is an amount of.
+meant-range = { $amount } a { $other }
+meant-plus-water = { $amount } + { $other } de agua
+meant-of-total = { $amount } en { $other } de solución terminada
+meant-per = { $amount } por { $other }
+meant-per-water = { $amount } por { $other } de agua
+meant-made-up = { $amount } por { $other } de solución terminada
+meant-per-tank = { $amount } para un tanque lleno
+symbol-packet = sobre
+symbol-packets = sobres

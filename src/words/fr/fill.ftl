@@ -277,13 +277,6 @@ product-add = Ajouter un produit
 product-remove = Supprimer ce produit
 label-others = Peut aussi vouloir dire :
 label-readings = Choisissez le sens :
-meant-range = { $amount } à { $other }
-meant-plus-water = { $amount } + { $other } d’eau
-meant-of-total = { $amount } dans { $other } de solution finie
-meant-per = { $amount } par { $other }
-meant-per-water = { $amount } par { $other } d’eau
-meant-made-up = { $amount } par { $other } de solution finie
-meant-per-tank = { $amount } pour un réservoir plein
 
 floor = Sol
 floor-target-low = Le sol doit recevoir au moins
@@ -472,8 +465,6 @@ formula-govern = La plus petite quantité l’emporte
 formula-round = Graduations, coups ou bouchons entiers k de taille s
 symbol-label = étiquette
 symbol-machine = machine
-symbol-packet = sachet
-symbol-packets = sachets
 symbol-round = arrondi
 formula-true-ratio = Parts d’eau n pour 1 que fait la dose arrondie
 

@@ -1190,3 +1190,14 @@ symbol-charges = charges
 symbol-waits = attentes
 symbol-alone = seule
 symbol-ceil = plafond
+
+# What a label text that is offered means: its amount, and what it is an amount of.
+meant-range = { $amount } à { $other }
+meant-plus-water = { $amount } + { $other } d’eau
+meant-of-total = { $amount } dans { $other } de solution finie
+meant-per = { $amount } par { $other }
+meant-per-water = { $amount } par { $other } d’eau
+meant-made-up = { $amount } par { $other } de solution finie
+meant-per-tank = { $amount } pour un réservoir plein
+symbol-packet = sachet
+symbol-packets = sachets

@@ -262,13 +262,6 @@ product-add = Ajoute yon pwodui
 product-remove = Retire pwodui sa a
 label-others = Li ka vle di tou:
 label-readings = Chwazi sa li vle di:
-meant-range = { $amount } rive { $other }
-meant-plus-water = { $amount } + { $other } dlo
-meant-of-total = { $amount } nan { $other } solisyon fini
-meant-per = { $amount } pou { $other }
-meant-per-water = { $amount } pou { $other } dlo
-meant-made-up = { $amount } pou { $other } solisyon fini
-meant-per-tank = { $amount } pou yon tank plen
 
 floor = Planche
 floor-target-low = Planche a dwe resevwa omwen
@@ -457,8 +450,6 @@ formula-govern = Se kantite ki pi piti a ki deside
 formula-round = Mak, kout ponp oswa bouchon antye k ki gwosè s
 symbol-label = etikèt
 symbol-machine = machin
-symbol-packet = sachè
-symbol-packets = sachè
 symbol-round = awondi
 formula-true-ratio = Pati dlo n pou 1 dòz awondi a fè
 

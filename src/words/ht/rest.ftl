@@ -991,3 +991,14 @@ symbol-charges = chaj
 symbol-waits = tann
 symbol-alone = poukont
 symbol-ceil = plafon
+
+# What a label text that is offered means: its amount, and what it is an amount of.
+meant-range = { $amount } rive { $other }
+meant-plus-water = { $amount } + { $other } dlo
+meant-of-total = { $amount } nan { $other } solisyon fini
+meant-per = { $amount } pou { $other }
+meant-per-water = { $amount } pou { $other } dlo
+meant-made-up = { $amount } pou { $other } solisyon fini
+meant-per-tank = { $amount } pou yon tank plen
+symbol-packet = sachè
+symbol-packets = sachè

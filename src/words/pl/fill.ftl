@@ -289,13 +289,6 @@ product-add = Dodaj produkt
 product-remove = Usuń ten produkt
 label-others = Może też znaczyć:
 label-readings = Wybierz, co znaczy:
-meant-range = { $amount } do { $other }
-meant-plus-water = { $amount } + { $other } wody
-meant-of-total = { $amount } w { $other } gotowego roztworu
-meant-per = { $amount } na { $other }
-meant-per-water = { $amount } na { $other } wody
-meant-made-up = { $amount } na { $other } gotowego roztworu
-meant-per-tank = { $amount } na pełny zbiornik
 
 floor = Podłoga
 floor-target-low = Podłoga ma dostać co najmniej
@@ -484,8 +477,6 @@ formula-govern = Decyduje mniejsza ilość
 formula-round = Całe kreski, naciśnięcia lub nakrętki k wielkości s
 symbol-label = etykieta
 symbol-machine = maszyna
-symbol-packet = sasz.
-symbol-packets = sasz.
 symbol-round = zaokrąglenie
 formula-true-ratio = Części wody n na 1, które daje zaokrąglona dawka
 

@@ -1224,3 +1224,14 @@ symbol-charges = ładowania
 symbol-waits = czekanie
 symbol-alone = sama
 symbol-ceil = sufit
+
+# What a label text that is offered means: its amount, and what it is an amount of.
+meant-range = { $amount } do { $other }
+meant-plus-water = { $amount } + { $other } wody
+meant-of-total = { $amount } w { $other } gotowego roztworu
+meant-per = { $amount } na { $other }
+meant-per-water = { $amount } na { $other } wody
+meant-made-up = { $amount } na { $other } gotowego roztworu
+meant-per-tank = { $amount } na pełny zbiornik
+symbol-packet = sasz.
+symbol-packets = sasz.

@@ -278,13 +278,6 @@ product-add = Acrescentar um produto
 product-remove = Remover este produto
 label-others = Também pode querer dizer:
 label-readings = Escolha o que quer dizer:
-meant-range = { $amount } a { $other }
-meant-plus-water = { $amount } + { $other } de água
-meant-of-total = { $amount } em { $other } de solução pronta
-meant-per = { $amount } por { $other }
-meant-per-water = { $amount } por { $other } de água
-meant-made-up = { $amount } por { $other } de solução pronta
-meant-per-tank = { $amount } para um tanque cheio
 
 floor = Piso
 floor-target-low = O piso deve receber no mínimo
@@ -473,8 +466,6 @@ formula-govern = Vale a quantidade menor
 formula-round = Marcas, bombadas ou tampas inteiras k de tamanho s
 symbol-label = rótulo
 symbol-machine = máquina
-symbol-packet = sachê
-symbol-packets = sachês
 symbol-round = arredondamento
 formula-true-ratio = Partes de água n para 1 que a dose arredondada faz
 

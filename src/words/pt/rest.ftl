@@ -1207,3 +1207,14 @@ symbol-charges = cargas
 symbol-waits = esperas
 symbol-alone = sozinha
 symbol-ceil = teto
+
+# What a label text that is offered means: its amount, and what it is an amount of.
+meant-range = { $amount } a { $other }
+meant-plus-water = { $amount } + { $other } de água
+meant-of-total = { $amount } em { $other } de solução pronta
+meant-per = { $amount } por { $other }
+meant-per-water = { $amount } por { $other } de água
+meant-made-up = { $amount } por { $other } de solução pronta
+meant-per-tank = { $amount } para um tanque cheio
+symbol-packet = sachê
+symbol-packets = sachês
