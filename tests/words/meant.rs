@@ -8,9 +8,11 @@ use brimline::words::{LANGUAGES, Language, Words};
 /// Each language with its words over the English ones, as the page has them.
 fn all() -> Vec<(&'static Language, Words)> {
     let words = |language: &'static Language| {
-        let path = format!("{}/src/words/{}/fill.ftl", env!("CARGO_MANIFEST_DIR"), language.code);
-        let file = std::fs::read_to_string(path).expect("its words for Fill");
-        (language, Words::of(language, &file).expect("they read").or(Words::of_fill()))
+        let file = ["fill", "rest"].map(|part| {
+            let path = format!("{}/src/words/{}/{part}.ftl", env!("CARGO_MANIFEST_DIR"), language.code);
+            std::fs::read_to_string(path).expect("its words")
+        });
+        (language, Words::of(language, &file.join("\n")).expect("they read").or(Words::english()))
     };
     LANGUAGES.iter().map(words).collect()
 }
