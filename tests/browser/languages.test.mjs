@@ -151,6 +151,8 @@ test("what a label can mean is said in French, and a press writes a label that i
   const page = await open({ width: 360, height: 800 });
   await choose(page, "language", "fr");
   await spoken(page, "fr");
+  // Its words come with the later chunk.
+  await page.locator('[name="record-fill"]').waitFor();
   const [label, readings] = [page.locator("#product-label"), page.locator("[name=label-reading]")];
   const offered = async (text) => {
     await write(page, "product-label", text);
