@@ -34,6 +34,13 @@ const kept = (page) => page.evaluate(async () => {
   return keys.flat().map(({ url }) => url).filter((url) => url.endsWith(".ftl"));
 });
 
+/** Waits until the words of a language are kept. A browser lists what it is still writing, too. */
+const wordsKept = (page) => page.waitForFunction(async () => {
+  const keys = await Promise.all((await caches.keys()).map(async (name) => (await caches.open(name)).keys()));
+  const words = keys.flat().find(({ url }) => url.endsWith(".ftl"));
+  return words && (await (await caches.match(words.url))?.text())?.length > 0;
+});
+
 /** Opens a stage of its own, whose console may complain of what is kept from it. */
 async function alone(use, options) {
   const stage = await openStage(options);
@@ -256,7 +263,12 @@ test("what was loaded works without the server, after an update too", async () =
       await offlineReady(page);
       await choose(page, "language", "es");
       await spoken(page, "es");
-      await page.waitForFunction(async () => (await Promise.all((await caches.keys()).map(async (name) => (await caches.open(name)).keys()))).flat().some(({ url }) => url.endsWith(".ftl")));
+      await wordsKept(page);
+      // By the next visit it is written.
+      await page.reload();
+      await running(page);
+      await spoken(page, "es");
+      await wordsKept(page);
       await stage.stopServer();
       await page.reload();
       await running(page);
