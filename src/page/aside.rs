@@ -2,7 +2,7 @@
 
 use super::components::later;
 use super::focus;
-use super::keep::{kept, store, tabs};
+use super::keep::{tabs, texts};
 use super::shared::Shared;
 use crate::form::{Action, Typed};
 use crate::site::passing::compare;
@@ -95,7 +95,7 @@ fn Aside(props: &Props) -> Html {
     let back = (*removed).clone().map(|(name, text)| {
         let removed = removed.clone();
         let onclick = move |_: MouseEvent| {
-            if store::put(&name, &text) {
+            if texts::put(&name, &text) {
                 removed.set(None);
                 to_main();
             }
@@ -122,8 +122,8 @@ fn Aside(props: &Props) -> Html {
         let remove = {
             let removed = removed.clone();
             move |_: MouseEvent| {
-                removed.set(kept::text(&name).map(|text| (name.clone(), text)));
-                store::remove(&name);
+                removed.set(texts::get(&name).map(|text| (name.clone(), text)));
+                texts::remove(&name);
                 to_main();
             }
         };

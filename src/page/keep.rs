@@ -13,5 +13,6 @@ pub mod pasted;
 pub mod practice;
 pub mod store;
 pub mod tabs;
+pub mod texts;
 pub mod today;
 pub mod update;

@@ -1,6 +1,7 @@
 //! Keeps where a person is in the guide through a first fill, on this device and nowhere else.
 
-use super::kept::{self, Kept, use_kept};
+use super::kept::{Kept, use_kept};
+use super::texts;
 use crate::practice::first_fill::FirstFill;
 use std::rc::Rc;
 use yew::prelude::*;
@@ -14,7 +15,7 @@ thread_local! {
 
 /// Whether the device keeps one: what draws it is loaded at once then.
 pub fn is_kept() -> bool {
-    kept::text(KEY).is_some()
+    texts::get(KEY).is_some()
 }
 
 /// Changes it.

@@ -1,12 +1,13 @@
 //! A document that this device keeps under a name of its own, and whoever draws it when it changes.
 
+use super::texts;
 use gloo::events::EventListener;
 use serde::{Serialize, de::DeserializeOwned};
 use std::cell::{Cell, OnceCell, RefCell};
 use std::rc::Rc;
 use std::thread::LocalKey;
 use wasm_bindgen::JsCast;
-use web_sys::{Storage, StorageEvent};
+use web_sys::StorageEvent;
 use yew::prelude::*;
 
 /// What is kept, and who is told when it changes.
@@ -18,18 +19,9 @@ pub struct Kept<T: 'static> {
     elsewhere: OnceCell<EventListener>,
 }
 
-fn storage() -> Option<Storage> {
-    gloo::utils::window().local_storage().ok()?
-}
-
-/// The text that is kept under a name; none where there is none, or the browser keeps nothing.
-pub fn text(key: &str) -> Option<String> {
-    storage()?.get_item(key).ok()?
-}
-
 /// A text of another version is passed over: these documents hold nothing that was written down for good.
 fn read<T: DeserializeOwned>(key: &str) -> Option<T> {
-    serde_json::from_str(&text(key)?).ok()
+    serde_json::from_str(&texts::get(key)?).ok()
 }
 
 impl<T: Clone + Default + PartialEq + Serialize + DeserializeOwned + 'static> Kept<T> {
@@ -58,15 +50,12 @@ impl<T: Clone + Default + PartialEq + Serialize + DeserializeOwned + 'static> Ke
 
     /// Keeps it as it is now; tells whether the browser took it.
     pub fn keep(&self) -> bool {
-        let text = serde_json::to_string(&*self.now()).ok();
-        text.zip(storage()).is_some_and(|(text, storage)| storage.set_item(self.key, &text).is_ok())
+        serde_json::to_string(&*self.now()).is_ok_and(|text| texts::put(self.key, &text))
     }
 
     /// Takes it off the device; the page has it until it is closed.
     pub fn remove(&self) {
-        if let Some(storage) = storage() {
-            let _ = storage.remove_item(self.key);
-        }
+        texts::remove(self.key);
     }
 
     /// It as it is now.

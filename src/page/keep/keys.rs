@@ -1,9 +1,9 @@
 //! The supervisor’s key and those before it, the key that this device is pinned to, and the site and the edition that
 //! were last passed on or taken.
 
+use super::texts;
 use crate::site::passing::{Chain, Pin, Secret, backup, read, write};
 use crate::site::{Site, demo};
-use web_sys::Storage;
 
 const SECRET: &str = "brimline.key";
 const PIN: &str = "brimline.pin";
@@ -22,31 +22,14 @@ pub enum Pinned {
     Unreadable,
 }
 
-fn storage() -> Option<Storage> {
-    gloo::utils::window().local_storage().ok().flatten()
-}
-
-fn kept(key: &str) -> Option<String> {
-    storage()?.get_item(key).ok()?
-}
-
-/// Keeps a text or lets go of it; tells whether the browser took it.
-fn keep(key: &str, text: Option<&str>) -> bool {
-    let Some(storage) = storage() else { return false };
-    match text {
-        Some(text) => storage.set_item(key, text).is_ok(),
-        None => storage.remove_item(key).is_ok(),
-    }
-}
-
 /// The key of this device, where it has one.
 pub fn secret() -> Option<Secret> {
-    backup::read(&kept(SECRET)?).ok()
+    backup::read(&texts::get(SECRET)?).ok()
 }
 
 /// Keeps a key.
 pub fn keep_secret(secret: &Secret) -> bool {
-    keep(SECRET, Some(&backup::write(secret)))
+    texts::put(SECRET, &backup::write(secret))
 }
 
 /// A new key, from the browser’s own random numbers; none where it has none to give.
@@ -58,7 +41,7 @@ pub fn new_secret() -> Option<Secret> {
 
 /// Whose sites and links this device takes.
 pub fn pinned() -> Pinned {
-    match kept(PIN) {
+    match texts::get(PIN) {
         None => Pinned::No,
         Some(text) => Pin::read(&text).map_or(Pinned::Unreadable, Pinned::To),
     }
@@ -70,17 +53,20 @@ pub fn pin_to(pin: Option<Pin>) -> bool {
         (Pinned::To(known), Some(pin)) if known.key == pin.key => known.edition,
         _ => 0,
     };
-    keep(PIN, pin.map(|pin| pin.took(known).text()).as_deref())
+    match pin {
+        Some(pin) => texts::put(PIN, &pin.took(known).text()),
+        None => texts::remove(PIN),
+    }
 }
 
 /// The highest edition that was signed or taken here; 0 for none.
 pub fn edition() -> u32 {
-    kept(EDITION).and_then(|text| text.parse().ok()).unwrap_or(0)
+    texts::get(EDITION).and_then(|text| text.parse().ok()).unwrap_or(0)
 }
 
 /// Counts an edition that was signed or taken here, for what is signed next and for what a pinned device takes next.
 pub fn count(number: u32) -> bool {
-    let counted = keep(EDITION, Some(&edition().max(number).to_string()));
+    let counted = texts::put(EDITION, &edition().max(number).to_string());
     match pinned() {
         Pinned::To(pin) => pin_to(Some(pin.took(number))) && counted,
         Pinned::No | Pinned::Unreadable => counted,
@@ -89,22 +75,22 @@ pub fn count(number: u32) -> bool {
 
 /// The handovers up to the key of this device, as far as they are known here.
 pub fn chain() -> Option<Chain> {
-    Chain::read(kept(CHAIN)?).ok()
+    Chain::read(texts::get(CHAIN)?).ok()
 }
 
 /// Keeps them.
 pub fn keep_chain(chain: &Chain) -> bool {
-    keep(CHAIN, Some(&chain.write()))
+    texts::put(CHAIN, &chain.write())
 }
 
 /// What two sites have grown apart from: the site that was last passed on or taken, and before that the demo, from
 /// which every device starts. Records that are new on both sides are two records, whatever their ids.
 pub fn base() -> Site {
-    let kept = kept(BASE).and_then(|text| read(text).ok());
+    let kept = texts::get(BASE).and_then(|text| read(text).ok());
     kept.map_or_else(demo, |opened| opened.site)
 }
 
 /// Keeps it.
 pub fn keep_base(site: &Site) -> bool {
-    write(site).is_ok_and(|text| keep(BASE, Some(&text)))
+    write(site).is_ok_and(|text| texts::put(BASE, &text))
 }

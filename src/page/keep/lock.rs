@@ -3,6 +3,7 @@
 //! The passcode is kept as PBKDF2 makes it, never in clear. That keeps a careless hand out of the records; it
 //! does not keep anybody out who can clear the browser’s own storage.
 
+use super::texts;
 use crate::document::document;
 use base64ct::{Base64UrlUnpadded, Encoding};
 use js_sys::{Array, Object, Uint8Array};
@@ -41,7 +42,7 @@ impl From<JsValue> for Unable {
 
 /// The lock of this device, where it is set.
 pub fn held() -> Option<Lock> {
-    let text = gloo::utils::window().local_storage().ok()??.get_item(KEY).ok()??;
+    let text = texts::get(KEY)?;
     // One that does not read holds all the same: no passcode opens it, and clearing the storage does.
     Some(serde_json::from_str(&text).unwrap_or_default())
 }
@@ -60,8 +61,7 @@ pub async fn set(passcode: &str) -> Result<(), Unable> {
         made: Base64UrlUnpadded::encode_string(&made),
     };
     let text = serde_json::to_string(&lock).map_err(|_| Unable)?;
-    gloo::utils::window().local_storage()?.ok_or(Unable)?.set_item(KEY, &text)?;
-    Ok(())
+    texts::put(KEY, &text).then_some(()).ok_or(Unable)
 }
 
 /// Sets the device free where the passcode is right; tells whether it was.
@@ -72,8 +72,8 @@ pub async fn open(lock: &Lock, passcode: &str) -> Result<bool, Unable> {
     let salt = Base64UrlUnpadded::decode_vec(&lock.salt).map_err(|_| Unable)?;
     let right =
         Base64UrlUnpadded::encode_string(&derived(passcode, &salt, lock.rounds.max(1)).await?) == lock.made;
-    if right {
-        gloo::utils::window().local_storage()?.ok_or(Unable)?.remove_item(KEY)?;
+    if right && !texts::remove(KEY) {
+        return Err(Unable);
     }
     Ok(right)
 }

@@ -1,11 +1,12 @@
 //! Keeps what is practised on this device; what a class did only where its trainer asked for it.
 
+use super::texts;
 use crate::practice::{Desk, Register};
 use gloo::events::EventListener;
 use std::cell::RefCell;
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
-use web_sys::{Storage, StorageEvent};
+use web_sys::StorageEvent;
 use yew::prelude::*;
 
 /// The name that choices, the session under way and what was handed out are kept under. No names stand in it.
@@ -48,17 +49,12 @@ thread_local! {
     static STORE: RefCell<Store> = RefCell::new(Store { held: kept(Held::default()), ..Store::default() });
 }
 
-fn storage() -> Option<Storage> {
-    gloo::utils::window().local_storage().ok().flatten()
-}
-
 /// What the device keeps. A text of another version is passed over.
 fn kept(mut held: Held) -> Held {
-    let text = |key| storage()?.get_item(key).ok()?;
-    if let Some(desk) = text(DESK).and_then(|text| serde_json::from_str(&text).ok()) {
+    if let Some(desk) = texts::get(DESK).and_then(|text| serde_json::from_str(&text).ok()) {
         held.desk = Rc::new(desk);
     }
-    let register = text(CLASS).and_then(|text| serde_json::from_str(&text).ok());
+    let register = texts::get(CLASS).and_then(|text| serde_json::from_str(&text).ok());
     held.is_kept = register.is_some();
     if let Some(register) = register {
         held.register = Rc::new(register);
@@ -68,12 +64,11 @@ fn kept(mut held: Held) -> Held {
 
 /// Keeps what is held; tells whether the browser took it. Results that are not to stay are taken off the device.
 fn keep(held: &Held) -> bool {
-    let Some(storage) = storage() else { return false };
-    let desk = serde_json::to_string(&*held.desk).is_ok_and(|text| storage.set_item(DESK, &text).is_ok());
+    let desk = serde_json::to_string(&*held.desk).is_ok_and(|text| texts::put(DESK, &text));
     let class = if held.is_kept {
-        serde_json::to_string(&*held.register).is_ok_and(|text| storage.set_item(CLASS, &text).is_ok())
+        serde_json::to_string(&*held.register).is_ok_and(|text| texts::put(CLASS, &text))
     } else {
-        storage.remove_item(CLASS).is_ok()
+        texts::remove(CLASS)
     };
     desk && class
 }

@@ -1,8 +1,8 @@
 //! Several tabs of one device: none writes over what it has not seen. What is changed in one that is behind is kept under
 //! a name of its own, until a person says which of both goes on.
 
-use super::kept;
 use super::store::{self, KEY};
+use super::texts;
 use crate::form::Typed;
 use crate::form::typed::SCHEMA;
 use std::cell::RefCell;
@@ -41,7 +41,7 @@ pub struct Standing {
 
 /// Remembers what the page opens with.
 pub fn begin() {
-    KNOWN.with_borrow_mut(|known| known.base = kept::text(KEY));
+    KNOWN.with_borrow_mut(|known| known.base = texts::get(KEY));
 }
 
 /// Keeps what this tab shows.
@@ -55,17 +55,17 @@ pub fn look() -> Standing {
     KNOWN.with_borrow_mut(|known| {
         let Some(typed) = &known.shown else { return Standing { kept: true, behind: false } };
         let Some(text) = store::written(typed) else { return Standing { kept: false, behind: false } };
-        let now = kept::text(KEY);
+        let now = texts::get(KEY);
         let behind = now.is_some() && now != known.base && now.as_ref() != Some(&text);
         if behind && known.base.as_deref() != Some(&text) {
             let own = known.own.get_or_insert_with(name);
-            return Standing { kept: store::put(own, &text), behind };
+            return Standing { kept: texts::put(own, &text), behind };
         }
         // Nothing is here that the device has not, or had when the other tab went on from it.
         if let Some(own) = known.own.take() {
-            store::remove(&own);
+            texts::remove(&own);
         }
-        let kept = behind || store::put(KEY, &text);
+        let kept = behind || texts::put(KEY, &text);
         if kept && !behind && known.base.as_ref() != Some(&text) {
             known.base = Some(text);
             known.heard = None;
@@ -80,9 +80,9 @@ pub fn hear(old: Option<String>, new: Option<String>) {
     KNOWN.with_borrow_mut(|known| {
         let last = known.heard.as_ref().or(known.base.as_ref());
         let unseen = old.as_ref() != last && new != known.base;
-        if let (true, Some(text)) = (unseen && kept::text(KEY) == known.base, &new) {
+        if let (true, Some(text)) = (unseen && texts::get(KEY) == known.base, &new) {
             // Without room this one stays, and the other hears of it.
-            if store::put(KEY, text) {
+            if texts::put(KEY, text) {
                 known.base = old;
             }
         }
@@ -92,10 +92,10 @@ pub fn hear(old: Option<String>, new: Option<String>) {
 
 /// Puts what the other tab kept aside, so that what is here may take its place; tells whether there was room.
 pub fn put_other_aside() -> bool {
-    let Some(other) = kept::text(KEY) else { return true };
+    let Some(other) = texts::get(KEY) else { return true };
     KNOWN.with_borrow_mut(|known| {
         let aside = known.own.take().unwrap_or_else(name);
-        let room = store::put(&aside, &other);
+        let room = texts::put(&aside, &other);
         if room {
             known.base = Some(other);
         } else {
@@ -115,7 +115,7 @@ fn name() -> String {
 pub fn waiting(shown: &Typed) -> Option<(String, Typed)> {
     let (own, last) = KNOWN.with_borrow(|known| (known.own.clone(), known.last.clone()));
     let mut names: Vec<String> =
-        store::names().filter(|name| name.starts_with(ASIDE) && Some(name) != own.as_ref()).collect();
+        texts::names().filter(|name| name.starts_with(ASIDE) && Some(name) != own.as_ref()).collect();
     names.sort();
     let behind = last.map_or(0, |last| names.partition_point(|name| *name <= last));
     names.rotate_left(behind);
@@ -130,7 +130,7 @@ pub fn turn_to(next: &str, shown: &Typed) -> bool {
     let waits =
         |name: String| name.starts_with(ASIDE) && read(&name).is_some_and(|typed| same(&typed, shown));
     let room =
-        store::names().any(waits) || store::written(shown).is_some_and(|text| store::put(&name(), &text));
+        texts::names().any(waits) || store::written(shown).is_some_and(|text| texts::put(&name(), &text));
     if room {
         KNOWN.with_borrow_mut(|known| known.last = Some(next.to_owned()));
     }
@@ -155,6 +155,6 @@ pub fn devices_own() -> Option<Typed> {
 
 /// What is kept under a name.
 fn read(name: &str) -> Option<Typed> {
-    let typed = serde_json::from_str::<Typed>(&kept::text(name)?).ok()?;
+    let typed = serde_json::from_str::<Typed>(&texts::get(name)?).ok()?;
     (typed.schema <= SCHEMA).then(|| typed.up_to_date())
 }

@@ -3,8 +3,8 @@
 
 use super::meta::{End, Ends};
 use crate::document::document;
+use crate::page::keep::texts;
 use crate::site::log::Record;
-use web_sys::Storage;
 
 /// The key of the ends.
 const ENDS: &str = "brimline.log";
@@ -40,51 +40,40 @@ impl Kept {
     }
 }
 
-fn storage() -> Option<Storage> {
-    gloo::utils::window().local_storage().ok().flatten()
-}
-
 /// The ends as they are kept; none where nothing is.
 pub fn ends() -> Option<Kept> {
-    let text = storage()?.get_item(ENDS).ok()??;
-    serde_json::from_str(&text).ok()
+    serde_json::from_str(&texts::get(ENDS)?).ok()
 }
 
 /// Keeps the ends. Nobody is told where the browser has no room: it is a copy.
 pub fn keep_ends(device: &str, ends: &Ends) {
     let chain = |(device, end): (&String, &End)| Chain { device: device.clone(), end: end.clone() };
     let kept = Kept { device: device.to_owned(), chains: ends.iter().map(chain).collect() };
-    if let (Some(storage), Ok(text)) = (storage(), serde_json::to_string(&kept)) {
-        let _ = storage.set_item(ENDS, &text);
+    if let Ok(text) = serde_json::to_string(&kept) {
+        texts::put(ENDS, &text);
     }
 }
 
 /// Copies a record, and lets go of the one that is too old for it.
 pub fn keep(record: &Record, line: &str) {
-    let Some(storage) = storage() else { return };
     let name = |number: u64| format!("{LINE}{}/{number}", record.device);
     if let Some(old) = record.number.checked_sub(MOST) {
-        let _ = storage.remove_item(&name(old));
+        texts::remove(&name(old));
     }
-    let _ = storage.set_item(&name(record.number), line);
+    texts::put(&name(record.number), line);
 }
 
 /// The records that are copied, as their lines.
 pub fn lines() -> Vec<String> {
-    let Some(storage) = storage() else { return Vec::new() };
-    let name = |place| storage.key(place).ok().flatten().filter(|name: &String| name.starts_with(LINE));
-    let names = (0..storage.length().unwrap_or_default()).filter_map(name);
-    names.filter_map(|name| storage.get_item(&name).ok().flatten()).collect()
+    texts::names().filter(|name| name.starts_with(LINE)).filter_map(|name| texts::get(&name)).collect()
 }
 
 /// Lets go of copies: of all of them after a backup, or of one whose texts were erased.
 pub fn drop_lines(is: impl Fn(&str) -> bool) {
-    let Some(storage) = storage() else { return };
-    let name = |place| storage.key(place).ok().flatten();
-    let names: Vec<String> = (0..storage.length().unwrap_or_default()).filter_map(name).collect();
-    for name in names {
+    // All of them first: each that goes moves those behind it.
+    for name in texts::names().collect::<Vec<_>>() {
         if name.strip_prefix(LINE).is_some_and(&is) {
-            let _ = storage.remove_item(&name);
+            texts::remove(&name);
         }
     }
 }
