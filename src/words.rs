@@ -172,6 +172,16 @@ impl Words {
         self.tell("headed", &[("name", Argument::text(name))])
     }
 
+    /// A name, and what is said of it, with the colon of the language between them.
+    ///
+    /// ```
+    /// use brimline::words::Words;
+    /// assert_eq!(Words::of_fill().said_of("Machine", "Ridge rider"), "Machine: Ridge rider");
+    /// ```
+    pub fn said_of(&self, name: &str, said: &str) -> String {
+        format!("{} {said}", self.headed(name))
+    }
+
     /// The message of a key with its placeholders filled. A product that nobody has named yet is "this product".
     pub fn tell(&self, key: &str, arguments: &[(&str, Argument)]) -> String {
         let nameless = arguments.iter().position(|(name, given)| *name == "product" && given.is_blank());

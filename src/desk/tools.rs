@@ -80,13 +80,17 @@ impl<'a> Tools<'a> {
         self.get(&Tool::PAGE)
     }
 
-    /// What tells which packages may come in; installed if it is missing.
+    /// Installs what tells which packages may come in, if it is missing.
     ///
     /// # Errors
     /// When it cannot be installed.
-    pub fn deny(&self) -> Result<Command, Fault> {
-        self.get(&[Tool::Deny])?;
-        Ok(self.program(Tool::Deny.name()))
+    pub fn install_deny(&self) -> Result<(), Fault> {
+        self.get(&[Tool::Deny])
+    }
+
+    /// It, to be given its words.
+    pub fn deny(&self) -> Command {
+        self.program(Tool::Deny.name())
     }
 
     fn get(&self, tools: &[Tool]) -> Result<(), Fault> {

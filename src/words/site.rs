@@ -170,8 +170,7 @@ impl Words {
             (Shape::Object { fields, .. }, Value::Object(parts)) => {
                 let told = fields.iter().filter_map(|(part, shape)| {
                     let text = self.told_as(site, shape, part, parts.get(*part)?);
-                    (!text.is_empty())
-                        .then(|| format!("{} {text}", self.headed(&self.field_name(field, part))))
+                    (!text.is_empty()).then(|| self.said_of(&self.field_name(field, part), &text))
                 });
                 told.collect::<Vec<_>>().join(", ")
             }

@@ -8,7 +8,6 @@ use crate::desk::child;
 use crate::desk::fault::Fault;
 use crate::desk::places::Places;
 use crate::desk::tools::Tools;
-use std::process::Command;
 
 /// What may come in, relative to the checkout.
 const RULES: &str = "src/desk/suite/deny.toml";
@@ -21,18 +20,21 @@ const CHECKS: [&str; 3] = ["licenses", "sources", "bans"];
 /// When the tool for it cannot be installed or started.
 pub fn run(places: &Places) -> Result<Tally, Fault> {
     let tools = Tools::of(places)?;
+    tools.install_deny()?;
+    let asked = |check: &str| {
+        let mut deny = tools.deny();
+        deny.args(["--locked", "--config", RULES, "check", "-D", "warnings", check])
+            .current_dir(places.root());
+        deny
+    };
     let mut sum = Tally::default();
     for check in CHECKS {
         // A rule that meets nothing is a mistake in the rules.
-        let well = child::stream(asked(&mut tools.deny()?, places).args(["-D", "warnings", check]), |_| ())?;
+        let well = child::stream(&mut asked(check), |_| ())?;
         println!("{}", if well { "    passed" } else { "    FAILED" });
         sum += Tally::one(well);
     }
-    let by_hand = child::by_hand(asked(&mut tools.deny()?, places).arg("advisories"));
+    let by_hand = child::by_hand(&asked("advisories"));
     println!("    known weaknesses: NOT CHECKED; where there is a network: {by_hand}");
     Ok(sum)
-}
-
-fn asked<'a>(deny: &'a mut Command, places: &Places) -> &'a mut Command {
-    deny.args(["--locked", "--config", RULES, "check"]).current_dir(places.root())
 }

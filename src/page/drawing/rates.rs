@@ -56,7 +56,7 @@ pub fn rate_bars(shared: &Shared, drawn: &RateBars) -> Html {
             { for drawn.rates.iter().enumerate().map(bar) }
             <path class="pointer" d={format!("M{low} 0V{bottom}M{high} 0V{bottom}")} />
         </svg>
-        <p class="legend">{ shared.say("drawing-rates-band") }{ ": " }{ target }</p>
+        <p class="legend">{ shared.words.headed(&shared.say("drawing-rates-band")) }{ " " }{ target }</p>
         </>
     }
 }

@@ -39,11 +39,8 @@ pub fn windows(shared: &Shared, drawn: &Windows) -> Html {
     let across = |si: f64| LEFT + WIDTH * si / largest;
     let bottom = ROW * drawn.rows.len() as f64 + 8.0;
     let dose = across(drawn.dose.si);
-    let told: Vec<String> = drawn
-        .rows
-        .iter()
-        .map(|row| format!("{} {}", shared.words.headed(&name(shared, row)), window(shared, row)))
-        .collect();
+    let told: Vec<String> =
+        drawn.rows.iter().map(|row| shared.words.said_of(&name(shared, row), &window(shared, row))).collect();
     let dose_text = shared.tell("drawing-windows-dose", &[("dose", shared.argument(drawn.dose))]);
     let title = format!("{}. {dose_text}", told.join(". "));
     let bar = |(index, row): (usize, &Row)| {

@@ -34,12 +34,21 @@ pub fn after_paint(job: impl FnOnce() + 'static) -> AfterPaint {
         // What a frame calls runs before it is painted; a timer that it sets comes behind.
         request_animation_frame(move |_| drop(Timeout::new(0, move || run(&job)).forget()))
     };
-    let going = [("pagehide", gloo::utils::window().into()), ("visibilitychange", document.into())];
-    let going = going.map(|(name, target): (_, web_sys::EventTarget)| {
+    let going = when_going({
         let job = job.clone();
-        EventListener::new(&target, name, move |_| run(&job))
+        move || run(&job)
     });
     AfterPaint { job, _waits: Some((frame, going)) }
+}
+
+/// Does `job` whenever the page goes or is hidden: it may never come back.
+pub fn when_going(job: impl Fn() + Clone + 'static) -> [EventListener; 2] {
+    let going =
+        [("pagehide", gloo::utils::window().into()), ("visibilitychange", gloo::utils::document().into())];
+    going.map(|(name, target): (_, web_sys::EventTarget)| {
+        let job = job.clone();
+        EventListener::new(&target, name, move |_| job())
+    })
 }
 
 /// Does it, once.

@@ -1,6 +1,9 @@
 //! A product from the pasted text of its safety data sheet: what is found stands beside its line, can be
 //! corrected there, and is taken only where a person ticked it.
 
+mod keeping;
+mod said;
+
 use crate::form::Action;
 use crate::form::pasted::Corrections;
 use crate::page::components::loose_field;
@@ -8,19 +11,13 @@ use crate::page::focus;
 use crate::page::keep::after_paint::after_paint;
 use crate::page::keep::pasted;
 use crate::page::shared::Shared;
-use crate::site::sheet::{
-    By, Corrected, Disagreement, Doubt, Finding, Gear, Harm, Ingredient, Of, Piece, Sheet, Span, Statements,
-    What, read, take,
-};
+use crate::site::sheet::{Corrected, Finding, Piece, Sheet, Statements, read, take};
 use crate::words::Argument;
-use gloo::events::EventListener;
-use gloo::timers::callback::Timeout;
+use keeping::use_keeping;
+use said::{place, summary, told};
 use std::rc::Rc;
 use web_sys::{HtmlInputElement, HtmlTextAreaElement};
 use yew::prelude::*;
-
-/// Milliseconds without a key after which what was pasted is kept: it is long, and no key waits for it.
-const REST: u32 = 300;
 
 /// The id of the line that says what was taken.
 const TAKEN: &str = "sheet-taken";
@@ -29,40 +26,6 @@ const TAKEN: &str = "sheet-taken";
 pub struct SheetReaderProps {
     /// What every part needs.
     pub shared: Shared,
-}
-
-/// Whether the browser keeps what was pasted, and what has it kept when typing rests.
-#[hook]
-fn use_keeping() -> (bool, Callback<()>) {
-    let taken = use_state_eq(|| true);
-    let waits = use_mut_ref(|| None::<Timeout>);
-    let keep = {
-        let taken = taken.clone();
-        use_callback((), move |(), ()| taken.set(pasted::keep()))
-    };
-    {
-        let keep = keep.clone();
-        use_effect_with((), move |()| {
-            // A page that goes or is hidden may never come back.
-            let going = [
-                ("pagehide", gloo::utils::window().into()),
-                ("visibilitychange", gloo::utils::document().into()),
-            ];
-            let going = going.map(|(name, target): (_, web_sys::EventTarget)| {
-                let keep = keep.clone();
-                EventListener::new(&target, name, move |_| keep.emit(()))
-            });
-            move || {
-                drop(going);
-                pasted::keep();
-            }
-        });
-    }
-    let soon = Callback::from(move |()| {
-        let keep = keep.clone();
-        *waits.borrow_mut() = Some(Timeout::new(REST, move || keep.emit(())));
-    });
-    (*taken, soon)
 }
 
 /// A component, since it remembers what was found, ticked and corrected; what was pasted is kept on the device.
@@ -208,7 +171,7 @@ pub fn SheetReader(props: &SheetReaderProps) -> Html {
                 </label>
                 <p class="hint">{ place(shared, read) }</p>
                 if now.what != read.what { <p class="hint">{ shared.say("sheet-corrected") }</p> }
-                { for now.doubts.iter().map(|doubt| html! { <p class="unknown">{ doubt_text(shared, *doubt) }</p> }) }
+                { for now.doubts.iter().map(|doubt| html! { <p class="unknown">{ shared.say(doubt.key()) }</p> }) }
                 { pieces(shared, &name, read, &typed, index, mistake, &correct) }
             </li>
         }
@@ -233,7 +196,7 @@ pub fn SheetReader(props: &SheetReaderProps) -> Html {
             }
             if let (Some(sheet), Some(corrected)) = (found.as_ref(), &corrected) {
                 <div role="status">{ summary(shared, sheet) }</div>
-                { for corrected.clashes.iter().map(|clash| html! { <p class="mistake">{ clash_text(shared, clash.what) }</p> }) }
+                { for corrected.clashes.iter().map(|clash| html! { <p class="mistake">{ shared.say(clash.what.key()) }</p> }) }
                 <ol class="findings">
                     { for sheet.findings.iter().enumerate().map(|(index, read)| line(index, read, corrected)) }
                 </ol>
@@ -304,103 +267,4 @@ fn pieces(
             <div class="fields">{ for all.iter().enumerate().map(field) }</div>
         </details>
     }
-}
-
-fn summary(shared: &Shared, sheet: &Sheet) -> String {
-    let count = Argument::number(sheet.findings.len() as f64, sheet.findings.len().to_string());
-    let mut told = vec![shared.tell("sheet-found", &[("n", count)])];
-    let missing: Vec<String> = sheet.missing().iter().map(u8::to_string).collect();
-    if !missing.is_empty() {
-        told.push(shared.tell("sheet-missing", &[("sections", Argument::text(missing.join(", ")))]));
-    }
-    let lacks: Vec<String> = sheet.lacks().iter().map(|lack| shared.say(lack.key())).collect();
-    if !lacks.is_empty() {
-        told.push(shared.tell("sheet-lacks", &[("what", Argument::text(lacks.join(", ")))]));
-    }
-    if sheet.cut {
-        told.push(shared.say("sheet-cut"));
-    }
-    told.join(" ")
-}
-
-/// Where a finding stands: its line, as it was pasted.
-fn place(shared: &Shared, finding: &Finding) -> String {
-    let line = Argument::text(finding.line.to_string());
-    shared.tell("sheet-place", &[("line", line), ("text", Argument::text(finding.text.clone()))])
-}
-
-fn span_text(shared: &Shared, span: Span) -> String {
-    let number = |value: f64| shared.words.number(value);
-    match (span.is_one(), span.high.is_finite()) {
-        (true, _) => number(span.low),
-        (false, true) => format!("{} – {}", number(span.low), number(span.high)),
-        (false, false) => format!("≥ {}", number(span.low)),
-    }
-}
-
-/// What was found, in words.
-fn told(shared: &Shared, what: &What) -> String {
-    let text = |text: String| Argument::text(text);
-    match what {
-        What::Signal(word) => shared.tell("sheet-signal", &[("word", text(shared.say(word.key())))]),
-        What::NotHazardous => shared.say("sheet-not-hazardous"),
-        What::Hazard(hazard) => format!("{} {}", hazard.code, shared.say(&hazard.key())),
-        What::Precaution(precaution) => format!("{} {}", precaution.code, shared.say(&precaution.key())),
-        What::UnknownCode(code) => shared.tell("sheet-unknown-code", &[("code", text(code.clone()))]),
-        What::Part(part) => {
-            let share = part.share.map(|share| format!("{} %", span_text(shared, share))).unwrap_or_default();
-            let codes: Vec<&str> = part.hazards.iter().map(|hazard| hazard.code).collect();
-            let all = [part.name.as_str(), part.cas.as_str(), share.as_str(), &codes.join(" ")];
-            let said: Vec<&str> = all.into_iter().filter(|one| !one.is_empty()).collect();
-            shared.tell("sheet-part", &[("part", text(said.join(", ")))])
-        }
-        What::Protection(gear) => shared.say(match gear {
-            Gear::Hands => "sheet-gear-hands",
-            Gear::Eyes => "sheet-gear-eyes",
-            Gear::Body => "sheet-gear-body",
-            Gear::Breathing => "sheet-gear-breathing",
-        }),
-        What::Ph { span, of } => {
-            let of = shared.say(match of {
-                Of::NotSaid => "sheet-of-not-said",
-                Of::Concentrate => "sheet-of-concentrate",
-                Of::UseSolution => "sheet-of-use-solution",
-                Of::Solution => "sheet-of-solution",
-            });
-            shared.tell("sheet-ph", &[("ph", text(span_text(shared, *span))), ("of", text(of))])
-        }
-        What::NoPh => shared.say("sheet-no-ph"),
-        What::Density { span, unit } => {
-            let symbol = shared.words.symbol_of(unit);
-            let density = format!("{} {symbol}", span_text(shared, *span));
-            shared.tell("sheet-density", &[("density", text(density))])
-        }
-        What::Toxicity { of, by, span } => {
-            let key = if *by == By::Mouth { "sheet-toxicity-mouth" } else { "sheet-toxicity-skin" };
-            let dose = format!("{} mg/kg", span_text(shared, *span));
-            shared.tell(key, &[("part", text(named(of))), ("dose", text(dose))])
-        }
-        What::Multiplier { of, factor, harm } => {
-            let key = match harm {
-                Harm::Acute => "sheet-multiplier-acute",
-                Harm::Chronic => "sheet-multiplier-chronic",
-                Harm::NotSaid => "sheet-multiplier",
-            };
-            shared.tell(key, &[("part", text(named(of))), ("m", text(shared.words.number(*factor)))])
-        }
-        What::Un(number) => shared.tell("sheet-un", &[("number", text(number.to_string()))]),
-        What::NotRegulated => shared.say("sheet-not-regulated"),
-    }
-}
-
-fn named(of: &Ingredient) -> String {
-    if of.name.is_empty() { of.cas.clone() } else { of.name.clone() }
-}
-
-fn doubt_text(shared: &Shared, doubt: Doubt) -> String {
-    shared.say(doubt.key())
-}
-
-fn clash_text(shared: &Shared, clash: Disagreement) -> String {
-    shared.say(clash.key())
 }

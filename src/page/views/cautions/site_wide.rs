@@ -40,8 +40,8 @@ pub fn mixing_table(shared: &Shared) -> Html {
     let line = |pair: &&Pair| {
         html! {
             <li>
-                <strong>{ format!("{}, {}", shared.say(pair.a.key()), shared.say(pair.b.key())) }</strong>
-                { ": " }{ shared.say(pair.happens) }{ " " }{ shared.say(pair.act) }
+                <strong>{ shared.words.headed(&format!("{}, {}", shared.say(pair.a.key()), shared.say(pair.b.key()))) }</strong>
+                { " " }{ shared.say(pair.happens) }{ " " }{ shared.say(pair.act) }
                 <span class="source">{ " " }{ shared.words.source(pair.source) }</span>
             </li>
         }

@@ -144,7 +144,7 @@ fn checklist(shared: &Shared, list: &Checklist) -> String {
     }
     let task = |(code, task): (&str, crate::site::log::Task)| {
         let state = shared.say(&format!("log-state-{}", task.code().replace('_', "-")));
-        format!("{} {state}", shared.words.headed(&shared.say(&format!("log-task-{code}"))))
+        shared.words.said_of(&shared.say(&format!("log-task-{code}")), &state)
     };
     list.tasks().into_iter().map(task).collect::<Vec<_>>().join("; ")
 }

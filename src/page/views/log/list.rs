@@ -193,7 +193,7 @@ fn drawn(
     // On a phone, which has no column for it: below the plan, as in the head.
     let measured = html! {
         <span class="on-phone">
-            <span class="unseen">{ shared.say("log-column-measured") }{ ": " }</span>
+            <span class="unseen">{ shared.words.headed(&shared.say("log-column-measured")) }{ " " }</span>
             { if fill.measured.text.is_empty() { "–" } else { &*fill.measured.text } }
         </span>
     };

@@ -72,11 +72,8 @@ fn Paper(props: &PaperProps) -> Html {
     ];
     let only: Vec<String> = named
         .into_iter()
-        .filter_map(|(key, name)| Some(format!("{} {}", shared.words.headed(&shared.say(key)), name?)))
-        .chain(
-            (!sought.who.is_empty())
-                .then(|| format!("{} {}", shared.words.headed(&shared.say("seek-who")), sought.who)),
-        )
+        .filter_map(|(key, name)| Some(shared.words.said_of(&shared.say(key), name?)))
+        .chain((!sought.who.is_empty()).then(|| shared.words.said_of(&shared.say("seek-who"), &sought.who)))
         .collect();
     let is_part = Sought { month: sought.month.clone(), ..Sought::default() } != *sought;
     let content = html! {
@@ -196,7 +193,7 @@ fn otherwise(shared: &Shared, one: &Current) -> String {
     let undone = if undone.is_empty() {
         String::new()
     } else {
-        format!("{} {}", shared.words.headed(&shared.say("log-state-not-done")), told::tasks(shared, &undone))
+        shared.words.said_of(&shared.say("log-state-not-done"), &told::tasks(shared, &undone))
     };
     let texts = [deviation, one.reason.to_string(), undone, one.notes.to_string()];
     texts.into_iter().filter(|text| !text.is_empty()).collect::<Vec<_>>().join("; ")

@@ -102,8 +102,7 @@ fn task(seen: &Seen, one: &Current, code: &'static str, state: Task) -> Html {
             let now = if pressed { Task::NotAsked } else { to };
             log::tick(id.clone(), code, now, Words::default().with(Part::By, by.clone()));
         };
-        let label =
-            format!("{} {}", shared.words.headed(&shared.say(&format!("log-task-{code}"))), shared.say(key));
+        let label = shared.words.said_of(&shared.say(&format!("log-task-{code}")), &shared.say(key));
         html! {
             <button type="button" name={format!("log-{code}-{}", to.code().replace('_', "-"))} aria-pressed={pressed.to_string()} aria-label={label} {onclick}>
                 { shared.say(key) }

@@ -137,7 +137,7 @@ fn told(shared: &Shared, (taken, refused): &Taken) -> Html {
             if !refused.is_empty() {
                 <p>{ shared.tell("class-refused", &[("n", count(shared, refused.len()))]) }</p>
                 <ul>{ for refused.iter().map(|one| html! {
-                    <li data-refused={one.why.code()}><span class="key">{ &one.line }</span>{ ": " }{ shared.say(one.why.code()) }</li>
+                    <li data-refused={one.why.code()}><span class="key">{ shared.words.headed(&one.line) }</span>{ " " }{ shared.say(one.why.code()) }</li>
                 }) }</ul>
             }
         </div>

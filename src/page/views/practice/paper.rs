@@ -48,7 +48,7 @@ fn task(shared: &Shared, exercise: &Exercise) -> Html {
     let choices = shared.words.choices(exercise);
     let answer = match &exercise.key {
         Key::Amount(amount) => html! {
-            <p class="line">{ shared.say("practice-answer") }{ ": " }<span class="rule" />{ " " }{ shared.words.symbol_of(amount.unit) }</p>
+            <p class="line">{ shared.words.headed(&shared.say("practice-answer")) }{ " " }<span class="rule" />{ " " }{ shared.words.symbol_of(amount.unit) }</p>
         },
         Key::Choice { .. } | Key::Several { .. } | Key::Order { .. } => html! {
             <>

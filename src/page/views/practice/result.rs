@@ -51,7 +51,7 @@ fn roads(shared: &Shared, marks: &[Mark], exercises: &[Exercise]) -> Html {
     let lines: Vec<Html> = taken
         .map(|(exercise, way)| {
             let topic = shared.say(&format!("practice-topic-{}", exercise.topic.code()));
-            html! { <li data-way={way.code()}>{ topic }{ ": " }{ shared.say(&format!("practice-way-{}", way.code())) }</li> }
+            html! { <li data-way={way.code()}>{ shared.words.said_of(&topic, &shared.say(&format!("practice-way-{}", way.code()))) }</li> }
         })
         .collect();
     if lines.is_empty() {

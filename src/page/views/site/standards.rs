@@ -203,7 +203,7 @@ pub fn left_out(shared: &Shared, standard: &Standard) -> Html {
         <>
             <h3>{ shared.say("standard-left-out") }</h3>
             <ul>{ for standard.leaves_out.iter().map(|one| html! {
-                <li data-left-out={one.machine.clone()}><strong>{ name(&one.machine) }{ ": " }</strong>{ &one.reason }</li>
+                <li data-left-out={one.machine.clone()}><strong>{ shared.words.headed(&name(&one.machine)) }</strong>{ " " }{ &one.reason }</li>
             }) }</ul>
         </>
     }
@@ -251,7 +251,7 @@ fn published(shared: &Shared, standard: &Standard) -> Html {
             if !standard.overrides.is_empty() {
                 <h3>{ shared.say("standard-overrides") }</h3>
                 <ul>{ for standard.overrides.iter().filter(|one| !one.reason.trim().is_empty()).map(|one| html! {
-                    <li>{ checked::heading(shared, &one.finding) }{ ": " }{ &one.reason }</li>
+                    <li>{ shared.words.said_of(&checked::heading(shared, &one.finding), &one.reason) }</li>
                 }) }</ul>
             }
             <div class="buttons">

@@ -42,7 +42,7 @@ fn line(shared: &Shared, index: usize, row: &DriftRow) -> Html {
         ("", _) => row.product.clone(),
         (standard, version) => {
             let told = [("name", Argument::text(standard)), ("version", Argument::text(version.to_string()))];
-            format!("{} {}", shared.words.headed(&row.product), shared.tell("log-standard-of", &told))
+            shared.words.said_of(&row.product, &shared.tell("log-standard-of", &told))
         }
     };
     let few = || shared.tell("ask-drift-few", &[("n", Argument::text(FEWEST_READINGS.to_string()))]);

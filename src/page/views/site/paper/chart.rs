@@ -25,8 +25,7 @@ pub fn chart(shared: &Shared, standard: &Standard) -> Html {
     let measure = shared.typed.measure().map(Record::id).unwrap_or_default();
     match work(&shared.typed, standard, measure, shared.marks()) {
         Ok(chart) => {
-            let of =
-                format!("{} {}", shared.words.headed(&shared.say("paper-chart")), edition(shared, standard));
+            let of = shared.words.said_of(&shared.say("paper-chart"), &edition(shared, standard));
             let drawn: Vec<Html> = chart
                 .rows
                 .iter()
@@ -129,7 +128,7 @@ fn machine(shared: &Shared, standard: &Standard, number: usize, row: &Row) -> Ht
                 <tr>{ for row.cells.iter().map(|cell| level(&about(cell), number, cell)) }</tr>
                 { for reasons(row, |cell, why| facts::why(&about(cell), why)).into_iter().map(|(cells, why)| {
                     let levels: Vec<String> = cells.iter().map(|percent| shared.say(&format!("fill-level-{percent}"))).collect();
-                    full(html! { <span class="why">{ levels.join(", ") }{ ": " }{ why }{ passed(shared, standard, NO_DOSE) }</span> })
+                    full(html! { <span class="why">{ shared.words.headed(&levels.join(", ")) }{ " " }{ why }{ passed(shared, standard, NO_DOSE) }</span> })
                 }) }
                 { for row.clashes.iter().map(|clash| full(html! {
                     <>{ shared.say("paper-full-tank") }{ " " }{ warned(&whole, standard, clash) }</>

@@ -27,7 +27,7 @@ pub fn labels(shared: &Shared, standard: &Standard) -> Html {
     }
     let about = asked(typed, standard, machine.id(), measure.id(), 100);
     let about = Shared { typed: Rc::new(about), ..shared.clone() };
-    let of = format!("{} {}", shared.words.headed(&shared.say("paper-labels")), edition(shared, standard));
+    let of = shared.words.said_of(&shared.say("paper-labels"), &edition(shared, standard));
     let content = html! {
         <>
             { standing(shared, standard) }

@@ -16,7 +16,7 @@ use yew::prelude::*;
 
 /// The sheet.
 pub fn sheet_of(shared: &Shared, standard: &Standard) -> Html {
-    let of = format!("{} {}", shared.words.headed(&shared.say("paper-sheet")), edition(shared, standard));
+    let of = shared.words.said_of(&shared.say("paper-sheet"), &edition(shared, standard));
     let content = html! {
         <>
             <h2 class="chart-title">{ facts::written(shared, &standard.name) }</h2>
@@ -81,7 +81,7 @@ fn overrides(shared: &Shared, standard: &Standard) -> Html {
     }
     let line = |finding: &str, reason: &str| {
         let title = shared.words.finding_name(finding);
-        html! { <li><strong>{ title }{ ": " }</strong>{ facts::written(shared, reason) }</li> }
+        html! { <li><strong>{ shared.words.headed(&title) }</strong>{ " " }{ facts::written(shared, reason) }</li> }
     };
     html! { <ul>{ for standard.overrides.iter().map(|one| line(&one.finding, &one.reason)) }</ul> }
 }

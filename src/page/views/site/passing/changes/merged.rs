@@ -64,10 +64,8 @@ fn clash(
             // Its buttons go with what is decided; the others stand below this heading.
             focus::in_place(OTHER.to_owned());
         };
-        let text = value.map_or_else(
-            || shared.say(key),
-            |value| format!("{} {value}", shared.words.headed(&shared.say(key))),
-        );
+        let text =
+            value.map_or_else(|| shared.say(key), |value| shared.words.said_of(&shared.say(key), value));
         html! { <button type="button" name={key} {onclick}>{ text }</button> }
     };
     html! {
