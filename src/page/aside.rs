@@ -42,7 +42,7 @@ fn choice(shared: &Shared, look: &Callback<()>) -> Html {
         }
     };
     html! {
-        <>
+        <div class="notice">
             <p>
                 { shared.say("elsewhere") }{ " " }
                 <button type="button" name="elsewhere-load" onclick={take}>{ shared.say("elsewhere-load") }</button>{ " " }
@@ -51,7 +51,7 @@ fn choice(shared: &Shared, look: &Callback<()>) -> Html {
             { later("elsewhere-different", shared.clone(), |shared| {
                 tabs::devices_own().map(|there| different(shared, &there)).unwrap_or_default()
             }) }
-        </>
+        </div>
     }
 }
 
@@ -128,14 +128,14 @@ fn Aside(props: &Props) -> Html {
             }
         };
         html! {
-            <>
+            <div class="notice">
                 <p>
                     { shared.say("aside") }{ " " }
                     <button type="button" name="aside-show" onclick={show}>{ shared.say("aside-show") }</button>{ " " }
                     <button type="button" name="aside-remove" onclick={remove}>{ shared.say("aside-remove") }</button>
                 </p>
                 { later("aside-different", (shared.clone(), there), |(shared, there)| different(shared, there)) }
-            </>
+            </div>
         }
     });
     html! { <>{ offer.unwrap_or_default() }{ back.unwrap_or_default() }</> }
