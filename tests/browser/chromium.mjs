@@ -29,7 +29,7 @@ export const launch = () => chromium.launch({ executablePath: required("BRIMLINE
 
 /**
  * Starts the browser on a profile of its own, as a person's browser keeps one: what the page kept is there the next
- * time. `kill` ends it as a power switch ends a program: by its process id, in the middle of whatever it does.
+ * time. `kill` ends it as a power switch ends a program: with all its helpers, in the middle of whatever it does.
  */
 export async function launchOn(profile) {
   const own = ["--headless", "--remote-debugging-port=0", `--user-data-dir=${profile}`, "about:blank"];
@@ -49,19 +49,25 @@ export async function launchOn(profile) {
     await exited;
     process.off("exit", orphaned);
   };
+  /** Sends a signal to the browser and all its helpers; tells whether one of them was there. */
+  const killAll = (signal) => {
+    try {
+      return process.kill(-child.pid, signal);
+    } catch (none) {
+      if (none.code !== "ESRCH") throw none;
+      return false;
+    }
+  };
   return {
     browser,
     context: browser.contexts()[0],
     pid: child.pid,
     async kill() {
-      process.kill(child.pid, "SIGKILL");
+      // All of it in one blow, and none of it may meet the next browser: one of its helpers that lives a moment longer
+      // holds the files of the profile, and writes to them.
+      killAll("SIGKILL");
       await gone();
-      // Its helpers end a moment later by themselves; the next browser on this profile must not meet one.
-      try {
-        process.kill(-child.pid, "SIGKILL");
-      } catch (none) {
-        if (none.code !== "ESRCH") throw none;
-      }
+      while (killAll(0)) await new Promise((done) => setTimeout(done, 10));
     },
     async close() {
       const session = await browser.newBrowserCDPSession();
